@@ -1,0 +1,69 @@
+// Package facts holds the one document that rules see: what the plan says and
+// what was computed from it, in SI numbers with the unit in each name.
+//
+// Every field is a list of records. Every record has a Key, unique in the
+// plan, and an At: the URI fragment of the place it stands for. What is not
+// known is absent (a nil pointer), never zero and never null.
+package facts
+
+// Document is the whole of the facts of one plan.
+type Document struct {
+	Lifts       []Lift       `json:"lifts" doc:"The lift itself: one record."`
+	Loads       []Load       `json:"loads" doc:"What is lifted and how it hangs."`
+	Hooks       []Hook       `json:"hooks" doc:"Crane hooks."`
+	Attachments []Attachment `json:"attachments" doc:"Points on the load that legs can take."`
+	Gear        []Gear       `json:"gear" doc:"Slings and fittings by their number."`
+	Legs        []Leg        `json:"legs" doc:"Each leg from a support to its end, as it hangs."`
+	Parts       []Part       `json:"parts" doc:"Each piece in the way of the force: what it sees and what it may carry."`
+	Fits        []Fit        `json:"fits" doc:"Each place where one part goes over or into another."`
+}
+
+// Record is what every kind of record has.
+type Record struct {
+	Key string `json:"key" doc:"Stable and unique in the plan."`
+	At  string `json:"at" doc:"Where it stands in the plan, as a URI fragment."`
+}
+
+// Lift is the plan's head and the conditions it is judged under.
+type Lift struct {
+	Record
+	ID       string  `json:"id" doc:"The plan's number."`
+	Title    string  `json:"title" doc:"What the lift is."`
+	Category string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift."`
+	Profile  string  `json:"profile" doc:"Whose practice the plan is judged by."`
+	Stage    string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
+	Date     *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
+	Legs     int     `json:"legs" doc:"Number of legs that carry the load."`
+}
+
+// Load is the body that hangs.
+type Load struct {
+	Record
+	MassKg             float64  `json:"mass_kg" doc:"Mass as the plan gives it."`
+	MassUpperKg        float64  `json:"mass_upper_kg" doc:"Mass at the upper end of its tolerance: what is computed with."`
+	MassKnownBy        *string  `json:"mass_known_by,omitempty" enum:"weighed,documented,calculated,estimated" doc:"How the mass is known."`
+	MassToleranceRatio *float64 `json:"mass_tolerance_ratio,omitempty" doc:"Tolerance of the mass, 1 being the whole mass."`
+	Hangs              *string  `json:"hangs,omitempty" enum:"steady,overturns,two_legs_below_center_of_gravity" doc:"Whether it hangs as intended or turns over. Absent where it could not be computed."`
+	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent unless steady."`
+	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
+	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest, where that says that it turns over."`
+}
+
+// Hook is a crane hook that legs or a link hang from.
+type Hook struct {
+	Record
+	ID            string   `json:"id" doc:"The hook's name."`
+	LoadN         *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given."`
+	RiggingMassKg float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`
+	BodyWidthM    *float64 `json:"body_width_m,omitempty" doc:"Width of the hook's section where an eye or a link bears."`
+}
+
+// Attachment is a point on the load that a leg can take.
+type Attachment struct {
+	Record
+	ID         string   `json:"id" doc:"Its name in the plan."`
+	Kind       string   `json:"kind" enum:"padeye" doc:"What it is."`
+	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
+	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its leg puts on it."`
+	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it is rated for."`
+}

@@ -1,0 +1,69 @@
+package facts
+
+// Gear is one sling or fitting.
+type Gear struct {
+	Record
+	ID         string      `json:"id" doc:"Its number in the plan."`
+	Kind       string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
+	Uses       int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link."`
+	LengthM    *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
+	Tag        Tag         `json:"tag" doc:"What its tag shows."`
+	Inspection *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
+}
+
+// Tag is what the identification on a sling or fitting shows.
+type Tag struct {
+	At    string   `json:"at" doc:"Where it stands in the plan."`
+	State string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
+	Shows []string `json:"shows" enum:"maker,diameter,rated_load,hitch,angle,legs,serial,design_factor" doc:"The fields that can be read on it."`
+}
+
+// Inspection is the last one on record and when the next is due.
+type Inspection struct {
+	At          string   `json:"at" doc:"Where it stands in the plan."`
+	Date        string   `json:"date" doc:"Day of the last inspection, year-month-day."`
+	Due         *string  `json:"due,omitempty" doc:"Last day on which it still holds, year-month-day."`
+	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds."`
+}
+
+// Leg is one leg of the rigging as it hangs.
+type Leg struct {
+	Record
+	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
+	From                   string   `json:"from" doc:"The support it hangs from."`
+	To                     string   `json:"to" doc:"The attachment it goes to."`
+	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
+	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
+	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
+	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
+	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, for four legs and more."`
+	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, for four legs and more."`
+	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force and the counted one."`
+	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted" doc:"Which of the two that is."`
+}
+
+// Part is one piece in the way of the force, in one use.
+type Part struct {
+	Record
+	ID         string   `json:"id" doc:"Its number in the plan."`
+	Kind       string   `json:"kind" enum:"wire_rope_sling,shackle,master_link,padeye" doc:"What it is."`
+	Where      string   `json:"where" doc:"The leg or support it works in."`
+	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by."`
+	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, for four legs and more."`
+	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used."`
+	UsedRatio  *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`
+}
+
+// Fit is a place where one part goes over or into another.
+type Fit struct {
+	Record
+	What                 string   `json:"what" enum:"eye_over_hook,eye_over_link,eye_over_pin" doc:"Which kind of place it is."`
+	Inner                string   `json:"inner" doc:"The part with the opening, as in S1 upper eye."`
+	Outer                string   `json:"outer" doc:"The part it goes over."`
+	Thimble              bool     `json:"thimble" doc:"Whether the eye has a thimble, which keeps its shape."`
+	EyeLengthM           *float64 `json:"eye_length_m,omitempty" doc:"Inside length of the eye, bearing point to crotch."`
+	BodyWidthM           *float64 `json:"body_width_m,omitempty" doc:"Width of what the eye goes over."`
+	WidthOverLengthRatio *float64 `json:"width_over_length_ratio,omitempty" doc:"Width of the body over the eye's inside length."`
+	EyeIncludedAngleDeg  *float64 `json:"eye_included_angle_deg,omitempty" doc:"Angle between the two sides of the eye as it is spread."`
+}
