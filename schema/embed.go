@@ -5,5 +5,5 @@ import "embed"
 
 // Files holds every schema by its path below this folder.
 //
-//go:embed *.json
+//go:embed *.json plan/*.json plan/*/*.json
 var Files embed.FS

@@ -29,7 +29,7 @@ type Lift struct {
 	Record
 	ID       string  `json:"id" doc:"The plan's number."`
 	Title    string  `json:"title" doc:"What the lift is."`
-	Category string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift."`
+	Category string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift; routine where it says nothing."`
 	Profile  string  `json:"profile" doc:"Whose practice the plan is judged by."`
 	Stage    string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
 	Date     *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
@@ -39,8 +39,8 @@ type Lift struct {
 // Load is the body that hangs.
 type Load struct {
 	Record
-	MassKg             float64  `json:"mass_kg" doc:"Mass as the plan gives it."`
-	MassUpperKg        float64  `json:"mass_upper_kg" doc:"Mass at the upper end of its tolerance: what is computed with."`
+	MassKg             *float64 `json:"mass_kg,omitempty" doc:"Mass as the plan gives it."`
+	MassUpperKg        *float64 `json:"mass_upper_kg,omitempty" doc:"Mass at the upper end of its tolerance: what is computed with."`
 	MassKnownBy        *string  `json:"mass_known_by,omitempty" enum:"weighed,documented,calculated,estimated" doc:"How the mass is known."`
 	MassToleranceRatio *float64 `json:"mass_tolerance_ratio,omitempty" doc:"Tolerance of the mass, 1 being the whole mass."`
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,overturns,two_legs_below_center_of_gravity" doc:"Whether it hangs as intended or turns over. Absent where it could not be computed."`

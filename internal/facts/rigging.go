@@ -58,7 +58,7 @@ type Part struct {
 // Fit is a place where one part goes over or into another.
 type Fit struct {
 	Record
-	What                 string   `json:"what" enum:"eye_over_hook,eye_over_link,eye_over_pin" doc:"Which kind of place it is."`
+	What                 string   `json:"what" enum:"eye_over_hook,eye_over_link" doc:"Which kind of place it is."`
 	Inner                string   `json:"inner" doc:"The part with the opening, as in S1 upper eye."`
 	Outer                string   `json:"outer" doc:"The part it goes over."`
 	Thimble              bool     `json:"thimble" doc:"Whether the eye has a thimble, which keeps its shape."`
