@@ -16,7 +16,7 @@ type Gear struct {
 type Tag struct {
 	At    string   `json:"at" doc:"Where it stands in the plan."`
 	State string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Shows []string `json:"shows" enum:"maker,diameter,rated_load,hitch,angle,legs,serial,design_factor" doc:"The fields that can be read on it."`
+	Shows []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
 }
 
 // Inspection is the last one on record and when the next is due.

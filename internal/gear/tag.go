@@ -1,0 +1,27 @@
+package gear
+
+import "liftlint/internal/quantity"
+
+// Condition says whether a tag can be read.
+type Condition string
+
+// The conditions.
+const (
+	Legible   Condition = "legible"
+	Illegible Condition = "illegible"
+	Missing   Condition = "missing"
+)
+
+// Tag is what can be read on the identification fixed to an item.
+type Tag struct {
+	Pointer   string
+	Condition Condition
+	Shows     []string // the fields that can be read, by their names in the plan
+	RatedLoad *quantity.Load
+}
+
+// TagFields are the fields that a tag may show, in the order in which they
+// are reported.
+func TagFields() []string {
+	return []string{"maker", "serial", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs", "design_factor"}
+}

@@ -1,0 +1,83 @@
+package plan
+
+import (
+	"fmt"
+	"time"
+
+	"liftlint/internal/quantity"
+	"liftlint/internal/yamldoc"
+)
+
+// fields reads the values of one mapping. The document has passed its schemas,
+// so a value that can't be read is a fault of the tool; the first is kept and
+// stops the decoding.
+type fields struct {
+	node *yamldoc.Node
+	err  *error
+}
+
+func (f fields) of(key string) fields { return fields{f.node.Get(key), f.err} }
+
+func (f fields) exists() bool { return f.node != nil }
+
+func (f fields) pointer() string {
+	if f.node == nil {
+		return ""
+	}
+	return f.node.Pointer
+}
+
+// pointerOr is the pointer, or another where there is nothing here.
+func (f fields) pointerOr(other string) string {
+	if f.node == nil {
+		return other
+	}
+	return f.node.Pointer
+}
+
+func (f fields) items() []fields {
+	if f.node == nil {
+		return nil
+	}
+	list := make([]fields, len(f.node.Items))
+	for i, n := range f.node.Items {
+		list[i] = fields{n, f.err}
+	}
+	return list
+}
+
+func (f fields) text(key string) string {
+	if n := f.node.Get(key); n != nil {
+		return n.Text
+	}
+	return ""
+}
+
+func (f fields) truth(key string) bool { return f.text(key) == "true" }
+
+func (f fields) mass(key string) *quantity.Mass { return read(f, key, quantity.ParseMass) }
+
+func (f fields) length(key string) *quantity.Length { return read(f, key, quantity.ParseLength) }
+
+func (f fields) ratio(key string) *quantity.Ratio { return read(f, key, quantity.ParseRatio) }
+
+func (f fields) load(key string) *quantity.Load { return read(f, key, quantity.ParseLoad) }
+
+func (f fields) day(key string) *time.Time { return read(f, key, parseDay) }
+
+func parseDay(text string) (time.Time, error) { return time.Parse(time.DateOnly, text) }
+
+func read[T any](f fields, key string, parse func(string) (T, error)) *T {
+	n := f.node.Get(key)
+	if n == nil {
+		return nil
+	}
+	v, err := parse(n.Text)
+	if err != nil {
+		if *f.err == nil {
+			*f.err = fmt.Errorf("plan: %s passed its schema and can't be read: %w", n.Pointer, err)
+		}
+		return nil
+	}
+	return &v
+}
