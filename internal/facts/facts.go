@@ -1,5 +1,7 @@
 package facts
 
+import "slices"
+
 // Facts is the document that rules see, with what people need besides: which
 // inputs of the plan a missing figure waits for, and which other places had a
 // part in a record.
@@ -22,28 +24,51 @@ type Input struct {
 	Label string // the same in words, as in "S1's upper eye length"
 }
 
-// Gaps tells, for a record's key and the dotted path of an absent field,
-// which inputs it waits for.
-type Gaps map[GapKey][]Input
+// Gaps tells, for a record's key and the dotted path of an absent field, why
+// it is absent.
+type Gaps map[GapKey]Gap
 
 // GapKey names an absent field of a record.
 type GapKey struct{ Key, Field string }
 
+// Gap says what an absent field waits for: inputs that the plan could give, or
+// another state of things, in words.
+type Gap struct {
+	Inputs  []Input
+	Reasons []string
+}
+
 // Add notes that a field of the record waits for the inputs.
 func (g Gaps) Add(key, field string, inputs ...Input) {
-	k := GapKey{key, field}
+	gap := g[GapKey{key, field}]
 	for _, in := range inputs {
-		if !contains(g[k], in) {
-			g[k] = append(g[k], in)
+		if !slices.Contains(gap.Inputs, in) {
+			gap.Inputs = append(gap.Inputs, in)
 		}
+	}
+	g.set(key, field, gap)
+}
+
+// Reason notes why a field is absent where no input would bring it.
+func (g Gaps) Reason(key, field, reason string) {
+	gap := g[GapKey{key, field}]
+	if !slices.Contains(gap.Reasons, reason) {
+		gap.Reasons = append(gap.Reasons, reason)
+	}
+	g.set(key, field, gap)
+}
+
+// Copy adds all that one field waits for to another field of the record.
+func (g Gaps) Copy(key, from, to string) {
+	gap := g[GapKey{key, from}]
+	g.Add(key, to, gap.Inputs...)
+	for _, r := range gap.Reasons {
+		g.Reason(key, to, r)
 	}
 }
 
-func contains(list []Input, in Input) bool {
-	for _, x := range list {
-		if x == in {
-			return true
-		}
+func (g Gaps) set(key, field string, gap Gap) {
+	if len(gap.Inputs)+len(gap.Reasons) > 0 {
+		g[GapKey{key, field}] = gap
 	}
-	return false
 }

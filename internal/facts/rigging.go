@@ -33,6 +33,7 @@ type Leg struct {
 	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
 	From                   string   `json:"from" doc:"The support it hangs from."`
 	To                     string   `json:"to" doc:"The attachment it goes to."`
+	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone up to three, stiffness and exact lengths from four on."`
 	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
 	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
@@ -49,6 +50,7 @@ type Part struct {
 	ID         string   `json:"id" doc:"Its number in the plan."`
 	Kind       string   `json:"kind" enum:"wire_rope_sling,shackle,master_link,padeye" doc:"What it is."`
 	Where      string   `json:"where" doc:"The leg or support it works in."`
+	Split      string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
 	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by."`
 	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, for four legs and more."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used."`
