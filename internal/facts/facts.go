@@ -1,6 +1,11 @@
 package facts
 
-import "slices"
+import (
+	"reflect"
+	"slices"
+
+	"liftlint/internal/record"
+)
 
 // Facts is the document that rules see, with what people need besides: which
 // inputs of the plan a missing figure waits for, and which other places had a
@@ -9,6 +14,13 @@ type Facts struct {
 	Document Document
 	Gaps     Gaps
 	Related  map[string][]Related // by a record's key
+}
+
+// Schema is the JSON Schema of the document, made from its types. The
+// published schema/facts.schema.json is this, word for word.
+func Schema() map[string]any {
+	return record.Schema(reflect.TypeFor[Document](), "liftlint facts",
+		"What rules see of one lift plan: SI numbers with the unit in each name; what is not known is absent.")
 }
 
 // Related is another place that had a part in a record's figures.
@@ -58,12 +70,12 @@ func (g Gaps) Reason(key, field, reason string) {
 	g.set(key, field, gap)
 }
 
-// Copy adds all that one field waits for to another field of the record.
-func (g Gaps) Copy(key, from, to string) {
-	gap := g[GapKey{key, from}]
-	g.Add(key, to, gap.Inputs...)
+// CopyTo adds all that one field waits for to another, of any record.
+func (g Gaps) CopyTo(fromKey, from, toKey, to string) {
+	gap := g[GapKey{fromKey, from}]
+	g.Add(toKey, to, gap.Inputs...)
 	for _, r := range gap.Reasons {
-		g.Reason(key, to, r)
+		g.Reason(toKey, to, r)
 	}
 }
 

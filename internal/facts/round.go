@@ -5,6 +5,8 @@ import (
 	"math"
 	"reflect"
 	"strconv"
+
+	"liftlint/internal/record"
 )
 
 // significantDigits is what every figure is rounded to, once: fewer than a
@@ -79,8 +81,8 @@ func notFinite(v reflect.Value, path string) (string, bool) {
 	case reflect.Float64:
 		return path, math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0)
 	case reflect.Struct:
-		for _, f := range fieldsOf(v.Type()) {
-			if p, bad := notFinite(v.FieldByIndex(f.index), join(path, f.name)); bad {
+		for _, f := range record.Fields(v.Type()) {
+			if p, bad := notFinite(v.FieldByIndex(f.Index), join(path, f.Name)); bad {
 				return p, true
 			}
 		}

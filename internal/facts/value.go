@@ -5,6 +5,8 @@ import (
 	"reflect"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"liftlint/internal/record"
 )
 
 // Value converts the document for the rules without going through JSON. A nil
@@ -41,14 +43,14 @@ func term(v reflect.Value) *ast.Term {
 }
 
 func objectTerm(v reflect.Value) *ast.Term {
-	fields := fieldsOf(v.Type())
+	fields := record.Fields(v.Type())
 	pairs := make([][2]*ast.Term, 0, len(fields))
 	for _, f := range fields {
-		x := v.FieldByIndex(f.index)
-		if f.optional && x.IsNil() {
+		x := v.FieldByIndex(f.Index)
+		if x.Kind() == reflect.Pointer && x.IsNil() {
 			continue
 		}
-		pairs = append(pairs, [2]*ast.Term{ast.InternedTerm(f.name), term(x)})
+		pairs = append(pairs, [2]*ast.Term{ast.InternedTerm(f.Name), term(x)})
 	}
 	return ast.NewTerm(ast.NewObject(pairs...))
 }

@@ -3,6 +3,8 @@ package facts
 import (
 	"reflect"
 	"strings"
+
+	"liftlint/internal/record"
 )
 
 // View is one record, to be read by the names that its fields have in the
@@ -15,8 +17,8 @@ type View struct {
 // Collections lists the document's collections in their order.
 func Collections() []string {
 	var names []string
-	for _, f := range fieldsOf(reflect.TypeFor[Document]()) {
-		names = append(names, f.name)
+	for _, f := range record.Fields(reflect.TypeFor[Document]()) {
+		names = append(names, f.Name)
 	}
 	return names
 }
@@ -25,11 +27,11 @@ func Collections() []string {
 // collection.
 func (d *Document) Records(collection string) ([]View, bool) {
 	v := reflect.ValueOf(d).Elem()
-	for _, f := range fieldsOf(v.Type()) {
-		if f.name != collection {
+	for _, f := range record.Fields(v.Type()) {
+		if f.Name != collection {
 			continue
 		}
-		list := v.FieldByIndex(f.index)
+		list := v.FieldByIndex(f.Index)
 		views := make([]View, list.Len())
 		for i := range views {
 			views[i] = viewOf(list.Index(i))
@@ -62,11 +64,11 @@ func child(x reflect.Value, name string) (reflect.Value, bool) {
 	if x.Kind() != reflect.Struct {
 		return x, false
 	}
-	for _, f := range fieldsOf(x.Type()) {
-		if f.name != name {
+	for _, f := range record.Fields(x.Type()) {
+		if f.Name != name {
 			continue
 		}
-		c := x.FieldByIndex(f.index)
+		c := x.FieldByIndex(f.Index)
 		if c.Kind() == reflect.Pointer {
 			if c.IsNil() {
 				return c, false

@@ -1,4 +1,4 @@
-package facts
+package record
 
 import (
 	"encoding/json"
@@ -6,21 +6,21 @@ import (
 	"strings"
 )
 
-// Schema is the JSON Schema (2020-12) of the document, made from the types.
-// The published schema/facts.schema.json is this, word for word.
-func Schema() map[string]any {
+// Schema is the JSON Schema (2020-12) of a type: closed objects, every field
+// with its description.
+func Schema(t reflect.Type, title, description string) map[string]any {
 	g := generator{defs: map[string]any{}}
-	root := g.object(reflect.TypeFor[Document]())
+	root := g.object(t)
 	root["$schema"] = "https://json-schema.org/draft/2020-12/schema"
-	root["title"] = "liftlint facts"
-	root["description"] = "What rules see of one lift plan: SI numbers with the unit in each name; what is not known is absent."
+	root["title"] = title
+	root["description"] = description
 	root["$defs"] = g.defs
 	return root
 }
 
-// SchemaJSON is Schema as an indented file.
-func SchemaJSON() ([]byte, error) {
-	b, err := json.MarshalIndent(Schema(), "", "  ")
+// SchemaFile lays a schema out as it is published.
+func SchemaFile(schema map[string]any) ([]byte, error) {
+	b, err := json.MarshalIndent(schema, "", "  ")
 	return append(b, '\n'), err
 }
 
@@ -29,14 +29,14 @@ type generator struct{ defs map[string]any }
 func (g generator) object(t reflect.Type) map[string]any {
 	properties := map[string]any{}
 	required := []any{}
-	for _, f := range fieldsOf(t) {
+	for _, f := range Fields(t) {
 		p := g.schemaOf(f)
-		if f.doc != "" {
-			p["description"] = f.doc
+		if f.Doc != "" {
+			p["description"] = f.Doc
 		}
-		properties[f.name] = p
-		if !f.optional {
-			required = append(required, f.name)
+		properties[f.Name] = p
+		if !f.Optional {
+			required = append(required, f.Name)
 		}
 	}
 	return map[string]any{
@@ -47,15 +47,15 @@ func (g generator) object(t reflect.Type) map[string]any {
 	}
 }
 
-func (g generator) schemaOf(f field) map[string]any {
-	t := f.typ
+func (g generator) schemaOf(f Field) map[string]any {
+	t := f.Type
 	if t.Kind() == reflect.Pointer {
 		t = t.Elem()
 	}
 	if t.Kind() == reflect.Slice {
-		return map[string]any{"type": "array", "items": g.scalarOrRef(t.Elem(), f.enum)}
+		return map[string]any{"type": "array", "items": g.scalarOrRef(t.Elem(), f.Enum)}
 	}
-	return g.scalarOrRef(t, f.enum)
+	return g.scalarOrRef(t, f.Enum)
 }
 
 func (g generator) scalarOrRef(t reflect.Type, enum []string) map[string]any {

@@ -1,0 +1,56 @@
+// Package builtin is the catalog of the checks that liftlint makes itself,
+// before and around the rules: whether a file can be read, whether it is a
+// plan, whether the lift can be computed, whether all could be judged. They
+// can be neither turned off nor lowered.
+package builtin
+
+import (
+	_ "embed"
+	"fmt"
+	"sync"
+
+	"github.com/goccy/go-yaml"
+
+	"liftlint/internal/finding"
+)
+
+// Check is one entry of the catalog.
+type Check struct {
+	ID          string           `yaml:"id"`
+	Title       string           `yaml:"title"`
+	Severity    finding.Severity `yaml:"severity"`
+	Description string           `yaml:"description"`
+}
+
+// Citation is the authority of every built-in check: the format itself.
+func (c Check) Citation() finding.Citation {
+	return finding.Citation{Document: "liftlint", Clause: c.ID, Basis: finding.Format}
+}
+
+//go:embed checks.yaml
+var source []byte
+
+var load = sync.OnceValues(func() ([]Check, error) {
+	var checks []Check
+	if err := yaml.UnmarshalWithOptions(source, &checks, yaml.Strict()); err != nil {
+		return nil, fmt.Errorf("builtin: checks.yaml: %w", err)
+	}
+	return checks, nil
+})
+
+// All lists the catalog in its order.
+func All() ([]Check, error) { return load() }
+
+// Lookup returns the check with that id.
+func Lookup(id string) (Check, bool) {
+	checks, err := load()
+	if err != nil {
+		return Check{}, false
+	}
+	for _, c := range checks {
+		if c.ID == id {
+			return c, true
+		}
+	}
+	return Check{}, false
+}

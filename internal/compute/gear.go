@@ -1,0 +1,108 @@
+package compute
+
+import (
+	"fmt"
+	"time"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/gear"
+	"liftlint/internal/plan"
+)
+
+// uses lists every place where an item works, links first, then leg by leg.
+func (w *work) uses() []plan.Use {
+	list := append([]plan.Use{}, w.plan.Support.By...)
+	for _, leg := range w.plan.Support.Legs {
+		list = append(list, leg.Down...)
+	}
+	return list
+}
+
+func (w *work) gear() {
+	count := map[string]int{}
+	for _, u := range w.uses() {
+		count[u.Item.Base().ID]++
+	}
+	for _, item := range w.plan.Gear {
+		base := item.Base()
+		g := facts.Gear{
+			Record: facts.Record{Key: "gear/" + base.ID, At: at(base.Pointer)},
+			ID:     base.ID,
+			Kind:   string(base.Kind),
+			Uses:   count[base.ID],
+			Tag:    tagOf(base),
+		}
+		length, field := item.Bearing()
+		if g.LengthM = number(length); g.LengthM == nil {
+			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "length_m")
+		}
+		section, field := item.Section()
+		if g.DiameterM = number(section); g.DiameterM == nil && field != "" {
+			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "diameter_m")
+		}
+		g.Inspection = w.inspection(g.Key, base)
+		w.out.Document.Gear = append(w.out.Document.Gear, g)
+	}
+}
+
+func tagOf(base *gear.Common) facts.Tag {
+	t := base.Tag
+	if t == nil {
+		return facts.Tag{At: at(base.Pointer), State: "not_recorded"}
+	}
+	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows}
+}
+
+// inspection reckons when the last inspection stops holding. The day on which
+// it is due still counts as held.
+func (w *work) inspection(key string, base *gear.Common) *facts.Inspection {
+	i := base.Inspection
+	if i == nil {
+		w.wait(key, []facts.Input{input(base.Pointer, "inspection", base.ID+"'s last inspection")}, "inspection")
+		return nil
+	}
+	f := &facts.Inspection{At: at(i.Pointer), Date: i.Date.Format(time.DateOnly)}
+	due, ok := w.dueDay(base.Kind, i)
+	if !ok {
+		w.wait(key, []facts.Input{input(i.Pointer, "next_due", base.ID+"'s next inspection, since the profile gives no interval for its service")},
+			"inspection.due", "inspection.overdue_days")
+		return f
+	}
+	f.Due = ptr(due.Format(time.DateOnly))
+	if w.day == nil {
+		w.wait(key, []facts.Input{input("/lift", "date", "the day of the lift")}, "inspection.overdue_days")
+		return f
+	}
+	f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))
+	w.out.Related[key] = append(w.out.Related[key], facts.Related{At: "#/lift/date", Caption: fmt.Sprintf("judged for %s", w.day.Format(time.DateOnly))})
+	return f
+}
+
+// dueDay is the earlier of the day the inspector set and the day the
+// profile's interval runs out.
+func (w *work) dueDay(kind gear.Kind, i *gear.Inspection) (time.Time, bool) {
+	months, ok := w.cond.IntervalMonths(string(kind), string(i.Service))
+	if !ok && i.NextDue == nil {
+		return time.Time{}, false
+	}
+	if !ok {
+		return *i.NextDue, true
+	}
+	due := addMonths(i.Date, months)
+	if i.NextDue != nil && i.NextDue.Before(due) {
+		due = *i.NextDue
+	}
+	return due, true
+}
+
+// addMonths is the same day so many months on, or the last day of that month
+// where it is shorter: 31 August and six months is 28 or 29 February.
+func addMonths(t time.Time, months int) time.Time {
+	first := time.Date(t.Year(), t.Month()+time.Month(months), 1, 0, 0, 0, 0, time.UTC)
+	last := first.AddDate(0, 1, -1).Day()
+	return time.Date(first.Year(), first.Month(), min(t.Day(), last), 0, 0, 0, 0, time.UTC)
+}
+
+func daysBetween(from, to time.Time) int {
+	return int(to.Sub(from).Hours() / 24)
+}
