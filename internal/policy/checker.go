@@ -1,0 +1,180 @@
+package policy
+
+import (
+	"slices"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/nearest"
+)
+
+// checker goes through one rule, METADATA and text, against the facts' schema.
+type checker struct {
+	shape    shape
+	profile  Profile
+	remedies []string
+	module   *ast.Module
+	tree     *yamlTree // the METADATA
+	rule     *Rule
+	problems Problems
+	needs    map[string]bool // optional fields that the text reads
+}
+
+func (c *checker) meta(pointer, format string, args ...any) {
+	c.problems.add(c.tree.problem(pointer, format, args...))
+}
+
+// run fills the rule in from its METADATA, then checks its text.
+func (c *checker) run(m metadata) {
+	r := c.rule
+	r.Title, r.Description, r.Over = m.Title, m.Description, m.Custom.Over
+	r.Stages, r.Measured, r.Limit = m.Custom.Stages, m.Custom.Measured, m.Custom.Limit
+	r.Place, r.Remedy, r.FormerIDs = m.Custom.Place, m.Custom.Remedy, m.Custom.FormerIDs
+	r.Lowerable = m.Custom.Lowerable == nil || *m.Custom.Lowerable
+	r.Waivable = m.Custom.Waivable == nil || *m.Custom.Waivable
+	if r.NeedsFrom = m.Custom.NeedsFrom; r.NeedsFrom == "" {
+		r.NeedsFrom = Review
+	}
+	if !slices.Contains(facts.Collections(), r.Over) {
+		c.meta("/custom/over", "%q is no collection of the facts%s", r.Over, nearest.Hint(r.Over, facts.Collections()))
+		return
+	}
+	r.Where = c.conditions("where", r.Over, m.Custom.Where)
+	r.When = c.conditions("when", "lifts", m.Custom.When)
+	c.params(m.Custom.Params)
+	c.severities(m.Custom)
+	c.figures(m.Custom)
+	c.messages(m.Custom)
+	c.pointers()
+	c.citations(m.Custom.Cite)
+	c.text()
+	r.Needs = c.allNeeds()
+}
+
+// allNeeds are the optional fields of the text and of where.
+func (c *checker) allNeeds() []string {
+	for _, w := range c.rule.Where {
+		if got, ok := c.shape.field(c.rule.Over, w.Field); ok && got.optional {
+			c.needs[w.Field] = true
+		}
+	}
+	out := make([]string, 0, len(c.needs))
+	for n := range c.needs {
+		out = append(out, n)
+	}
+	slices.Sort(out)
+	return out
+}
+
+// fieldAt looks a field up that the METADATA names.
+func (c *checker) fieldAt(pointer, over, path string) (step, bool) {
+	got, ok := c.shape.field(over, path)
+	if !ok {
+		c.meta(pointer, "%s: %q is no field of %s%s", path, got.failed, over, nearest.Hint(got.failed, got.known))
+	}
+	return got, ok
+}
+
+func (c *checker) pointers() {
+	r := c.rule
+	if r.Place != "" {
+		if got, ok := c.fieldAt("/custom/place", r.Over, r.Place); ok {
+			if _, hasAt := c.shape.field(r.Over, r.Place+".at"); got.kind.base != record || !hasAt {
+				c.meta("/custom/place", "place: %s is no record with a place of its own", r.Place)
+			}
+		}
+	}
+	if r.Remedy != "" && c.remedies != nil && !slices.Contains(c.remedies, r.Remedy) {
+		c.meta("/custom/remedy", "%q is no remedy%s", r.Remedy, nearest.Hint(r.Remedy, c.remedies))
+	}
+}
+
+// citations keeps those of the profile in use. A rule needs one in each.
+func (c *checker) citations(list []citeEntry) {
+	for _, e := range list {
+		if len(e.Profiles) == 0 || slices.Contains(e.Profiles, c.profile.Name) {
+			c.rule.Citations = append(c.rule.Citations, e.Citation)
+		}
+	}
+	if len(c.rule.Citations) == 0 {
+		c.meta("/custom/cite", "nothing is cited for profile %q: cite a source, or practice, without naming profiles", c.profile.Name)
+	}
+}
+
+// severities settles severity and grades: METADATA first, then the profile.
+func (c *checker) severities(m custom) {
+	r, set := c.rule, c.profile.Rules[c.rule.ID]
+	switch {
+	case len(m.Grades) > 0 && m.Severity != nil:
+		c.meta("/custom/severity", "severity stands in each grade, and so not here")
+	case len(m.Grades) == 0 && m.Severity == nil:
+		c.meta("/custom", "\"severity\" is missing: error, warning or note")
+	case m.Severity != nil:
+		r.Severity = c.level(*m.Severity, set.Severity, "severity")
+	case set.Severity != nil:
+		c.setting("/severity", "rule %s has grades: give their severities under grades", r.ID)
+	}
+	for i, g := range m.Grades {
+		if _, twice := r.grade(g.Name); twice {
+			c.meta(pointer("/custom/grades", i, "name"), "grade %q stands here twice", g.Name)
+		}
+		r.Grades = append(r.Grades, Grade{Name: g.Name, Severity: c.gradeLevel(g, set)})
+	}
+	for _, name := range sortedKeys(set.Grades) {
+		if _, ok := r.grade(name); !ok {
+			c.setting("/grades/"+escape(name), "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
+		}
+	}
+	c.worstFirst()
+	c.switchOff(set)
+}
+
+func (c *checker) gradeLevel(g gradeEntry, set Setting) Levels {
+	if l, ok := set.Grades[g.Name]; ok {
+		return c.level(g.Severity, &l, "grades/"+escape(g.Name))
+	}
+	return g.Severity
+}
+
+// level takes the profile's severity unless the rule forbids lowering it.
+func (c *checker) level(own Levels, set *Levels, under string) Levels {
+	if set == nil {
+		return own
+	}
+	if !c.rule.Lowerable {
+		for _, s := range Stages() {
+			if !set.At(s).AtLeast(own.At(s)) {
+				c.setting("/"+under, "rule %s can't be lowered", c.rule.ID)
+				return own
+			}
+		}
+	}
+	return *set
+}
+
+func (c *checker) switchOff(set Setting) {
+	if set.Off != "" && !c.rule.Lowerable {
+		c.setting("/off", "rule %s can't be switched off", c.rule.ID)
+	}
+	c.rule.Off = set.Off
+}
+
+// worstFirst holds the grades to their order: Go keeps the first that a
+// subject reaches, and that has to be the most severe.
+func (c *checker) worstFirst() {
+	for i := 1; i < len(c.rule.Grades); i++ {
+		a, b := c.rule.Grades[i-1], c.rule.Grades[i]
+		for _, s := range Stages() {
+			if !a.Severity.At(s).AtLeast(b.Severity.At(s)) {
+				c.meta(pointer("/custom/grades", i, "severity"), "grades stand worst first: %q is more severe than %q at stage %s", b.Name, a.Name, s)
+				break
+			}
+		}
+	}
+}
+
+// setting notes a problem at the profile's entry for the rule.
+func (c *checker) setting(under, format string, args ...any) {
+	c.problems.add(c.profile.problem("/rules/"+escape(c.rule.ID)+under, format, args...))
+}

@@ -1,0 +1,146 @@
+package policy
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"liftlint/internal/nearest"
+)
+
+// loader gathers rules, and all that is wrong with them.
+type loader struct {
+	options  Options
+	shape    shape
+	schema   *document
+	caps     *ast.Capabilities
+	problems Problems
+	rules    []*Rule
+	modules  map[string]*ast.Module // of rules that are on and have no problem
+	compiler *ast.Compiler
+}
+
+func newLoader(o Options) (*loader, error) {
+	schema, err := compileSchema("metadata.schema.json")
+	if err != nil {
+		return nil, fmt.Errorf("schema of METADATA: %w", err)
+	}
+	return &loader{
+		options: o,
+		shape:   newShape(),
+		schema:  schema,
+		caps:    sandbox(),
+		modules: map[string]*ast.Module{},
+	}, nil
+}
+
+// read parses and checks every rule by itself, then the pack as a whole.
+func (l *loader) read() {
+	files, ps := regoFiles(l.options.Sources)
+	l.problems = append(l.problems, ps...)
+	home := map[string]string{} // id -> file
+	seen := map[string]bool{}   // every id with a file, read or not
+	for _, f := range files {
+		if f.test {
+			continue
+		}
+		if first, twice := home[f.id]; twice {
+			l.problems.add(Problem{File: f.name, Line: 1, Column: 1, Message: fmt.Sprintf("rule %s stands in %s already", f.id, first)})
+			continue
+		}
+		home[f.id], seen[f.id] = f.name, true
+		l.rule(f)
+	}
+	for _, f := range files {
+		if f.test && !seen[f.id] {
+			l.problems.add(Problem{File: f.name, Line: 1, Column: 1, Message: "there is no " + ruleFile + " beside these tests"})
+		}
+	}
+	slices.SortFunc(l.rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
+	l.formerIDs(home)
+	l.strangers(sortedKeys(seen))
+	if len(files) == 0 && len(l.problems) == 0 {
+		l.problems.add(Problem{Message: "there are no rules to judge by"})
+	}
+}
+
+func (l *loader) rule(f regoFile) {
+	m, ps := f.parse(l.caps)
+	l.problems = append(l.problems, ps...)
+	if m == nil {
+		return
+	}
+	meta, tree, ps := readMetadata(m, l.schema)
+	l.problems = append(l.problems, ps...)
+	if len(ps) > 0 {
+		return
+	}
+	c := &checker{
+		shape: l.shape, profile: l.options.Profile, remedies: l.options.Remedies,
+		module: m, tree: tree, needs: map[string]bool{},
+		rule: &Rule{ID: f.id, File: f.name},
+	}
+	c.run(meta)
+	l.problems = append(l.problems, c.problems...)
+	l.rules = append(l.rules, c.rule)
+	if len(c.problems) == 0 {
+		inline(m, c.rule)
+		if c.rule.Off == "" {
+			l.modules[f.name] = m
+		}
+	}
+}
+
+// formerIDs may name no rule that exists, and none twice.
+func (l *loader) formerIDs(home map[string]string) {
+	owner := map[string]string{}
+	for _, r := range l.rules {
+		for _, id := range r.FormerIDs {
+			if _, live := home[id]; live {
+				l.problems.add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s of %s is a rule of its own", id, r.ID)})
+			}
+			if other, taken := owner[id]; taken {
+				l.problems.add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s is claimed by %s too", id, other)})
+			}
+			owner[id] = r.ID
+		}
+	}
+}
+
+// strangers are rules that the profile sets and that there are not.
+func (l *loader) strangers(known []string) {
+	for _, id := range sortedKeys(l.options.Profile.Rules) {
+		if !slices.Contains(known, id) {
+			l.problems.add(l.options.Profile.problem("/rules/"+escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
+		}
+	}
+}
+
+// compile types and compiles the rules that have no problem of their own.
+func (l *loader) compile() {
+	defer func() {
+		if r := recover(); r != nil {
+			l.problems.add(Problem{Message: fmt.Sprintf("the rules cannot be compiled: %v", r)})
+		}
+	}()
+	l.compiler = newCompiler(l.caps, l.shape.root)
+	l.compiler.SetErrorLimit(0) // all at once
+	l.compiler.Compile(l.modules)
+	if l.compiler.Failed() {
+		l.problems.rego("", l.compiler.Errors)
+	}
+}
+
+// newCompiler types input by the facts' schema in every module; nil leaves
+// input untyped, for tests that feed parts of a document.
+func newCompiler(caps *ast.Capabilities, schema any) *ast.Compiler {
+	c := ast.NewCompiler().WithStrict(true).WithCapabilities(caps).WithUseTypeCheckAnnotations(true)
+	if schema != nil {
+		set := ast.NewSchemaSet()
+		set.Put(ast.SchemaRootRef, schema)
+		c = c.WithSchemas(set)
+	}
+	return c
+}

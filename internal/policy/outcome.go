@@ -1,0 +1,172 @@
+package policy
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/nearest"
+)
+
+// State is how a subject stands with a rule.
+type State string
+
+// The states.
+const (
+	Met       State = "met"
+	Broken    State = "broken"
+	NotJudged State = "not_judged" // a fact that the rule reads is absent
+)
+
+// Outcome is how one record stands with one rule.
+type Outcome struct {
+	Subject facts.View
+	State   State
+	Grade   *Grade   // the worst reached; nil unless broken, and for rules without grades
+	Names   []string // what the element listed, for {names} in the message
+	// Missing are the absent fields, dotted, each cut to the shortest part
+	// that is absent. Of a broken subject: what might show it to be worse.
+	Missing []string
+}
+
+// Verdict is how a rule's subjects stand, in the order of the facts.
+type Verdict struct {
+	Rule         *Rule
+	Outcomes     []Outcome
+	DoesNotApply string // why there are no outcomes
+}
+
+// element is one element of a rule's finding.
+type element struct {
+	key   string
+	grade string
+	names []string
+}
+
+// outcomes settles every subject. The elements are those that the rule found.
+func (r *Rule) outcomes(records []facts.View, elements []element) ([]Outcome, error) {
+	found := map[string][]element{}
+	for _, e := range elements {
+		found[e.key] = append(found[e.key], e)
+	}
+	var out []Outcome
+	for _, v := range records {
+		applies := askAll(r.Where, v)
+		if applies == no {
+			continue
+		}
+		o, err := r.outcome(v, found[v.Key])
+		if err != nil {
+			return nil, err
+		}
+		if applies == unknown {
+			o = Outcome{Subject: v, State: NotJudged, Missing: r.missing(v)}
+		}
+		out = append(out, o)
+		delete(found, v.Key)
+	}
+	for _, key := range sortedKeys(found) {
+		return nil, fmt.Errorf("rule %s found %q, which is no record of %s that it judges", r.ID, key, r.Over)
+	}
+	return out, nil
+}
+
+func (r *Rule) outcome(v facts.View, elements []element) (Outcome, error) {
+	o := Outcome{Subject: v, State: Met, Missing: r.missing(v)}
+	if len(elements) == 0 {
+		if len(o.Missing) > 0 {
+			o.State = NotJudged
+		}
+		return o, nil
+	}
+	o.State = Broken
+	worst, err := r.worstOf(elements)
+	if err != nil {
+		return o, err
+	}
+	if len(r.Grades) > 0 {
+		o.Grade = &r.Grades[worst]
+	}
+	if worst == 0 { // nothing could make it worse
+		o.Missing = nil
+	}
+	for _, e := range elements {
+		if o.Grade == nil || e.grade == o.Grade.Name {
+			o.Names = append(o.Names, e.names...)
+		}
+	}
+	if len(elements) > 1 {
+		slices.Sort(o.Names)
+		o.Names = slices.Compact(o.Names)
+	}
+	return o, nil
+}
+
+// worstOf is the index of the worst grade among the elements, zero for a rule
+// without grades.
+func (r *Rule) worstOf(elements []element) (int, error) {
+	if len(r.Grades) == 0 {
+		return 0, nil
+	}
+	worst := len(r.Grades)
+	for _, e := range elements {
+		i, ok := r.grade(e.grade)
+		if !ok {
+			return 0, fmt.Errorf("rule %s gave the grade %q, which its METADATA does not list%s", r.ID, e.grade, nearest.Hint(e.grade, r.gradeNames()))
+		}
+		worst = min(worst, i)
+	}
+	return worst, nil
+}
+
+// missing lists the fields that the rule needs and the record lacks.
+func (r *Rule) missing(v facts.View) []string {
+	var out []string
+	for _, path := range r.Needs {
+		if absent, ok := firstAbsent(v, path); ok && !slices.Contains(out, absent) {
+			out = append(out, absent)
+		}
+	}
+	return out
+}
+
+func firstAbsent(v facts.View, path string) (string, bool) {
+	for i, c := range path + "." {
+		if c != '.' {
+			continue
+		}
+		if _, ok := v.Field(path[:i]); !ok {
+			return path[:i], true
+		}
+	}
+	return "", false
+}
+
+// gate says why a rule does not apply to a lift, empty where it does.
+func (r *Rule) gate(lift facts.View, stage string) string {
+	if r.Off != "" {
+		return "switched off by the profile: " + r.Off
+	}
+	if len(r.Stages) > 0 && !slices.Contains(r.Stages, stage) {
+		return "not asked at stage " + stage
+	}
+	for _, c := range r.When {
+		if c.ask(lift) != yes {
+			return "only where the lift's " + c.String()
+		}
+	}
+	return ""
+}
+
+// nothingToJudge words why a rule has no subjects.
+func (r *Rule) nothingToJudge() string {
+	if len(r.Where) == 0 {
+		return "there are no " + r.Over
+	}
+	words := make([]string, len(r.Where))
+	for i, c := range r.Where {
+		words[i] = c.String()
+	}
+	return "there are no " + r.Over + " with " + strings.Join(words, " and ")
+}

@@ -1,0 +1,163 @@
+package policy
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/nearest"
+)
+
+// Profile is whose practice a plan is judged by: data, not rules.
+type Profile struct {
+	Name          string
+	Title         string
+	Description   string
+	LegsThatCount LegsThatCount
+	Intervals     []Interval
+	Rules         map[string]Setting // by the rule's id
+
+	tree *yamlTree // where it stands; nil for a profile made in Go
+}
+
+// LegsThatCount is how many legs of a rigid load on four legs or more are
+// counted on to carry it.
+type LegsThatCount struct {
+	Legs      int
+	Note      string
+	Citations []finding.Citation
+}
+
+// Interval is the longest time between periodic inspections, in months.
+type Interval struct {
+	Kinds     []string // kinds of gear
+	Service   string   // normal, severe or special
+	Months    int
+	Note      string
+	Citations []finding.Citation
+}
+
+// Setting is what a profile changes of one rule.
+type Setting struct {
+	Params   map[string]any    // float64, string, bool or a list of strings
+	Severity *Levels           // of a rule without grades
+	Grades   map[string]Levels // of its grades
+	Off      string            // why the rule is switched off
+}
+
+// IntervalMonths is the time between periodic inspections of a kind of gear in
+// a service, in months; false where the profile gives none.
+func (p Profile) IntervalMonths(kind, service string) (int, bool) {
+	for _, i := range p.Intervals {
+		if i.Service == service && slices.Contains(i.Kinds, kind) {
+			return i.Months, true
+		}
+	}
+	return 0, false
+}
+
+func (p Profile) problem(pointer, format string, args ...any) Problem {
+	if p.tree == nil {
+		return Problem{File: "profile " + p.Name, Message: fmt.Sprintf(format, args...)}
+	}
+	return p.tree.problem(pointer, format, args...)
+}
+
+// ProfileNames lists the profiles in the file system, by name.
+func ProfileNames(files fs.FS) ([]string, error) {
+	entries, err := fs.ReadDir(files, ".")
+	if err != nil {
+		return nil, err
+	}
+	var names []string
+	for _, e := range entries {
+		if name, ok := strings.CutSuffix(e.Name(), ".yaml"); ok && !e.IsDir() {
+			names = append(names, name)
+		}
+	}
+	return names, nil
+}
+
+// LoadProfile reads NAME.yaml. The error is Problems where the file is wrong,
+// and offers the nearest name where there is no such profile.
+func LoadProfile(files fs.FS, name string) (Profile, error) {
+	names, err := ProfileNames(files)
+	if err != nil {
+		return Profile{}, fmt.Errorf("profiles: %w", err)
+	}
+	if !slices.Contains(names, name) {
+		return Profile{}, fmt.Errorf("there is no profile %q%s", name, nearest.Hint(name, names))
+	}
+	text, err := fs.ReadFile(files, name+".yaml")
+	if err != nil {
+		return Profile{}, fmt.Errorf("profile %s: %w", name, err)
+	}
+	return ReadProfile(path.Join("profiles", name+".yaml"), name, text)
+}
+
+// ReadProfile reads the text of a profile; file is its name in problems.
+func ReadProfile(file, name string, text []byte) (Profile, error) {
+	schema, err := compileSchema("profile.schema.json")
+	if err != nil {
+		return Profile{}, err
+	}
+	tree, ps := readYAML(yamlText{file: file, text: string(text), line: 1})
+	if len(ps) == 0 {
+		ps = schema.check(tree)
+	}
+	if len(ps) > 0 {
+		return Profile{}, ps.sorted()
+	}
+	p, ps := buildProfile(tree)
+	if len(ps) == 0 && p.Name != name {
+		ps.add(tree.problem("/name", "the profile's name is %q, and its file is %s", p.Name, file))
+	}
+	return p, ps.sorted()
+}
+
+// profileFile is a profile as it is written.
+type profileFile struct {
+	Name          string `json:"name"`
+	Title         string `json:"title"`
+	Description   string `json:"description"`
+	LegsThatCount struct {
+		Legs int                `json:"legs"`
+		Note string             `json:"note"`
+		Cite []finding.Citation `json:"cite"`
+	} `json:"legs_that_count"`
+	Intervals []struct {
+		Kinds   []string           `json:"kinds"`
+		Service string             `json:"service"`
+		Months  int                `json:"months"`
+		Note    string             `json:"note"`
+		Cite    []finding.Citation `json:"cite"`
+	} `json:"inspection_intervals"`
+	Rules map[string]Setting `json:"rules"`
+}
+
+func buildProfile(tree *yamlTree) (Profile, Problems) {
+	var f profileFile
+	if err := convert(tree.root, &f); err != nil {
+		return Profile{}, Problems{tree.problem("", "%v", err)}
+	}
+	p := Profile{Name: f.Name, Title: f.Title, Description: f.Description, Rules: f.Rules, tree: tree}
+	p.LegsThatCount = LegsThatCount{f.LegsThatCount.Legs, f.LegsThatCount.Note, f.LegsThatCount.Cite}
+	var ps Problems
+	known := newShape().words("gear", "kind")
+	for i, x := range f.Intervals {
+		for k, kind := range x.Kinds {
+			at := fmt.Sprintf("/inspection_intervals/%d/kinds/%d", i, k)
+			if !slices.Contains(known, kind) {
+				ps.add(tree.problem(at, "%q is no kind of gear%s", kind, nearest.Hint(kind, known)))
+			}
+			if _, twice := p.IntervalMonths(kind, x.Service); twice {
+				ps.add(tree.problem(at, "%s in %s service has an interval already", kind, x.Service))
+			}
+		}
+		p.Intervals = append(p.Intervals, Interval{x.Kinds, x.Service, x.Months, x.Note, x.Cite})
+	}
+	return p, ps
+}

@@ -1,0 +1,108 @@
+package policy
+
+import (
+	"slices"
+
+	"liftlint/internal/finding"
+)
+
+// Rule is one rule as a profile has it: parameters, severities and citations
+// are settled, and what Go derived from its text is filled in.
+type Rule struct {
+	ID          string // topic/name
+	Title       string
+	Description string
+
+	Over     string      // the collection whose records are judged
+	Where    []Condition // which of its records, by field
+	When     []Condition // which lifts, by field
+	Stages   []string    // at which stages; all when empty
+	Measured string      // the field judged, empty where a rule measures nothing
+	Limit    string      // the parameter or field it is judged by
+	Params   []Param     // by name
+	Severity Levels      // of a rule without grades
+	Grades   []Grade     // worst first; empty for a rule without
+	Place    string      // the nested record that a finding points at
+	Remedy   string      // the computation that finds what would put it right
+
+	Citations []finding.Citation
+	Lowerable bool     // a profile may lower it or switch it off
+	Waivable  bool     // a plan may waive it
+	NeedsFrom string   // the stage from which a missing input is a finding
+	FormerIDs []string // ids it had before
+	Needs     []string // dotted fields it reads that may be absent, in order
+	Off       string   // why the profile switches it off, empty where it does not
+	File      string   // where it stands
+
+	message template
+}
+
+// Param is a parameter with the value that the profile settled.
+type Param struct {
+	Name    string
+	Value   any // a float64, a string, a bool or a []string
+	Default any // the same, as the rule's METADATA has it
+}
+
+// Grade is one of several degrees in which a rule can be broken.
+type Grade struct {
+	Name     string
+	Severity Levels
+	Measured string
+	Limit    string
+
+	message template
+}
+
+// Param returns a parameter's value.
+func (r *Rule) Param(name string) (any, bool) {
+	for _, p := range r.Params {
+		if p.Name == name {
+			return p.Value, true
+		}
+	}
+	return nil, false
+}
+
+// Worst is the worst severity that the rule can reach at a stage.
+func (r *Rule) Worst(stage string) finding.Severity {
+	if len(r.Grades) > 0 {
+		return r.Grades[0].Severity.At(stage)
+	}
+	return r.Severity.At(stage)
+}
+
+// SeverityOf is the severity of a broken subject at a stage.
+func (r *Rule) SeverityOf(o Outcome, stage string) finding.Severity {
+	if o.Grade != nil {
+		return o.Grade.Severity.At(stage)
+	}
+	return r.Worst(stage)
+}
+
+// AsksFrom reports whether at this stage a missing input is a finding.
+func (r *Rule) AsksFrom(stage string) bool {
+	stages := Stages()
+	return slices.Index(stages, stage) >= slices.Index(stages, r.NeedsFrom) || !slices.Contains(stages, stage)
+}
+
+func (r *Rule) grade(name string) (int, bool) {
+	i := slices.IndexFunc(r.Grades, func(g Grade) bool { return g.Name == name })
+	return i, i >= 0
+}
+
+func (r *Rule) gradeNames() []string {
+	var names []string
+	for _, g := range r.Grades {
+		names = append(names, g.Name)
+	}
+	return names
+}
+
+func (r *Rule) paramNames() []string {
+	var names []string
+	for _, p := range r.Params {
+		names = append(names, p.Name)
+	}
+	return names
+}

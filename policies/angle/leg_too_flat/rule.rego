@@ -1,0 +1,50 @@
+# METADATA
+# title: Leg too flat
+# description: >-
+#   The flatter a leg hangs, the more it pulls for the same weight, and the
+#   harder it squeezes the load. At 30 degrees from horizontal a leg carries
+#   twice what it would carry plumb.
+# custom:
+#   over: legs
+#   where: {slack: [false]}
+#   measured: angle_from_horizontal_deg
+#   params:
+#     error_deg: {default: 30, at_least: 0, at_most: 90}
+#     warning_deg: {default: 45, at_least: 0, at_most: 90}
+#     note_deg: {default: 60, at_least: 0, at_most: 90}
+#   grades:
+#     - name: too_flat
+#       severity: error
+#       limit: error_deg
+#     - name: flat
+#       severity: warning
+#       limit: warning_deg
+#       message: "leg {id} hangs at {measured} from horizontal; under {limit} small errors of length or height change its pull much"
+#     - name: below_usual
+#       severity: note
+#       limit: note_deg
+#       message: "leg {id} hangs at {measured} from horizontal; legs are usually kept at {limit} or steeper, the angle that tags are rated for"
+#   message: "leg {id} hangs at {measured} from horizontal; at least {limit} is asked for"
+#   remedy: longer_leg
+#   cite:
+#     - {document: ASME B30.9, basis: memory, profiles: [us]}
+#     - {document: EN 13414-1, edition: "2003", clause: Table 4, basis: read, profiles: [eu]}
+#     - {document: common practice for 45 and 60 degrees, basis: practice}
+package liftlint.rules.angle.leg_too_flat
+
+import data.params.angle.leg_too_flat as p
+
+finding contains {"key": leg.key, "grade": "too_flat"} if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.error_deg
+}
+
+finding contains {"key": leg.key, "grade": "flat"} if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.warning_deg
+}
+
+finding contains {"key": leg.key, "grade": "below_usual"} if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.note_deg
+}

@@ -1,0 +1,24 @@
+# METADATA
+# title: Inspection overdue on the day of the lift
+# description: >-
+#   Gear past its periodic inspection stays on the ground until a competent
+#   person has looked at it. The day it is due still counts.
+# custom:
+#   severity: error
+#   over: gear
+#   where: {uses: {at_least: 1}}
+#   measured: inspection.overdue_days
+#   message: "{id} is {measured} past its periodic inspection, due on {inspection.due}"
+#   place: inspection
+#   remedy: inspection_due
+#   cite:
+#     - {document: ASME B30.9, basis: memory, profiles: [us]}
+#     - {document: ASME B30.26, basis: memory, profiles: [us]}
+#     - {document: DGUV rules, clause: yearly examination of lifting accessories, basis: read, profiles: [eu]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.inspection.overdue
+
+finding contains item.key if {
+	some item in input.gear
+	item.inspection.overdue_days > 0
+}

@@ -1,0 +1,19 @@
+package liftlint.rules.inspection.overdue_test
+
+import data.liftlint.rules.inspection.overdue.finding
+
+found(item) := finding with input as {"gear": [item]}
+
+item(days) := {"key": "gear/S1", "uses": 1, "inspection": {"overdue_days": days}}
+
+test_breaks_a_day_after if found(item(1)) == {"gear/S1"}
+
+test_meets_on_the_day if found(item(0)) == set()
+
+test_meets_before if found(item(-30)) == set()
+
+test_due_day_unknown if found({"key": "gear/S1", "uses": 1, "inspection": {"date": "2026-01-05"}}) == set()
+
+test_none_on_record if found({"key": "gear/S1", "uses": 1}) == set()
+
+test_gear_that_is_not_used if found({"key": "gear/S9", "uses": 0, "inspection": {"overdue_days": 9}}) == set()

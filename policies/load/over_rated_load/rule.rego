@@ -1,0 +1,38 @@
+# METADATA
+# title: Over the rated load
+# description: >-
+#   No part carries more than it is rated for in the way it is used. The factor
+#   between rated load and strength is not there to be used up: it stands for
+#   wear, shock and what nobody knows.
+# custom:
+#   over: parts
+#   measured: used_ratio
+#   params:
+#     over_ratio: {default: 1, at_least: 0.1, at_most: 1}
+#     near_ratio: {default: 0.9, at_least: 0.1, at_most: 1}
+#   grades:
+#     - name: over
+#       severity: error
+#       limit: over_ratio
+#     - name: near
+#       severity: warning
+#       limit: near_ratio
+#       message: "{id} in {where} is used to {measured} of its rated load {rated_load_n} ({load_n}); over {limit} leaves little for what is not known"
+#   message: "{id} in {where} is used to {measured} of its rated load {rated_load_n} ({load_n}); at most {limit} is allowed"
+#   cite:
+#     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
+#     - {document: DGUV 109-017, basis: memory, profiles: [eu]}
+#     - {document: common practice for the share near the rated load, basis: practice}
+package liftlint.rules.load.over_rated_load
+
+import data.params.load.over_rated_load as p
+
+finding contains {"key": part.key, "grade": "over"} if {
+	some part in input.parts
+	part.used_ratio > p.over_ratio
+}
+
+finding contains {"key": part.key, "grade": "near"} if {
+	some part in input.parts
+	part.used_ratio > p.near_ratio
+}

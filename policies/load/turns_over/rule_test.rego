@@ -1,0 +1,15 @@
+package liftlint.rules.load.turns_over_test
+
+import data.liftlint.rules.load.turns_over.finding
+
+grades(load) := {f.grade | some f in finding} with input as {"loads": [load]}
+
+test_breaks_on_two_legs if {
+	grades({"key": "load", "hangs": "two_legs_below_center_of_gravity"}) == {"two_legs_below_center_of_gravity"}
+}
+
+test_breaks_on_more_legs if grades({"key": "load", "hangs": "overturns"}) == {"overturns"}
+
+test_meets_steady if grades({"key": "load", "hangs": "steady"}) == set()
+
+test_not_computed if grades({"key": "load"}) == set()

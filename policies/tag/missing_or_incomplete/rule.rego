@@ -1,0 +1,56 @@
+# METADATA
+# title: Tag missing or incomplete
+# description: >-
+#   A sling is used by what its tag says. One without a tag that can be read is
+#   taken out of service until it has been identified and tagged again.
+# custom:
+#   over: gear
+#   where:
+#     kind: [wire_rope_sling]
+#     uses: {at_least: 1}
+#   params:
+#     required: [maker, diameter, rated_load, hitch, angle_from_horizontal]
+#   grades:
+#     - name: missing
+#       severity: error
+#       message: "sling {id} has no tag: it stays out of service until it is tagged again"
+#     - name: illegible
+#       severity: error
+#       message: "the tag of sling {id} can't be read: it stays out of service until it is tagged again"
+#     - name: incomplete
+#       severity: error
+#     - name: not_recorded
+#       severity: {draft: note, review: error, prelift: error}
+#       message: "the plan says nothing of a tag on sling {id}: write down what it shows"
+#   message: "the tag of sling {id} does not show: {names}"
+#   place: tag
+#   cite:
+#     - {document: 29 CFR 1926.251, clause: (c)(16), basis: read, profiles: [us]}
+#     - {document: ASME B30.9, basis: memory, profiles: [us]}
+#     - {document: EN 13414-1, basis: memory, profiles: [eu]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.tag.missing_or_incomplete
+
+import data.params.tag.missing_or_incomplete as p
+
+finding contains {"key": item.key, "grade": "missing"} if {
+	some item in input.gear
+	item.tag.state == "missing"
+}
+
+finding contains {"key": item.key, "grade": "illegible"} if {
+	some item in input.gear
+	item.tag.state == "illegible"
+}
+
+finding contains {"key": item.key, "grade": "not_recorded"} if {
+	some item in input.gear
+	item.tag.state == "not_recorded"
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required; not field in item.tag.shows]
+	count(lacking) > 0
+}

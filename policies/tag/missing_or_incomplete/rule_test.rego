@@ -1,0 +1,38 @@
+package liftlint.rules.tag.missing_or_incomplete_test
+
+import data.liftlint.rules.tag.missing_or_incomplete.finding
+
+found(item) := finding with input as {"gear": [item]}
+
+sling(state, shows) := {
+	"key": "gear/S1",
+	"kind": "wire_rope_sling",
+	"uses": 1,
+	"tag": {"state": state, "shows": shows},
+}
+
+all := ["maker", "diameter", "rated_load", "hitch", "angle_from_horizontal"]
+
+test_breaks_missing if found(sling("missing", [])) == {{"key": "gear/S1", "grade": "missing"}}
+
+test_breaks_illegible if found(sling("illegible", [])) == {{"key": "gear/S1", "grade": "illegible"}}
+
+test_breaks_not_recorded if found(sling("not_recorded", [])) == {{"key": "gear/S1", "grade": "not_recorded"}}
+
+test_breaks_incomplete_in_one_finding if {
+	found(sling("legible", ["diameter", "hitch", "serial"])) == {{
+		"key": "gear/S1",
+		"grade": "incomplete",
+		"names": ["maker", "rated_load", "angle_from_horizontal"],
+	}}
+}
+
+test_meets_complete if found(sling("legible", all)) == set()
+
+test_shackles_have_no_such_tag if {
+	found({"key": "gear/K1", "kind": "shackle", "uses": 1, "tag": {"state": "missing", "shows": []}}) == set()
+}
+
+test_gear_that_is_not_used if {
+	found({"key": "gear/S9", "kind": "wire_rope_sling", "uses": 0, "tag": {"state": "missing", "shows": []}}) == set()
+}
