@@ -19,16 +19,17 @@ import (
 // text checks the module: its imports and each of its bodies.
 func (c *checker) text() {
 	alias := c.imports()
-	found := false
 	for _, r := range c.module.Rules {
-		if !c.isFinding(r) {
-			continue
+		if c.isFinding(r) {
+			b := &body{checker: c, alias: alias, vars: map[ast.Var]kind{}}
+			for _, im := range c.module.Imports {
+				b.vars[im.Name()] = kind{}
+			}
+			delete(b.vars, alias)
+			b.run(r)
 		}
-		found = true
-		b := &body{checker: c, alias: alias, vars: map[ast.Var]kind{}}
-		b.run(r)
 	}
-	if !found {
+	if len(c.module.Rules) == 0 {
 		c.problems.at(c.module.Package.Location, "the rule has no finding: it holds  finding contains x.key if { some x in input.%s ... }", c.rule.Over)
 	}
 }
@@ -93,7 +94,7 @@ func (b *body) run(r *ast.Rule) {
 	b.head(r.Head.Key)
 	for _, path := range sortedKeys(b.hidden) {
 		if !b.seen[path] {
-			b.problems.at(b.hidden[path], "%[1]s may be absent, and not or a comprehension takes the absent for false: ask in the open, as in %[2]s.%[1]s == false, or read %[2]s.%[1]s outside as well", path, b.record)
+			b.problems.at(b.hidden[path], "%[2]s.%[1]s may be absent, which not or a comprehension would take for false: turn the comparison round (x == false for not x, x <= y for not x > y), or read the field outside as well", path, b.record)
 		}
 	}
 }
@@ -140,16 +141,20 @@ func (b *body) condition(t *ast.Term) {
 func (b *body) some(e *ast.Expr, d *ast.SomeDecl) {
 	in, ok := d.Symbols[0].Value.(ast.Call)
 	if !ok || len(in) != 3 {
+		b.forget(d.Symbols...)
 		b.problems.at(e.Location, "write: some x in input.%s, or some x in a list; no index is used", b.rule.Over)
 		return
 	}
 	v, ok := in[1].Value.(ast.Var)
-	if !ok || v.IsWildcard() || !b.free(in[1], v) {
-		if !ok || v.IsWildcard() {
-			b.problems.at(e.Location, "some names one plain variable")
-		}
+	if !ok || v.IsWildcard() {
+		b.problems.at(e.Location, "some names one plain variable")
+		b.forget(in[1])
 		return
 	}
+	if !b.free(in[1], v) {
+		return
+	}
+	b.vars[v] = kind{} // until more is known
 	if ref, ok := in[2].Value.(ast.Ref); ok && ref.HasPrefix(ast.InputRootRef) {
 		b.over(e, v, ref)
 		return
@@ -184,6 +189,7 @@ func (b *body) over(e *ast.Expr, v ast.Var, ref ast.Ref) {
 	case b.shielded:
 		b.problems.at(e.Location, "the record is declared in the body itself, not inside not or a comprehension")
 	default:
+		delete(b.vars, v)
 		b.record = v
 	}
 }
@@ -196,4 +202,17 @@ func (b *body) free(t *ast.Term, v ast.Var) bool {
 		return false
 	}
 	return true
+}
+
+// forget declares names of which nothing is known, so that a problem with
+// where they are declared is not repeated wherever they are used.
+func (b *body) forget(terms ...*ast.Term) {
+	for _, t := range terms {
+		ast.WalkVars(t, func(v ast.Var) bool {
+			if _, known := b.vars[v]; !known && v != b.record && v != b.alias {
+				b.vars[v] = kind{}
+			}
+			return false
+		})
+	}
 }

@@ -22,12 +22,12 @@ func (b *body) assign(e *ast.Expr, left, right *ast.Term) {
 	switch {
 	case !ok || v.IsWildcard():
 		b.problems.at(e.Location, "%v: a plain name stands left of :=", left)
+		b.forget(left)
 	case e.Negated:
 		b.problems.at(e.Location, "not before := has no meaning")
 	case b.free(left, v):
-		if k, ok := b.term(right); ok {
-			b.vars[v] = k
-		}
+		k, _ := b.term(right)
+		b.vars[v] = k
 	}
 }
 
@@ -123,7 +123,7 @@ func (b *body) member(l *ast.Location, o []kind) bool {
 		return false
 	}
 	if o[1].of != "" && o[0].base != o[1].of {
-		b.problems.at(l, "%s is looked for in a list of %s", o[0].base, o[1].of)
+		b.problems.at(l, "what is looked for is %s, what the list holds is %s", o[0].base, o[1].of)
 		return false
 	}
 	return b.familiar(l, o[0], o[1]) && b.familiar(l, o[1], o[0])

@@ -120,7 +120,7 @@ func (c *checker) condition(at, field string, k kind, e condition) {
 		p := at + "/" + strconv.Itoa(i)
 		got := literal(v)
 		if got.base != k.base {
-			c.meta(p, "%s is %s, and %v is %s", field, k.base, v, got.base)
+			c.meta(p, "%s is %s, and %#v is %s", field, k.base, v, got.base)
 			continue
 		}
 		if w, bad := stranger(got, k); bad {

@@ -81,6 +81,9 @@ func (f regoFile) parse(caps *ast.Capabilities) (m *ast.Module, ps Problems) {
 			m, ps = nil, Problems{{File: f.name, Message: "this file cannot be parsed"}}
 		}
 	}()
+	if strings.TrimSpace(f.text) == "" {
+		return nil, Problems{{File: f.name, Line: 1, Column: 1, Message: "the file is empty"}}
+	}
 	m, err := ast.ParseModuleWithOpts(f.name, f.text, ast.ParserOptions{
 		RegoVersion:  ast.RegoV1,
 		Capabilities: caps,

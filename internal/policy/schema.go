@@ -83,7 +83,7 @@ func (d *document) explain(t *yamlTree, e *jsonschema.ValidationError) Problems 
 	keyword := fragment[cut+1:]
 	rules, _ := lookup(d.raw, fragment[:cut]).(map[string]any)
 	value := lookup(t.root, where)
-	name := where[strings.LastIndexByte(where, '/')+1:]
+	name := lastName(where)
 	switch keyword {
 	case "additionalProperties":
 		return unknownKeys(t, where, rules, value)
@@ -100,6 +100,17 @@ func (d *document) explain(t *yamlTree, e *jsonschema.ValidationError) Problems 
 		return Problems{t.problem(where, "%q: lower case letters, digits and _ are used here, in the form %v", patterned(value, e), rules["pattern"])}
 	}
 	return Problems{t.problem(where, "%s: %s", name, e.Message)}
+}
+
+// lastName is the last key of a pointer; list items go by their list's key.
+func lastName(pointer string) string {
+	steps := strings.Split(pointer, "/")
+	for i := len(steps) - 1; i > 0; i-- {
+		if _, err := strconv.Atoi(steps[i]); err != nil {
+			return steps[i]
+		}
+	}
+	return "this"
 }
 
 // patterned is the text that a pattern refused: the value, or the key that

@@ -43,6 +43,10 @@ func (b *body) term(t *ast.Term) (kind, bool) {
 
 func (b *body) literalList(t *ast.Term, items []*ast.Term) (kind, bool) {
 	out := kind{base: list}
+	if len(items) == 0 {
+		b.problems.at(t.Location, "an empty list holds nothing to ask for")
+		return kind{}, false
+	}
 	for _, x := range items {
 		k, ok := b.term(x)
 		if !ok {
@@ -86,7 +90,7 @@ func (b *body) variable(t *ast.Term, v ast.Var) (kind, bool) {
 	if !ok {
 		b.problems.at(t.Location, "%s: %s", v, b.stray(v))
 	}
-	return k, ok
+	return k, k.base != ""
 }
 
 func (b *body) stray(v ast.Var) string {
@@ -118,7 +122,9 @@ func (b *body) reference(t *ast.Term, ref ast.Ref) (kind, bool) {
 		return kind{}, false
 	}
 	path, plain := dotted(ref[1:])
+	k, declared := b.vars[root]
 	switch {
+	case declared && k.base == "": // its declaration has a problem of its own
 	case !(root == b.record || root == b.alias) || root == "":
 		b.problems.at(t.Location, "%v: %s", ref, b.stray(root))
 	case !plain:

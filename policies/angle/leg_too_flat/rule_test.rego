@@ -2,7 +2,7 @@ package liftlint.rules.angle.leg_too_flat_test
 
 import data.liftlint.rules.angle.leg_too_flat.finding
 
-grades(leg) := {f.grade | some f in finding} with input as {"legs": [leg]}
+grades(leg) := got if got := {f.grade | some f in finding} with input as {"legs": [leg]}
 
 leg(deg) := {"key": "leg/hook/1", "slack": false, "angle_from_horizontal_deg": deg}
 

@@ -2,7 +2,7 @@ package liftlint.rules.fit.eye_over_body_test
 
 import data.liftlint.rules.fit.eye_over_body.finding
 
-grades(fit) := {f.grade | some f in finding} with input as {"fits": [fit]}
+grades(fit) := got if got := {f.grade | some f in finding} with input as {"fits": [fit]}
 
 fit(ratio, deg) := {
 	"key": "fit/S1/upper",

@@ -2,7 +2,7 @@ package liftlint.rules.inspection.overdue_test
 
 import data.liftlint.rules.inspection.overdue.finding
 
-found(item) := finding with input as {"gear": [item]}
+found(item) := got if got := finding with input as {"gear": [item]}
 
 item(days) := {"key": "gear/S1", "uses": 1, "inspection": {"overdue_days": days}}
 

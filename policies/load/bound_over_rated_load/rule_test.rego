@@ -2,7 +2,7 @@ package liftlint.rules.load.bound_over_rated_load_test
 
 import data.liftlint.rules.load.bound_over_rated_load.finding
 
-found(part) := finding with input as {"parts": [part]}
+found(part) := got if got := finding with input as {"parts": [part]}
 
 part(bound) := {
 	"key": "part/S1",

@@ -2,7 +2,7 @@ package liftlint.rules.load.over_rated_load_test
 
 import data.liftlint.rules.load.over_rated_load.finding
 
-grades(part) := {f.grade | some f in finding} with input as {"parts": [part]}
+grades(part) := got if got := {f.grade | some f in finding} with input as {"parts": [part]}
 
 part(ratio) := {"key": "part/S1", "kind": "wire_rope_sling", "used_ratio": ratio}
 

@@ -2,7 +2,7 @@ package liftlint.rules.load.tilt_test
 
 import data.liftlint.rules.load.tilt.finding
 
-grades(load) := {f.grade | some f in finding} with input as {"loads": [load]}
+grades(load) := got if got := {f.grade | some f in finding} with input as {"loads": [load]}
 
 load(deg) := {"key": "load", "hangs": "steady", "tilt_deg": deg}
 

@@ -2,7 +2,7 @@ package liftlint.rules.load.turns_over_test
 
 import data.liftlint.rules.load.turns_over.finding
 
-grades(load) := {f.grade | some f in finding} with input as {"loads": [load]}
+grades(load) := got if got := {f.grade | some f in finding} with input as {"loads": [load]}
 
 test_breaks_on_two_legs if {
 	grades({"key": "load", "hangs": "two_legs_below_center_of_gravity"}) == {"two_legs_below_center_of_gravity"}

@@ -2,7 +2,7 @@ package liftlint.rules.route.attachment_unused_test
 
 import data.liftlint.rules.route.attachment_unused.finding
 
-found(attachment) := finding with input as {"attachments": [attachment]}
+found(attachment) := got if got := finding with input as {"attachments": [attachment]}
 
 test_breaks_without_a_leg if found({"key": "attachment/D", "kind": "padeye", "legs": 0}) == {"attachment/D"}
 

@@ -2,7 +2,7 @@ package liftlint.rules.tag.missing_or_incomplete_test
 
 import data.liftlint.rules.tag.missing_or_incomplete.finding
 
-found(item) := finding with input as {"gear": [item]}
+found(item) := got if got := finding with input as {"gear": [item]}
 
 sling(state, shows) := {
 	"key": "gear/S1",

@@ -1,0 +1,3 @@
+
+
+# want 1:1: the file is empty

@@ -1,0 +1,22 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   former_ids: [Angle-Bad]
+#   measured: angle_from_horizontal_deg
+#   limit: minimum_deg
+#   params: {minimum_deg: 30}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 7:18: "Angle-Bad": lower case letters, digits and _ are used here, in the form ^[a-z][a-z0-9_]*/[a-z][a-z0-9_]*$

@@ -1,0 +1,23 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   grades: [{name: low, severity: error}]
+#   measured: angle_from_horizontal_deg
+#   limit: minimum_deg
+#   params: {minimum_deg: 30}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 5:5: severity stands in each grade, and so not here
+# want 17:18: the rule has grades: write  finding contains {"key": leg.key, "grade": ...}

@@ -1,0 +1,21 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   measured: angle_from_horizontal_deg
+#   limit: tension_n
+#   params: {minimum_deg: 30}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 8:5: limit: tension_n and angle_from_horizontal_deg do not end in the same unit

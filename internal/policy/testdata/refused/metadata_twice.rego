@@ -1,0 +1,24 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   measured: angle_from_horizontal_deg
+#   limit: minimum_deg
+#   params: {minimum_deg: 30}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+# METADATA
+# title: x
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 12:1: a rule has one METADATA, above its package line; this is another on line 16

@@ -1,0 +1,21 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   measured: angle_from_horizontal_deg
+#   limit: minimum_deg
+#   params: {minimum_deg: {default: 30, at_least: 40}}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 9:14: parameter minimum_deg: the default 30 is under 40, the least it can be

@@ -1,0 +1,22 @@
+# METADATA
+# title: A title
+# description: A description.
+# custom:
+#   severity: error
+#   over: legs
+#   place: inspection
+#   measured: angle_from_horizontal_deg
+#   limit: minimum_deg
+#   params: {minimum_deg: 30}
+#   message: "leg {id} at {measured}, {limit}"
+#   cite: [{document: common practice, basis: practice}]
+package liftlint.rules.angle.bad
+
+import data.params.angle.bad as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.angle_from_horizontal_deg < p.minimum_deg
+}
+
+# want 7:5: inspection: "inspection" is no field of legs: there is angle_from_horizontal_deg, at, from, id, judged_by, key, length_m, slack, split, tension_bound_n, tension_counted_n, tension_judged_n, tension_n, to
