@@ -132,12 +132,12 @@ func (p *Pack) culprit(ctx context.Context, input ast.Value, whole error) error 
 	return fmt.Errorf("the rules together: %w", p.plain(whole))
 }
 
-// errDeadline is what a rule that takes too long fails with.
-var errDeadline = errors.New("took too long")
+// ErrDeadline is what a rule that takes too long fails with.
+var ErrDeadline = errors.New("took too long")
 
 func (p *Pack) plain(err error) error {
 	if topdown.IsCancel(err) || errors.Is(err, context.DeadlineExceeded) {
-		return fmt.Errorf("%w: stopped after %v", errDeadline, p.deadline)
+		return fmt.Errorf("%w: stopped after %v", ErrDeadline, p.deadline)
 	}
 	return err
 }

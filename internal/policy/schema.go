@@ -107,10 +107,15 @@ func lastName(pointer string) string {
 	steps := strings.Split(pointer, "/")
 	for i := len(steps) - 1; i > 0; i-- {
 		if _, err := strconv.Atoi(steps[i]); err != nil {
-			return steps[i]
+			return unescape(steps[i])
 		}
 	}
 	return "this"
+}
+
+// unescape undoes escape.
+func unescape(step string) string {
+	return strings.NewReplacer("~1", "/", "~0", "~").Replace(step)
 }
 
 // patterned is the text that a pattern refused: the value, or the key that
@@ -183,7 +188,7 @@ func lookup(v any, pointer string) any {
 		if s, err := url.PathUnescape(step); err == nil {
 			step = s
 		}
-		step = strings.NewReplacer("~1", "/", "~0", "~").Replace(step)
+		step = unescape(step)
 		switch x := v.(type) {
 		case map[string]any:
 			v = x[step]

@@ -1,5 +1,5 @@
 # METADATA
-# titel: A title
+# titles: A title
 # description: A description.
 # custom:
 #   severity: error
@@ -18,5 +18,4 @@ finding contains leg.key if {
 	leg.angle_from_horizontal_deg < p.minimum_deg
 }
 
-# want 2:1: "title" is missing
-# want 2:3: "titel" is no key here: there is custom, description, title
+# want 2:3: "titles" is no key here: did you mean "title"?
