@@ -115,6 +115,9 @@ func lastName(pointer string) string {
 
 // unescape undoes escape.
 func unescape(step string) string {
+	if !strings.Contains(step, "~") {
+		return step
+	}
 	return strings.NewReplacer("~1", "/", "~0", "~").Replace(step)
 }
 

@@ -100,14 +100,14 @@ func (b *body) stray(v ast.Var) string {
 	case v == "data":
 		return "a rule reads the facts and its own parameters, nothing else"
 	case v == b.alias && v != "":
-		return "name one of the parameters, as in " + string(v) + "." + cmpFirst(b.rule.paramNames())
+		return "name one of the parameters, as in " + string(v) + "." + firstOf(b.rule.paramNames())
 	case v.IsWildcard():
 		return "records are gone over with: some x in input." + b.rule.Over
 	}
 	return "nothing of that name is declared above"
 }
 
-func cmpFirst(names []string) string {
+func firstOf(names []string) string {
 	if len(names) == 0 {
 		return "name"
 	}

@@ -1,6 +1,7 @@
 package policy
 
 import (
+	"encoding/json"
 	"fmt"
 	"strconv"
 	"strings"
@@ -189,6 +190,9 @@ func (r yamlReader) mapping(pairs []*ast.MappingValueNode, pointer string) any {
 
 // escape writes a key as a step of a JSON pointer (RFC 6901).
 func escape(key string) string {
+	if !strings.ContainsAny(key, "~/") {
+		return key
+	}
 	return strings.NewReplacer("~", "~0", "/", "~1").Replace(key)
 }
 
@@ -200,7 +204,7 @@ func jsonKind(v any) string {
 		return "text"
 	case bool:
 		return "true or false"
-	case float64:
+	case float64, json.Number:
 		return "a number"
 	case []any:
 		return "a list"
