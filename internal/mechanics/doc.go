@@ -1,0 +1,27 @@
+// Package mechanics finds how a load truly hangs: where it comes to rest, what
+// every line carries there, and whether that rest can be trusted.
+//
+// A model is a set of rigid bodies, joined to each other and to fixed hooks by
+// straight lines (slings, chains, rods) that pull and never push. The package
+// knows nothing of plans, ratings or files: metres, kilograms, newtons and
+// world axes with z up.
+//
+// Method. Each body has six freedoms. The rest is a minimum of gravity plus
+// stretch energy, found by damped Newton steps on exact second derivatives,
+// with rotations through the exponential map. A minimum alone proves little: a
+// minimizer rolls an unstable load over and ends at a healthy minimum upside
+// down. So three questions are asked, and one bad answer is enough:
+//
+//   - does the load stand at the attitude it is meant to hang at, with line
+//     lengths that fit there (eigenvalues of the rotational stiffness);
+//   - does it stand where it came to rest;
+//   - how far has it turned to get there.
+//
+// Only a load that passes all three, whose forces and moments balance, and
+// whose lines are not stretched beyond belief gets figures. Everything else
+// gets a verdict with reasons and no figures to be misread.
+//
+// The results are statics of an ideal model: no wind, no dynamics, no friction,
+// no flexible load. They support a qualified person's judgment and replace
+// none of it.
+package mechanics

@@ -1,0 +1,98 @@
+package mechanics
+
+import (
+	"gonum.org/v1/gonum/num/quat"
+	"gonum.org/v1/gonum/spatial/r3"
+)
+
+// World stands in Anchor.Body for a point that does not move, such as a hook.
+const World = -1
+
+// Model is what hangs.
+type Model struct {
+	Bodies []Body
+	Lines  []Line
+}
+
+// Body is rigid. Points on it are given in body axes, in metres.
+type Body struct {
+	// Name is used in messages; a number stands in where it is empty.
+	Name   string
+	MassKg float64
+	// CenterOfGravity in body axes, metres.
+	CenterOfGravity r3.Vec
+	// Intended is the attitude at which the body is meant to hang.
+	Intended Attitude
+}
+
+// Attitude turns body axes into world axes, as a unit quaternion. The zero
+// value leaves them parallel.
+type Attitude r3.Rotation
+
+// TurnBy is the attitude after a turn by radians about a world axis, from axes
+// that were parallel to the world's.
+func TurnBy(radians float64, axis r3.Vec) Attitude {
+	return Attitude(r3.NewRotation(radians, axis))
+}
+
+// World gives the world components of a vector in body axes.
+func (a Attitude) World(v r3.Vec) r3.Vec { return turn(a.unit(), v) }
+
+// Body gives the body components of a vector in world axes.
+func (a Attitude) Body(v r3.Vec) r3.Vec { return turn(quat.Conj(a.unit()), v) }
+
+func (a Attitude) unit() quat.Number {
+	if a == (Attitude{}) {
+		return quat.Number{Real: 1}
+	}
+	q := quat.Number(a)
+	return quat.Scale(1/quat.Abs(q), q)
+}
+
+// Anchor is one end of a line: a point of a body in body axes, or of the world
+// in world axes (then it is a hook). Metres.
+type Anchor struct {
+	Body int
+	At   r3.Vec
+}
+
+// Hook is an anchor that does not move. Metres, world axes, z up.
+func Hook(at r3.Vec) Anchor { return Anchor{Body: World, At: at} }
+
+// Line runs straight from one anchor to the other, pulls and never pushes.
+type Line struct {
+	// Name is used in messages; a number stands in where it is empty.
+	Name     string
+	From, To Anchor
+	// LengthM is the length without load, bearing point to bearing point.
+	LengthM float64
+	// StiffnessN is EA, the pull in newtons that would double the length if
+	// the line stayed elastic: modulus of elasticity times metallic area.
+	StiffnessN float64
+}
+
+// Options tune the judgment. The zero value of a field takes the default.
+type Options struct {
+	// MaxTiltDeg is the turn about horizontal axes, away from the intended
+	// attitude, beyond which a load counts as overturned. Default 20.
+	MaxTiltDeg float64
+	// MaxStrain is the stretch over length at which a line counts as too short
+	// for its place rather than loaded. Default 0.02: wire rope parts near
+	// there. Webbing stretches more and needs a higher limit.
+	MaxStrain float64
+	// GravityMS2 is the acceleration of free fall. Default 9.80665, the
+	// standard value of ISO 80000-3.
+	GravityMS2 float64
+}
+
+func (o Options) withDefaults() Options {
+	for _, f := range []struct {
+		v *float64
+		d float64
+	}{{&o.MaxTiltDeg, 20}, {&o.MaxStrain, 0.02}, {&o.GravityMS2, 9.80665}} {
+		if *f.v == 0 {
+			*f.v = f.d
+		}
+	}
+	return o
+}

@@ -1,0 +1,138 @@
+package mechanics
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r3"
+)
+
+// Limits of the search for a rest.
+const (
+	maxSteps     = 400
+	aimed        = 1e-11 // of the weight: the search goes on to here if it can
+	settled      = 1e-9  // of the weight: and has arrived from here
+	maxTurnRad   = 0.25  // in one step, so as not to leap over a near rest
+	firstHarsh   = 300   // EA over weight from which stiffness is raised by steps
+	harshFactor  = 30
+	leastDamping = 1e-7
+)
+
+// settle moves st to a minimum of the energy by damped Newton steps and reports
+// whether the forces came to balance.
+func (s *system) settle(st []pose, locked bool) bool {
+	noise := s.noise()
+	floor := leastDamping * s.weight / s.arm
+	damping := floor
+	s.derive(st, s.grad, s.hess, locked)
+	for range maxSteps {
+		g := norm(s.grad)
+		if g <= aimed*s.weight+noise/16 {
+			return true
+		}
+		next, ok := s.advance(st, g, damping, floor, locked)
+		if !ok {
+			break
+		}
+		damping = next
+		s.derive(st, s.grad, s.hess, locked)
+	}
+	return norm(s.grad) <= settled*s.weight+noise
+}
+
+// advance takes one step that lowers the energy, with as much damping as that
+// needs, and gives the damping to go on with. False: no step helps any more.
+func (s *system) advance(st []pose, g, damping, floor float64, locked bool) (float64, bool) {
+	for range 60 {
+		if !s.newton(st, damping) {
+			damping = max(10*damping, 10*floor)
+			continue
+		}
+		s.shorten()
+		slope := dot(s.grad, s.step)
+		foreseen := slope + 0.5*s.curvature()
+		s.move(st)
+		got := s.energyChange(s.step)
+		switch {
+		case got <= 0.1*foreseen && foreseen < 0:
+			if got <= 0.7*foreseen {
+				damping /= 10
+			}
+		case -foreseen < 1e-12*s.weight*s.arm && s.calmer(g, locked):
+			// Energies this close can not be told apart; forces can.
+			damping /= 10
+		default:
+			damping = max(5*damping, 10*floor)
+			continue
+		}
+		copy(st, s.trial)
+		return max(damping, floor), true
+	}
+	return damping, false
+}
+
+func (s *system) newton(st []pose, damping float64) bool {
+	copy(s.factor, s.hess)
+	for i := range s.n {
+		s.factor[i*s.n+i] += damping
+	}
+	s.restrain(st)
+	if !cholesky(s.factor, s.n, 0) {
+		return false
+	}
+	for i, g := range s.grad {
+		s.step[i] = -g
+	}
+	solveCholesky(s.factor, s.n, s.step)
+	return true
+}
+
+// shorten keeps a step within what a quadratic model can foresee.
+func (s *system) shorten() {
+	f := 1.0
+	for b := range s.masses {
+		turned := norm(s.step[6*b+3:6*b+6]) / s.masses[b].arm
+		moved := norm(s.step[6*b : 6*b+3])
+		f = math.Max(f, math.Max(turned/maxTurnRad, moved/(2*s.arm)))
+	}
+	for i := range s.step {
+		s.step[i] /= f
+	}
+}
+
+func (s *system) curvature() float64 {
+	sum := 0.0
+	for i := range s.n {
+		sum += s.step[i] * dot(s.hess[i*s.n:(i+1)*s.n], s.step)
+	}
+	return sum
+}
+
+func (s *system) move(st []pose) {
+	for b := range st {
+		d := s.step[6*b : 6*b+6]
+		inv := 1 / s.masses[b].arm
+		s.trial[b] = pose{
+			at: r3.Add(st[b].at, r3.Vec{X: d[0], Y: d[1], Z: d[2]}),
+			q:  then(st[b].q, r3.Vec{X: inv * d[3], Y: inv * d[4], Z: inv * d[5]}),
+		}
+	}
+}
+
+func (s *system) calmer(g float64, locked bool) bool {
+	copy(s.trialReach, s.stretch)
+	s.derive(s.trial, s.trialGrad, nil, locked)
+	copy(s.stretch, s.trialReach)
+	return norm(s.trialGrad) < g
+}
+
+// settleByStages does the same for lines far stiffer than the load stretches
+// them: it starts with softer lines and raises their stiffness by steps, each
+// rest being close to the next.
+func (s *system) settleByStages(st []pose, locked bool) bool {
+	for by := math.Min(1, firstHarsh*s.weight/s.stiffest); by < 1; by *= harshFactor {
+		s.soften(by)
+		s.settle(st, locked)
+	}
+	s.soften(1)
+	return s.settle(st, locked)
+}

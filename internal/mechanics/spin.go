@@ -1,0 +1,202 @@
+package mechanics
+
+import (
+	"gonum.org/v1/gonum/spatial/r3"
+)
+
+// spin is a turn that no line and no weight resists, at any rest: known from
+// how the model is put together, and no sign of an unsteady load.
+//
+// With roll set, it is one body rolling about the line (axis, body axes) that
+// holds all its points and its center of gravity. Otherwise the bodies turn
+// together about the vertical through a point at which everything between them
+// and the rest meets.
+type spin struct {
+	bodies []int
+	about  end
+	roll   bool
+	axis   r3.Vec
+}
+
+// onLine is how far from a line a center of gravity may stand, over the body's
+// arm, to count as on it.
+const onLine = 1e-9
+
+func findSpins(s *system) []spin {
+	var spins []spin
+	seen := map[end]bool{}
+	for i := range s.strands {
+		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
+			if !seen[e] {
+				seen[e] = true
+				spins = append(spins, s.spinsAbout(e)...)
+			}
+		}
+	}
+	for b := range s.masses {
+		if axis, ok := s.rollAxis(b); ok {
+			spins = append(spins, spin{bodies: []int{b}, about: end{body: World}, roll: true, axis: axis})
+		}
+	}
+	return spins
+}
+
+// spinsAbout cuts every line at the point e and looks for parts of the model
+// that lost their last hook by it. They can turn about the vertical through e.
+func (s *system) spinsAbout(e end) []spin {
+	var spins []spin
+	done := make([]bool, len(s.masses))
+	for b := range s.masses {
+		if done[b] {
+			continue
+		}
+		part, hung := s.partOf(b, e)
+		for _, p := range part {
+			done[p] = true
+		}
+		if !hung {
+			spins = append(spins, spin{bodies: part, about: e})
+		}
+	}
+	return spins
+}
+
+// partOf lists the bodies still joined to b with the lines at e cut, and says
+// whether one of them still reaches a hook.
+func (s *system) partOf(b int, e end) (part []int, hung bool) {
+	in := make([]bool, len(s.masses))
+	in[b] = true
+	part = []int{b}
+	for i := 0; i < len(part); i++ {
+		for k := range s.strands {
+			l := &s.strands[k]
+			if l.from == e || l.to == e {
+				continue
+			}
+			other, joined := l.across(part[i])
+			switch {
+			case !joined:
+			case other == World:
+				hung = true
+			case !in[other]:
+				in[other] = true
+				part = append(part, other)
+			}
+		}
+	}
+	return part, hung
+}
+
+// across gives the body at the other end of a line from body b.
+func (l *strand) across(b int) (other int, joined bool) {
+	switch b {
+	case l.from.body:
+		return l.to.body, true
+	case l.to.body:
+		return l.from.body, true
+	}
+	return 0, false
+}
+
+// points lists where lines hold body b, from its center of gravity.
+func (s *system) points(b int) []r3.Vec {
+	var at []r3.Vec
+	for i := range s.strands {
+		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
+			if e.body == b {
+				at = append(at, e.at)
+			}
+		}
+	}
+	return at
+}
+
+// holdingLine gives a point and the unit direction of the line through all
+// points of body b. A single point has no direction. False: not on one line.
+func (s *system) holdingLine(b int) (at, along r3.Vec, ok bool) {
+	points := s.points(b)
+	tol := onLine * s.masses[b].arm
+	at = points[0]
+	for _, p := range points {
+		if d := r3.Sub(p, at); r3.Norm(d) > max(tol, r3.Norm(along)) {
+			along = d
+		}
+	}
+	if along == (r3.Vec{}) {
+		return at, along, true
+	}
+	along = r3.Unit(along)
+	for _, p := range points {
+		if r3.Norm(r3.Cross(r3.Sub(p, at), along)) > tol {
+			return at, along, false
+		}
+	}
+	return at, along, true
+}
+
+// rollAxis finds the line that holds all points of body b and its center of
+// gravity.
+func (s *system) rollAxis(b int) (r3.Vec, bool) {
+	at, along, ok := s.holdingLine(b)
+	tol := onLine * s.masses[b].arm
+	switch {
+	case !ok:
+		return r3.Vec{}, false
+	case along == (r3.Vec{}):
+		if r3.Norm(at) <= tol {
+			return r3.Vec{}, false // held at its center: every turn is free
+		}
+		return r3.Unit(at), true
+	}
+	return along, r3.Norm(r3.Cross(at, along)) <= tol
+}
+
+// restrain adds to a factor of the second derivatives what keeps a step from
+// wandering along free spins, on which nothing depends.
+func (s *system) restrain(st []pose) {
+	stiff := 0.0
+	for i := range s.n {
+		stiff = max(stiff, s.factor[i*s.n+i])
+	}
+	for i := range s.spins {
+		u := s.along(st, &s.spins[i])
+		f := stiff / dot(u, u)
+		for j := range s.n {
+			if u[j] == 0 {
+				continue
+			}
+			for k := range s.n {
+				s.factor[j*s.n+k] += f * u[j] * u[k]
+			}
+		}
+	}
+}
+
+// along is the spin at st in the freedoms of derive.
+func (s *system) along(st []pose, p *spin) []float64 {
+	u := s.way
+	clear(u)
+	_, center := p.about.arms(st)
+	for _, b := range p.bodies {
+		w := up()
+		if p.roll {
+			w = turn(st[b].q, p.axis)
+		} else {
+			add3(u[6*b:], r3.Cross(w, r3.Sub(st[b].at, center)))
+		}
+		add3(u[6*b+3:], r3.Scale(s.masses[b].arm, w))
+	}
+	return u
+}
+
+// fill writes the spin's turns at st into v, three a body, in radians.
+func (p *spin) fill(st []pose, v []float64) {
+	clear(v)
+	for _, b := range p.bodies {
+		w := up()
+		if p.roll {
+			w = turn(st[b].q, p.axis)
+		}
+		add3(v[3*b:], w)
+	}
+}

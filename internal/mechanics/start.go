@@ -1,0 +1,119 @@
+package mechanics
+
+import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r3"
+)
+
+// start hangs every body at its intended attitude below what already hangs,
+// where its first line comes taut: close to a rest in height, so that no search
+// begins far up in a field of slack lines.
+func (s *system) start() []pose {
+	st := make([]pose, len(s.masses))
+	placed := make([]bool, len(s.masses))
+	for b := range st {
+		st[b].q = s.masses[b].intended
+	}
+	for range st {
+		for b := range st {
+			if !placed[b] && s.place(st, placed, b) {
+				placed[b] = true
+			}
+		}
+	}
+	return st
+}
+
+// tie is a line between a point that is placed and a point of a body that is
+// not, the latter from its center of gravity; both in world axes.
+type tie struct {
+	above, arm r3.Vec
+	length     float64
+}
+
+func (s *system) ties(st []pose, placed []bool, b int) []tie {
+	var ties []tie
+	for i := range s.strands {
+		l := &s.strands[i]
+		mine, other := l.from, l.to
+		if other.body == b {
+			mine, other = other, mine
+		}
+		if mine.body != b || other.body != World && !placed[other.body] {
+			continue
+		}
+		_, above := other.arms(st)
+		ties = append(ties, tie{above: above, arm: turn(st[b].q, mine.at), length: l.length})
+	}
+	return ties
+}
+
+func (s *system) place(st []pose, placed []bool, b int) bool {
+	ties := s.ties(st, placed, b)
+	if len(ties) == 0 {
+		return false
+	}
+	at := over(ties)
+	at.Z = math.Inf(-1)
+	for _, t := range ties {
+		d := r3.Sub(t.above, r3.Add(at, t.arm))
+		drop := math.Sqrt(math.Max(t.length*t.length-d.X*d.X-d.Y*d.Y, 0.01*t.length*t.length))
+		at.Z = math.Max(at.Z, t.above.Z-drop-t.arm.Z)
+	}
+	st[b].at = at
+	return true
+}
+
+// over gives the horizontal place of a center of gravity: plumb under the hook
+// if all ties meet in one, else so that the points stand on average under what
+// they hang from.
+func over(ties []tie) r3.Vec {
+	var sum r3.Vec
+	one := true
+	for _, t := range ties {
+		sum = r3.Add(sum, r3.Sub(t.above, t.arm))
+		one = one && t.above == ties[0].above
+	}
+	if one {
+		return ties[0].above
+	}
+	return r3.Scale(1/float64(len(ties)), sum)
+}
+
+// plumb shifts everything sideways so that the common center of gravity stands
+// under the hook, where there is only one.
+func (s *system) plumb(st []pose) []pose {
+	out := append([]pose(nil), st...)
+	hook, one := s.onlyHook()
+	if !one {
+		return out
+	}
+	var c r3.Vec
+	for b := range st {
+		c = r3.Add(c, r3.Scale(s.masses[b].weight/s.weight, st[b].at))
+	}
+	shift := r3.Sub(hook, c)
+	for b := range out {
+		out[b].at.X += shift.X
+		out[b].at.Y += shift.Y
+	}
+	return out
+}
+
+// onlyHook gives the one fixed point that all lines to the world share.
+func (s *system) onlyHook() (at r3.Vec, one bool) {
+	found := false
+	for i := range s.strands {
+		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
+			if e.body != World {
+				continue
+			}
+			if found && e.at != at {
+				return r3.Vec{}, false
+			}
+			at, found = e.at, true
+		}
+	}
+	return at, found
+}
