@@ -6,7 +6,10 @@ import (
 	"testing"
 )
 
-// BenchmarkRead reads a plan of the usual size.
+// BenchmarkRead reads a plan of the usual size. Aim: at most 1.5 ms.
+//
+// 2026-11-25, two shared cores (Xeon), 167 lines of 5.4 KB:
+// 1.18 ms, 1.02 MB, 11,889 allocations; the second reading is 0.87 ms of it.
 func BenchmarkRead(b *testing.B) {
 	src, err := os.ReadFile("testdata/good/plan.yaml")
 	if err != nil {
@@ -23,6 +26,8 @@ func BenchmarkRead(b *testing.B) {
 }
 
 // BenchmarkFirstReading leaves the second reading out.
+//
+// 2026-11-25, same machine and file: 0.31 ms, 349 KB, 1,225 allocations.
 func BenchmarkFirstReading(b *testing.B) {
 	src, err := os.ReadFile("testdata/good/plan.yaml")
 	if err != nil {

@@ -83,6 +83,8 @@ func TestMissingColonsAndWrongIndentation(t *testing.T) {
 		{"comment without space", "a: \"b\"#c\n", []string{"1:7-1:9 syntax"}, "`#c`"},
 		{"value below at the left", "key:\n\"foo\"\n", []string{"2:1-2:6 syntax"}, "belongs to no key"},
 		{"reserved", "a: @x\n", []string{"1:4-1:6 syntax"}, "cannot begin with `@`"},
+		{"question mark", "a: [?b]\n", []string{"1:5-1:8 syntax"}, "cannot begin with `?`"},
+		{"colon in front", "a: :b\n", []string{"1:4-1:6 syntax"}, "cannot begin with `:`"},
 		{"percent", "a: %5\n", []string{"1:4-1:6 syntax"}, "cannot begin with `%`"},
 		{"directive", "%YAML 1.1\n---\na: 1\n", []string{"1:1-1:10 syntax"}, "directives"},
 		{"key after marker", "--- a: 1\n", []string{"1:5-1:6 syntax"}, "own line"},

@@ -3,6 +3,9 @@ package yamldoc
 import (
 	"maps"
 	"slices"
+	"testing"
+
+	"pgregory.net/rapid"
 
 	"liftlint/internal/source"
 )
@@ -13,5 +16,14 @@ func rangeOf(fromLine, fromColumn, toLine, toColumn int) source.Range {
 	return source.Range{
 		From: source.Position{Line: fromLine, Column: fromColumn},
 		To:   source.Position{Line: toLine, Column: toColumn},
+	}
+}
+
+// checkMuch runs a property many times as often as rapid does by itself,
+// with a new seed each time.
+func checkMuch(t *testing.T, times int, property func(*rapid.T)) {
+	t.Helper()
+	for i := 0; i < times && !t.Failed(); i++ {
+		rapid.Check(t, property)
 	}
 }

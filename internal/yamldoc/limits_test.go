@@ -53,6 +53,7 @@ func TestHostileInputsEndSoon(t *testing.T) {
 		{"dashes on a line", rep("- ", 50000), TooDeep, 1, 129},
 		{"dashes on lines", rep("- \n", 50000), "", 0, 0}, // 50,000 items of nothing: odd, but plain
 		{"items", rep("-\n", maxNodes+5), TooManyNodes, 100000, 2},
+		{"short items in brackets", "[" + rep("1, ", maxNodes-5) + "]", "", 0, 0},
 		{"items in brackets", "[" + rep("1, ", maxNodes+5) + "]", TooManyNodes, 1, 299999},
 		{"nested keys", nestedKeys(65, "k"), TooDeep, 65, 65},
 		{"most nested keys", nestedKeys(64, "k"), "", 0, 0},
@@ -63,6 +64,7 @@ func TestHostileInputsEndSoon(t *testing.T) {
 		{"one line in quotes", "a: \"" + rep("x ", 500_000) + "\"", ScalarTooLong, 1, 4},
 		{"long block scalar", "a: |\n" + rep("  xxxxxxx\n", 7000), ScalarTooLong, 1, 4},
 		{"longest scalar", "a: " + rep("x", maxScalar), "", 0, 0},
+		{"quotes in brackets", "[" + rep("'', ", maxNodes-5) + "]", "", 0, 0},
 		{"tabs in quotes", "a: \"" + rep("\t", maxScalar-2) + "\"", "", 0, 0},
 		{"long key", rep("k", maxKeyBytes+1) + ": 1", ScalarTooLong, 1, 1},
 		{"unterminated quotes", rep("a: \"x\n", 60000), Syntax, 1, 4},
@@ -81,7 +83,9 @@ func TestHostileInputsEndSoon(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			start := time.Now()
 			d, faults := Read("f", []byte(c.src))
-			// Generous, since tests share the machine; alone, the slowest takes 0.7 s.
+			// Alone, the slowest (many mappings) takes 0.7 s and the others
+			// less than 0.25; the rest is room for a busy machine and the
+			// race detector. TestFirstReadingIsLinear looks closer.
 			if took := time.Since(start); took > 5*time.Second {
 				t.Errorf("took %v", took)
 			}
@@ -102,5 +106,38 @@ func TestHostileInputsEndSoon(t *testing.T) {
 				t.Errorf("%d faults", len(faults))
 			}
 		})
+	}
+}
+
+// Eight times the text takes about eight times the time, on one line and on
+// many; a quadratic path would take 64 times.
+func TestFirstReadingIsLinear(t *testing.T) {
+	best := func(text string) time.Duration {
+		least := time.Hour
+		for range 4 {
+			start := time.Now()
+			faults := &faultList{}
+			s := scan(text, faults)
+			if s.broken {
+				t.Fatal(faults.all)
+			}
+			compose(s.tokens, faults)
+			least = min(least, time.Since(start))
+		}
+		return least
+	}
+	const n = 4000
+	for _, piece := range []string{"1, ", "'', ", "{\"é\": é}, ", "{é: x y}, ", "[], ", "é\n x, ", "1, # c\n ", "'é\n  x', "} {
+		checkLinear(t, piece, best("["+strings.Repeat(piece, n)+"]"), best("["+strings.Repeat(piece, 8*n)+"]"))
+	}
+	for _, piece := range []string{"- a: x\n", "- x\n  y\n", "-\n", "- |\n  x\n", "- 'x'\n\n", "- # c\n  - x # é\n"} {
+		checkLinear(t, piece, best(strings.Repeat(piece, n)), best(strings.Repeat(piece, 8*n)))
+	}
+}
+
+func checkLinear(t *testing.T, piece string, short, long time.Duration) {
+	t.Helper()
+	if long > 30*short && long > 100*time.Millisecond {
+		t.Errorf("%q: %v, and for eight times the text %v", piece, short, long)
 	}
 }

@@ -58,7 +58,7 @@ func (p *printer) block(v any, indent int) {
 	switch v := v.(type) {
 	case map[string]any:
 		if len(v) > 0 && p.coin("block") {
-			p.startBlock(indent)
+			p.startBlock()
 			for i, k := range shuffled(p.t, v) {
 				if i > 0 || indent > 0 {
 					p.out.WriteString(pad)
@@ -70,7 +70,7 @@ func (p *printer) block(v any, indent int) {
 		}
 	case []any:
 		if len(v) > 0 && p.coin("block") {
-			p.startBlock(indent)
+			p.startBlock()
 			for _, item := range v {
 				p.out.WriteString(pad + "-")
 				p.block(item, indent+2)
@@ -92,7 +92,7 @@ func (p *printer) block(v any, indent int) {
 	p.lineEnd()
 }
 
-func (p *printer) startBlock(int) {
+func (p *printer) startBlock() {
 	if p.out.Len() > 0 {
 		p.lineEnd()
 	}
@@ -225,7 +225,7 @@ func shuffled(t *rapid.T, m map[string]any) []string {
 // reader agrees on all places, and the text in the range of a scalar reads as
 // that scalar again.
 func TestPrintedTreeReadsBack(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
+	checkMuch(t, 10, func(t *rapid.T) {
 		want := tree(3).Draw(t, "tree")
 		p := &printer{t: t}
 		if p.coin("header") {

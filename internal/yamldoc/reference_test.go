@@ -22,7 +22,8 @@ func referenceDiff(src []byte, d *Document) string {
 		if tab && strings.Contains(string(src), "\t") {
 			return "" // libyaml refuses tabs on blank lines, which YAML 1.2.2, 6.5 allows
 		}
-		if strings.Contains(string(src), "?") && strings.Contains(err.Error(), "did not find expected ',' or") {
+		question := strings.Contains(err.Error(), "did not find expected ',' or") || strings.Contains(err.Error(), "cannot start any token")
+		if question && strings.Contains(string(src), "?") {
 			return "" // libyaml ends plain text within brackets at a question mark, as YAML 1.1 does
 		}
 		return "the reference refuses: " + err.Error()
@@ -91,7 +92,7 @@ func fragments() []string {
 // What this package accepts, the reference must read alike: the source is
 // YAML 1.2.2 by way of an independent implementation.
 func TestAgreesWithReferenceOnJoinedFragments(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
+	checkMuch(t, 50, func(t *rapid.T) {
 		pieces := rapid.SliceOfN(rapid.SampledFrom(fragments()), 1, 24).Draw(t, "pieces")
 		src := []byte(strings.Join(pieces, ""))
 		d, _ := Read("joined", src)

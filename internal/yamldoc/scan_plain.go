@@ -40,14 +40,16 @@ func (s *scanner) plain() token {
 }
 
 // plainStart reports whether text may begin here; blockToken and flowToken
-// have taken every other indicator. A colon in front is refused: YAML 1.1 and
-// 1.2 differ on it.
+// have taken every other indicator. A colon or question mark in front is
+// refused: YAML 1.1 and 1.2 differ on them.
 func (s *scanner) plainStart() bool {
-	b := s.src[s.off]
-	if b != '-' && b != '?' && b != ':' {
-		return true
+	switch s.src[s.off] {
+	case ':', '?':
+		return false
+	case '-':
+		return !s.blankAt(1) && !(len(s.flows) > 0 && flowIndicator(s.at(1)))
 	}
-	return b != ':' && !s.blankAt(1) && !(len(s.flows) > 0 && flowIndicator(s.at(1)))
+	return true
 }
 
 func (s *scanner) badStart() {

@@ -134,14 +134,19 @@ func looksLikeEntry(text string) bool {
 
 // judgePlain refuses plain text that is hardly what its writer meant.
 func (s *scanner) judgePlain(t token) bool {
-	bol := strings.LastIndexByte(s.src[:t.from], '\n') + 1
 	switch {
 	case strings.HasPrefix(t.text, "\u00a0"), strings.HasSuffix(t.text, "\u00a0"):
 		s.fail(Syntax, t.at, "an invisible no-break space begins or ends %s; use a plain space, or quotes if it belongs to the text", show(t.text))
-	case s.fresh && len(s.flows) == 0 && strings.Trim(s.src[bol:t.from], " ") == "" && looksLikeEntry(t.text):
+	case s.fresh && len(s.flows) == 0 && looksLikeEntry(t.text) && s.alone(t):
 		s.fail(Syntax, s.firstLine(t), "%s", noColon(t.text, false))
 	default:
 		return true
 	}
 	return false
+}
+
+// alone reports whether t is the first on its line.
+func (s *scanner) alone(t token) bool {
+	bol := strings.LastIndexByte(s.src[:t.from], '\n') + 1
+	return strings.Trim(s.src[bol:t.from], " ") == ""
 }
