@@ -108,8 +108,9 @@ func (s *system) pushOff(from []pose, c curve, way float64) (rest, bool) {
 			w.X, w.Y, w.Z = c.turns[3*b], c.turns[3*b+1], c.turns[3*b+2]
 			st[b].q = then(st[b].q, r3.Scale(way*kickRad, w))
 		}
+		// Not by stages: softer lines could carry it back onto the ridge.
 		s.settle(st, true)
-		if !s.settleByStages(st, false) {
+		if !s.settle(st, false) {
 			return rest{st: st}, false
 		}
 		r := s.restAt(st)
