@@ -69,6 +69,32 @@ func (w *work) noFigures(id, pointer, message string, related []facts.Related) {
 	w.pose.reason = "no position was found in which the load hangs"
 }
 
+// LegAngles hangs the load with every leg's length changed, and gives the
+// angle of each leg from horizontal in degrees; false where the load does not
+// hang steady or a leg is slack. It serves trials of other lengths.
+func LegAngles(p *plan.Plan, c Conditions, length func(lengthM float64) float64) ([]float64, bool) {
+	w := &work{plan: p, cond: c}
+	model, needs := w.model()
+	if len(needs) > 0 {
+		return nil, false
+	}
+	for i := range model.Lines {
+		model.Lines[i].LengthM = length(model.Lines[i].LengthM)
+	}
+	result, err := mechanics.Solve(model, mechanics.Options{})
+	if err != nil || result.Balance == nil {
+		return nil, false
+	}
+	angles := make([]float64, len(result.Balance.Lines))
+	for i, l := range result.Balance.Lines {
+		if l.Slack {
+			return nil, false
+		}
+		angles[i] = l.AngleFromHorizontalDeg
+	}
+	return angles, true
+}
+
 // model describes the load and its legs for mechanics: one rigid body in the
 // plan's own axes, all legs gathered at one point. A link between hook and
 // legs hangs plumb below the hook, so its lower end is as fixed as the hook.

@@ -1,0 +1,74 @@
+package lint
+
+import (
+	"slices"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/finding"
+	"liftlint/internal/policy"
+)
+
+// addVerdicts turns what the rules found into findings, and keeps account of
+// every subject.
+func (r *Result) addVerdicts(verdicts []policy.Verdict) {
+	for _, v := range verdicts {
+		c := Checked{Rule: v.Rule.ID, Title: v.Rule.Title, DoesNotApply: v.DoesNotApply}
+		for _, o := range v.Outcomes {
+			switch o.State {
+			case policy.Broken:
+				c.Broken = append(c.Broken, o.Subject.Key)
+				r.Findings = append(r.Findings, r.broken(v.Rule, o))
+			case policy.NotJudged:
+				c.NotJudged = append(c.NotJudged, Unjudged{Key: o.Subject.Key, WaitsFor: r.waitsFor(o)})
+			default:
+				c.Met = append(c.Met, o.Subject.Key)
+			}
+		}
+		r.Checked = append(r.Checked, c)
+	}
+}
+
+func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
+	p := r.printerFor(rule, o)
+	f := finding.Finding{
+		Rule:      rule.ID,
+		Title:     rule.Title,
+		Severity:  rule.SeverityOf(o, r.Stage),
+		Key:       o.Subject.Key,
+		Message:   rule.Message(o, p.text),
+		Place:     r.locate(rule.PlaceOf(o)),
+		Related:   r.related(r.Facts.Related[o.Subject.Key]),
+		Measured:  p.measured,
+		Limit:     p.limit,
+		Citations: rule.Citations,
+	}
+	if o.Grade != nil {
+		f.Grade = o.Grade.Name
+	}
+	f.Related = slices.DeleteFunc(f.Related, func(x finding.Related) bool { return x.Place.Range == f.Place.Range })
+	return f
+}
+
+// waitsFor says in words what an outcome waits for.
+func (r *Result) waitsFor(o policy.Outcome) []string {
+	var words []string
+	for _, field := range o.Missing {
+		gap := r.gap(o.Subject.Key, field)
+		for _, in := range gap.Inputs {
+			words = append(words, in.Label)
+		}
+		words = append(words, gap.Reasons...)
+	}
+	slices.Sort(words)
+	return slices.Compact(words)
+}
+
+// gap is what a missing field waits for; the field itself where nothing is
+// known of it, so that it is never passed over.
+func (r *Result) gap(key, field string) facts.Gap {
+	gap, ok := r.Facts.Gaps[facts.GapKey{Key: key, Field: field}]
+	if !ok {
+		return facts.Gap{Reasons: []string{field + " of " + key + " is not known"}}
+	}
+	return gap
+}

@@ -1,0 +1,162 @@
+// Package lint is the way from the bytes of a plan to findings, as one
+// function that every front end calls.
+package lint
+
+import (
+	"context"
+	"fmt"
+	"time"
+
+	"liftlint/internal/compute"
+	"liftlint/internal/finding"
+	"liftlint/internal/plan"
+	"liftlint/internal/policy"
+	"liftlint/internal/remedy"
+	"liftlint/internal/validate"
+	"liftlint/internal/yamldoc"
+)
+
+// DefaultProfile judges plans that name none.
+const DefaultProfile = "us"
+
+// Options say how plans are judged.
+type Options struct {
+	Profile  string          // overrules the plan's own; empty leaves it
+	Stage    string          // draft, review or prelift
+	On       *time.Time      // the day judged for; nil takes each plan's own
+	Rules    []policy.Source // rules besides those built in
+	Remedies bool            // compute what would put a finding right
+}
+
+// Linter judges plans. It is safe for concurrent use.
+type Linter struct {
+	options   Options
+	validator *validate.Validator
+	packs     *packs
+}
+
+// New makes a linter. Rules are loaded when the first plan needs them, and
+// while it is being read.
+func New(o Options) (*Linter, error) {
+	if err := knownStage(o.Stage); err != nil {
+		return nil, err
+	}
+	l := &Linter{options: o, packs: newPacks(o.Rules)}
+	if o.Profile != "" {
+		if err := l.packs.known(o.Profile); err != nil {
+			return nil, err
+		}
+	}
+	go l.packs.get(l.options.profileOr(DefaultProfile))
+	v, err := validate.New()
+	if err != nil {
+		return nil, fmt.Errorf("schemas: %w", err)
+	}
+	l.validator = v
+	return l, nil
+}
+
+func (o Options) profileOr(other string) string {
+	if o.Profile != "" {
+		return o.Profile
+	}
+	return other
+}
+
+// Check judges one plan. name is what the report calls the file. An error
+// says that the plan could not be checked: a rule or the tool has failed.
+// A plan that is not valid is no error: the result says so.
+func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, error) {
+	r, p, err := l.read(name, text)
+	if err != nil || p == nil {
+		return r, err
+	}
+	pack, conditions, err := l.conditions(p)
+	if err != nil {
+		return nil, err
+	}
+	r.describe(p, conditions)
+	f, troubles := compute.Facts(p, conditions)
+	r.Facts = f
+	verdicts, err := pack.Judge(ctx, &f.Document)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	r.State = Judged
+	r.addTroubles(troubles)
+	r.addVerdicts(verdicts)
+	r.addMissing(verdicts)
+	if l.options.Remedies {
+		r.mend(remedy.New(p, conditions, f, r.Units), verdicts)
+	}
+	r.Findings = finding.Sort(r.Findings)
+	return r, nil
+}
+
+// Compute reads a plan and computes its facts without judging them. The facts
+// are nil where the plan is not valid; the result then has its findings.
+func (l *Linter) Compute(name string, text []byte) (*Result, error) {
+	r, p, err := l.read(name, text)
+	if err != nil || p == nil {
+		return r, err
+	}
+	_, conditions, err := l.conditions(p)
+	if err != nil {
+		return nil, err
+	}
+	r.describe(p, conditions)
+	f, troubles := compute.Facts(p, conditions)
+	r.Facts = f
+	r.addTroubles(troubles)
+	return r, nil
+}
+
+// read goes from bytes to the typed plan. The plan is nil where the file is
+// not valid; the result then says why.
+func (l *Linter) read(name string, text []byte) (*Result, *plan.Plan, error) {
+	r := &Result{File: name, State: NotValid, text: text}
+	doc, faults := yamldoc.Read(name, text)
+	if doc == nil {
+		r.addFaults(faults)
+		return r, nil, nil
+	}
+	r.doc = doc
+	if faults := l.validator.Plan(doc); len(faults) > 0 {
+		r.addFaults(faults)
+		return r, nil, nil
+	}
+	p, faults, err := plan.Decode(doc)
+	if err != nil {
+		return nil, nil, fmt.Errorf("%s: %w", name, err)
+	}
+	r.addFaults(faults)
+	return r, p, nil
+}
+
+// conditions settles the profile and what follows from it.
+func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, error) {
+	name := l.options.profileOr(p.Lift.Profile)
+	if name == "" {
+		name = DefaultProfile
+	}
+	pack, profile, err := l.packs.get(name)
+	if err != nil {
+		return nil, compute.Conditions{}, err
+	}
+	return pack, compute.Conditions{
+		Profile:        name,
+		Stage:          l.options.Stage,
+		On:             l.options.On,
+		LegsThatCount:  profile.LegsThatCount.Legs,
+		IntervalMonths: profile.IntervalMonths,
+	}, nil
+}
+
+// Rules are the rules as a profile has them.
+func (l *Linter) Rules(profile string) ([]*policy.Rule, error) {
+	pack, _, err := l.packs.get(profile)
+	if err != nil {
+		return nil, err
+	}
+	return pack.Rules(), nil
+}

@@ -1,0 +1,85 @@
+package lint
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"sync"
+
+	"liftlint/internal/nearest"
+	"liftlint/internal/policy"
+	"liftlint/internal/remedy"
+	"liftlint/policies"
+)
+
+// packs loads the rules once for each profile.
+type packs struct {
+	extra  []policy.Source
+	mu     sync.Mutex
+	byName map[string]func() (loaded, error)
+}
+
+type loaded struct {
+	pack    *policy.Pack
+	profile policy.Profile
+}
+
+func newPacks(extra []policy.Source) *packs {
+	return &packs{extra: extra, byName: map[string]func() (loaded, error){}}
+}
+
+func (p *packs) known(name string) error {
+	names, err := profileNames()
+	if err != nil {
+		return err
+	}
+	if !slices.Contains(names, name) {
+		return fmt.Errorf("there is no profile %q%s", name, nearest.Hint(name, names))
+	}
+	return nil
+}
+
+func (p *packs) get(name string) (*policy.Pack, policy.Profile, error) {
+	p.mu.Lock()
+	once, ok := p.byName[name]
+	if !ok {
+		once = sync.OnceValues(func() (loaded, error) { return load(name, p.extra) })
+		p.byName[name] = once
+	}
+	p.mu.Unlock()
+	l, err := once()
+	return l.pack, l.profile, err
+}
+
+// profileNames lists the profiles built in.
+func profileNames() ([]string, error) {
+	files, err := policies.Profiles()
+	if err != nil {
+		return nil, err
+	}
+	return policy.ProfileNames(files)
+}
+
+func load(name string, extra []policy.Source) (loaded, error) {
+	profiles, err := policies.Profiles()
+	if err != nil {
+		return loaded{}, err
+	}
+	profile, err := policy.LoadProfile(profiles, name)
+	if err != nil {
+		return loaded{}, err
+	}
+	pack, err := policy.Load(context.Background(), policy.Options{
+		Sources:  append([]policy.Source{{Root: "policies", Files: policies.Rules()}}, extra...),
+		Profile:  profile,
+		Remedies: remedy.Names(),
+	})
+	return loaded{pack, profile}, err
+}
+
+func knownStage(stage string) error {
+	if slices.Contains(policy.Stages(), stage) {
+		return nil
+	}
+	return fmt.Errorf("there is no stage %q%s", stage, nearest.Hint(stage, policy.Stages()))
+}

@@ -1,0 +1,152 @@
+package lint
+
+import (
+	"strings"
+
+	"liftlint/internal/builtin"
+	"liftlint/internal/compute"
+	"liftlint/internal/facts"
+	"liftlint/internal/finding"
+	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
+	"liftlint/internal/source"
+	"liftlint/internal/yamldoc"
+)
+
+// State says how far a plan came.
+type State string
+
+// The states.
+const (
+	Judged   State = "judged"    // every rule was put to it
+	NotValid State = "not_valid" // it could not be understood; no rule ran
+	Unread   State = "unread"    // the file could not be opened
+)
+
+// Result is what was found in one plan.
+type Result struct {
+	File     string
+	State    State
+	ID       string // the plan's number
+	Title    string
+	Units    quantity.System
+	Profile  string
+	Stage    string
+	Day      string // judged for, empty where unknown
+	Findings []finding.Finding
+	Checked  []Checked // every rule, by id; empty unless judged
+	Facts    *facts.Facts
+
+	text []byte
+	doc  *yamldoc.Document
+}
+
+// Checked tells how the subjects of one rule stand.
+type Checked struct {
+	Rule         string
+	Title        string
+	Met          []string // keys of the subjects
+	Broken       []string
+	NotJudged    []Unjudged
+	DoesNotApply string // why, where the rule has no subjects
+}
+
+// Unjudged is a subject that could not be judged, and why.
+type Unjudged struct {
+	Key      string
+	WaitsFor []string
+}
+
+// Unreadable is the result for a file that could not be opened.
+func Unreadable(name string, err error) *Result {
+	r := &Result{File: name, State: Unread}
+	r.addBuiltin("file/unreadable", err.Error(), name, source.Location{File: name}, nil)
+	return r
+}
+
+// Line returns a line of the file, for excerpts.
+func (r *Result) Line(n int) string {
+	if r.doc != nil {
+		return r.doc.Line(n)
+	}
+	return yamldoc.Line(r.text, n)
+}
+
+func (r *Result) describe(p *plan.Plan, c compute.Conditions) {
+	r.ID, r.Title, r.Units = p.Lift.ID, p.Lift.Title, p.Lift.Units
+	r.Profile, r.Stage = c.Profile, c.Stage
+	day := p.Lift.Date
+	if c.On != nil {
+		day = c.On
+	}
+	if day != nil {
+		r.Day = day.Format("2006-01-02")
+	}
+}
+
+func (r *Result) addFaults(faults []yamldoc.Fault) {
+	for _, f := range faults {
+		place := source.Location{File: r.File, Range: f.Range}
+		var related []finding.Related
+		for _, x := range f.Related {
+			related = append(related, finding.Related{Caption: x.Caption, Place: source.Location{File: r.File, Range: x.Range}})
+		}
+		r.addBuiltin(f.ID, f.Message, "file", place, related)
+	}
+}
+
+func (r *Result) addTroubles(troubles []compute.Trouble) {
+	for _, t := range troubles {
+		r.addBuiltin(t.ID, t.Message, "load", r.locate("#"+t.At), r.related(t.Related))
+	}
+}
+
+// addBuiltin adds a finding of a built-in check. An id that is not in the
+// catalog is an error all the same.
+func (r *Result) addBuiltin(id, message, key string, place source.Location, related []finding.Related) {
+	c, ok := builtin.Lookup(id)
+	if !ok {
+		c = builtin.Check{ID: id, Title: id, Severity: finding.Error}
+	}
+	r.Findings = append(r.Findings, finding.Finding{
+		Rule:      c.ID,
+		Title:     c.Title,
+		Severity:  c.Severity,
+		Key:       key,
+		Message:   message,
+		Place:     place,
+		Related:   related,
+		Citations: []finding.Citation{c.Citation()},
+	})
+}
+
+func (r *Result) related(list []facts.Related) []finding.Related {
+	var out []finding.Related
+	for _, x := range list {
+		out = append(out, finding.Related{Caption: x.Caption, Place: r.locate(x.At)})
+	}
+	return out
+}
+
+// locate finds where a URI fragment stands in the file, or the nearest place
+// above it. Of a mapping or list it takes the key, or the id inside.
+func (r *Result) locate(at string) source.Location {
+	pointer := strings.TrimPrefix(at, "#")
+	where := source.Location{File: r.File, Pointer: pointer}
+	if r.doc == nil {
+		return where
+	}
+	place := r.doc.Nearest(pointer)
+	where.Range = place.Value
+	n, ok := r.doc.Find(pointer)
+	if ok && n.Kind != yamldoc.Mapping && n.Kind != yamldoc.Sequence {
+		return where
+	}
+	switch {
+	case n.Get("id") != nil:
+		where.Range = n.Get("id").Place.Value
+	case !place.Key.IsZero():
+		where.Range = place.Key
+	}
+	return where
+}
