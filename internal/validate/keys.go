@@ -18,7 +18,8 @@ const longestMisspelt = 40
 // missing ones at the head of the mapping, a misspelt one once.
 func (x *explainer) keys(n *yamldoc.Node, s *jsonschema.Schema) {
 	known := slices.Sorted(maps.Keys(s.Properties))
-	absent := slices.DeleteFunc(slices.Clone(known), func(k string) bool { return n.Get(k) != nil })
+	// Required keys come first: of equally near ones, one of them was meant.
+	absent := slices.DeleteFunc(slices.Concat(s.Required, known), func(k string) bool { return n.Get(k) != nil })
 	meant := map[string]bool{}
 	for _, e := range n.Entries {
 		if slices.Contains(known, e.Key) {
