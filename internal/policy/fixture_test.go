@@ -102,7 +102,7 @@ func breaks() []broken {
 		{"inspection/overdue", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(12.0) },
 			"S1 is <inspection.overdue_days 12> past its periodic inspection, due on <inspection.due 2027-05-04>", "#/gear/0/inspection", 12},
 		{"fit/eye_over_body", "too_wide", func(d *facts.Document) { d.Fits[0].WidthOverLengthRatio = ptr(0.6) },
-			"the crane hook is <width_over_length_ratio 0.6> times as wide as S1's upper eye is long; at most <error_ratio 0.5> keeps the splice closed", "#/fit/0", 0.6},
+			"the width of the crane hook is <width_over_length_ratio 0.6> of the length of S1's upper eye; at most <error_ratio 0.5> keeps the splice closed", "#/fit/0", 0.6},
 		{"fit/eye_over_body", "spread", func(d *facts.Document) { d.Fits[0].EyeIncludedAngleDeg = ptr(33.0) },
 			"S1's upper eye opens to an included angle of <eye_included_angle_deg 33> over the crane hook; up to <note_deg 30> is usual", "#/fit/0", 33},
 		{"route/attachment_unused", "", func(d *facts.Document) { d.Attachments[0].Legs = 0 },
