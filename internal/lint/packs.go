@@ -29,7 +29,7 @@ func newPacks(extra []policy.Source) *packs {
 }
 
 func (p *packs) known(name string) error {
-	names, err := profileNames()
+	names, err := ProfileNames()
 	if err != nil {
 		return err
 	}
@@ -51,8 +51,8 @@ func (p *packs) get(name string) (*policy.Pack, policy.Profile, error) {
 	return l.pack, l.profile, err
 }
 
-// profileNames lists the profiles built in.
-func profileNames() ([]string, error) {
+// ProfileNames lists the profiles built in.
+func ProfileNames() ([]string, error) {
 	files, err := policies.Profiles()
 	if err != nil {
 		return nil, err

@@ -57,7 +57,7 @@ func single(field string, v float64, units quantity.System) string {
 		return strconv.FormatFloat(v, 'g', 6, 64)
 	}
 	if inTonnes(field, units) {
-		also, _ := quantity.FormatSuffix("_kg", asMass(v), units)
+		also, _ := quantity.FormatSuffix(massName, asMass(v), units)
 		text += " (" + also + ")"
 	}
 	return text
@@ -66,7 +66,7 @@ func single(field string, v float64, units quantity.System) string {
 func pair(field string, measured, limit float64, units quantity.System) (string, string) {
 	m, l := quantity.FormatPair(field, measured, limit, units)
 	if inTonnes(field, units) {
-		mt, lt := quantity.FormatPair("_kg", asMass(measured), asMass(limit), units)
+		mt, lt := quantity.FormatPair(massName, asMass(measured), asMass(limit), units)
 		m, l = m+" ("+mt+")", l+" ("+lt+")"
 	}
 	return m, l
@@ -77,5 +77,8 @@ func pair(field string, measured, limit float64, units quantity.System) (string,
 func inTonnes(field string, units quantity.System) bool {
 	return units == quantity.Metric && strings.HasSuffix(field, "_n")
 }
+
+// massName tells the printing of quantities that a number is in kilograms.
+const massName = "mass_kg"
 
 func asMass(newtons float64) float64 { return newtons / quantity.StandardGravity }

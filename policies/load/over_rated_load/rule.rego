@@ -17,8 +17,8 @@
 #     - name: near
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} is used to {measured} of its rated load {rated_load_n} ({load_n}); over {limit} leaves little for what is not known"
-#   message: "{id} in {where} is used to {measured} of its rated load {rated_load_n} ({load_n}); at most {limit} is allowed"
+#       message: "{id} in {where} carries {load_n}, {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
+#   message: "{id} in {where} carries {load_n}, {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, basis: memory, profiles: [eu]}
