@@ -1,0 +1,168 @@
+package cli
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"runtime"
+	"slices"
+	"sync"
+
+	"github.com/spf13/cobra"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+	"liftlint/internal/report/jsonreport"
+	"liftlint/internal/report/text"
+)
+
+// bulk is the number of plans from which remedies are no longer computed.
+const bulk = 20
+
+type check struct {
+	env       Environment
+	judging   judging
+	format    *choice
+	failOn    *choice
+	stdinName string
+}
+
+func newCheck(e Environment) *cobra.Command {
+	k := &check{env: e, format: oneOf("text", "json"), failOn: oneOf("error", "warning", "note")}
+	c := &cobra.Command{
+		Use:   "check [PATH...]",
+		Short: "Check lift plans: files, folders, or - for standard input",
+		Long: `Check reads lift plans and reports what rules find in them. A folder is searched
+for files named *.lift.yaml; without a PATH the current folder is.
+
+What would put a finding right is computed for runs of fewer than 20 plans.`,
+		Example: `  liftlint check examples/pump-skid.lift.yaml
+  liftlint check --stage prelift --on 2026-12-04 plans/
+  liftlint check --format json - < plan.lift.yaml`,
+		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
+	}
+	k.judging.flags(c)
+	c.Flags().Var(k.format, "format", "text or json")
+	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
+	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
+	return c
+}
+
+func (k *check) run(ctx context.Context, args []string) error {
+	if ctx == nil {
+		ctx = context.Background()
+	}
+	if len(args) == 0 {
+		args = []string{"."}
+	}
+	inputs, err := k.inputs(args)
+	if err != nil {
+		return err
+	}
+	linter, err := k.judging.linter(len(inputs) < bulk)
+	if err != nil {
+		return err
+	}
+	run := judgeAll(ctx, linter, inputs)
+	run.FailOn = finding.Severity(k.failOn.value)
+	if err := k.write(run); err != nil {
+		return exit{Unchecked, err}
+	}
+	if code := codeOf(run); code != Clean {
+		return exit{code: code}
+	}
+	return nil
+}
+
+func (k *check) inputs(args []string) ([]input, error) {
+	inputs, err := findPlans(args)
+	if err != nil {
+		return nil, err
+	}
+	for i := range inputs {
+		if inputs[i].path != "-" {
+			continue
+		}
+		text, err := readBounded(k.env.Stdin)
+		inputs[i] = input{path: k.stdinName, read: func() ([]byte, error) { return text, err }}
+	}
+	return inputs, nil
+}
+
+// judgeAll judges the plans on all cores; results keep the order of the plans.
+func judgeAll(ctx context.Context, l *lint.Linter, inputs []input) report.Run {
+	results := make([]*lint.Result, len(inputs))
+	failures := make([]error, len(inputs))
+	var group sync.WaitGroup
+	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
+	for i, in := range inputs {
+		slots <- struct{}{}
+		group.Go(func() {
+			defer func() { <-slots }()
+			results[i], failures[i] = judge(ctx, l, in)
+		})
+	}
+	group.Wait()
+	var run report.Run
+	for i := range inputs {
+		if results[i] != nil {
+			run.Results = append(run.Results, results[i])
+		}
+		if err := failures[i]; err != nil && !slices.Contains(run.Failures, err.Error()) {
+			run.Failures = append(run.Failures, err.Error())
+		}
+	}
+	return run
+}
+
+func judge(ctx context.Context, l *lint.Linter, in input) (r *lint.Result, err error) {
+	defer func() {
+		if p := recover(); p != nil {
+			r, err = nil, fmt.Errorf("%s: the check stopped: %v", in.path, p)
+		}
+	}()
+	content, err := in.read()
+	if err != nil {
+		return lint.Unreadable(in.path, plain(err)), nil
+	}
+	return l.Check(ctx, in.path, content)
+}
+
+// plain drops the operation and the path that a file error repeats.
+func plain(err error) error {
+	var p *os.PathError
+	if errors.As(err, &p) {
+		return p.Err
+	}
+	return err
+}
+
+func (k *check) write(run report.Run) error {
+	if k.format.value == "json" {
+		return jsonreport.Write(k.env.Stdout, run)
+	}
+	return text.Write(k.env.Stdout, run, text.Options{Color: k.env.color()})
+}
+
+// codeOf is the exit code of a run, by the precedence of the codes.
+func codeOf(run report.Run) int {
+	code := Nothing
+	for _, r := range run.Results {
+		if r.State == lint.Unread {
+			return Unchecked
+		}
+		if code == Nothing {
+			code = Clean
+		}
+		worst := finding.Worst(r.Findings)
+		if r.State == lint.NotValid || worst != "" && worst.AtLeast(run.FailOn) {
+			code = Findings
+		}
+	}
+	if len(run.Failures) > 0 {
+		return Unchecked
+	}
+	return code
+}

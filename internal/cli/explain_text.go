@@ -1,0 +1,112 @@
+package cli
+
+import (
+	"fmt"
+	"strings"
+
+	"liftlint/internal/quantity"
+)
+
+const textWidth = 80
+
+// text lays a page out for reading.
+func (p page) text() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s\n%s\n\n%s\n\n", p.Title, p.ID, wrap(p.Description, ""))
+	if p.BuiltIn {
+		fmt.Fprintf(&b, "Severity: %s. Built in: it can be neither waived nor lowered.\n", p.Profiles[0].Grades[0].Severity)
+	} else {
+		fmt.Fprintf(&b, "Judges each of the %s.\n", p.Judges)
+		if len(p.Reads) > 0 {
+			fmt.Fprintln(&b, wrap("Not judged where one of these is not known: "+strings.Join(p.Reads, ", ")+".", ""))
+		}
+		if !p.Waivable {
+			fmt.Fprintln(&b, "A plan can't waive it.")
+		}
+		if !p.Lowerable {
+			fmt.Fprintln(&b, "It can't be lowered or switched off.")
+		}
+		fmt.Fprintln(&b)
+		for _, s := range p.Profiles {
+			b.WriteString(s.text())
+		}
+	}
+	fmt.Fprintln(&b, "\nOn the authority of")
+	for _, c := range p.Sources {
+		fmt.Fprintln(&b, wrap(c.String(), "  "))
+	}
+	return b.String()
+}
+
+func (s profileSettings) text() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "Profile %s\n", s.Profile)
+	if s.Off != "" {
+		fmt.Fprintf(&b, "  switched off: %s\n", s.Off)
+		return b.String()
+	}
+	for _, g := range s.Grades {
+		fmt.Fprintf(&b, "  %-8s", g.Severity)
+		if v, ok := s.value(g.Limit); ok {
+			fmt.Fprintf(&b, " by %s %s", g.Limit, v)
+		} else if g.Limit != "" {
+			fmt.Fprintf(&b, " by %s", g.Limit)
+		}
+		if g.Name != "" {
+			fmt.Fprintf(&b, " (%s)", strings.ReplaceAll(g.Name, "_", " "))
+		}
+		b.WriteString("\n")
+	}
+	for _, x := range s.Params {
+		if !s.isLimit(x.Name) {
+			v, _ := s.value(x.Name)
+			fmt.Fprintln(&b, wrap(x.Name+": "+v, "  "))
+		}
+	}
+	return b.String()
+}
+
+func (s profileSettings) isLimit(name string) bool {
+	for _, g := range s.Grades {
+		if g.Limit == name {
+			return true
+		}
+	}
+	return false
+}
+
+func (s profileSettings) value(name string) (string, bool) {
+	for _, p := range s.Params {
+		if p.Name != name {
+			continue
+		}
+		if list, ok := p.Value.([]string); ok {
+			return strings.Join(list, ", "), true
+		}
+		if v, ok := p.Value.(float64); ok {
+			if text, ok := quantity.FormatSuffix(name, v, quantity.Metric); ok {
+				return text, true
+			}
+		}
+		return fmt.Sprint(p.Value), true
+	}
+	return "", false
+}
+
+// wrap breaks words into lines of the page's width, all behind the indent.
+func wrap(words, indent string) string {
+	var b strings.Builder
+	line := indent
+	for _, w := range strings.Fields(words) {
+		if len(line)+1+len(w) > textWidth && line != indent {
+			b.WriteString(line + "\n")
+			line = indent
+		}
+		if line != indent {
+			line += " "
+		}
+		line += w
+	}
+	b.WriteString(line)
+	return b.String()
+}

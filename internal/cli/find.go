@@ -1,0 +1,66 @@
+package cli
+
+import (
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+)
+
+// planSuffix names lift plans.
+const planSuffix = ".lift.yaml"
+
+// input is one plan to read.
+type input struct {
+	path string
+	read func() ([]byte, error)
+}
+
+// findPlans lists the plans that arguments name: files as they are, folders
+// searched in order of names. One that can't be reached stays in the list, so
+// that reading it says why. A plan named twice is read once.
+func findPlans(args []string) ([]input, error) {
+	var list []input
+	seen := map[string]bool{}
+	add := func(path string) {
+		if clean := filepath.Clean(path); !seen[clean] {
+			seen[clean] = true
+			list = append(list, input{path, func() ([]byte, error) { return readPlan(path) }})
+		}
+	}
+	for _, arg := range args {
+		info, err := os.Stat(arg)
+		if arg == "-" || err != nil || !info.IsDir() {
+			add(arg)
+			continue
+		}
+		err = filepath.WalkDir(arg, func(path string, d fs.DirEntry, err error) error {
+			switch {
+			case err != nil:
+				add(path)
+			case d.IsDir() && path != arg && strings.HasPrefix(d.Name(), "."):
+				return fs.SkipDir
+			case !d.IsDir() && strings.HasSuffix(d.Name(), planSuffix):
+				add(path)
+			}
+			return nil
+		})
+		if err != nil {
+			return nil, exit{Unchecked, err}
+		}
+	}
+	return list, nil
+}
+
+// mostBytes is more than any plan is let through with; reading stops there,
+// so that a device or a huge file can't fill memory.
+const mostBytes = 2 << 20
+
+func readPlan(path string) ([]byte, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return readBounded(f)
+}

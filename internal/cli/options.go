@@ -1,0 +1,93 @@
+package cli
+
+import (
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"liftlint/internal/lint"
+	"liftlint/internal/nearest"
+	"liftlint/internal/policy"
+)
+
+// judging are the options of every command that computes or judges.
+type judging struct {
+	profile string
+	stage   string
+	on      string
+	rules   []string
+}
+
+func (j *judging) flags(c *cobra.Command) {
+	f := c.Flags()
+	f.StringVar(&j.profile, "profile", "", "whose practice to judge by, such as us or eu; overrules the plan's own")
+	f.StringVar(&j.stage, "stage", policy.Review, "how far the plan has come: draft, review or prelift")
+	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04; overrules the plan's own")
+	f.StringArrayVar(&j.rules, "rules", nil, "a folder of rules besides those built in; may be repeated")
+}
+
+// options turns the flags into what the pipeline takes.
+func (j *judging) options() (lint.Options, error) {
+	o := lint.Options{Profile: j.profile, Stage: j.stage}
+	if j.on != "" {
+		day, err := time.Parse(time.DateOnly, j.on)
+		if err != nil {
+			return o, wrongUsage(fmt.Errorf("--on %s is no day: write year, month and day, such as 2026-12-04", j.on))
+		}
+		o.On = &day
+	}
+	for _, dir := range j.rules {
+		info, err := os.Stat(dir)
+		if err != nil {
+			return o, wrongUsage(fmt.Errorf("--rules: %w", err))
+		}
+		if !info.IsDir() {
+			return o, wrongUsage(fmt.Errorf("--rules: %s is no folder", dir))
+		}
+		o.Rules = append(o.Rules, policy.Source{Root: dir, Files: os.DirFS(dir)})
+	}
+	return o, nil
+}
+
+func (j *judging) linter(remedies bool) (*lint.Linter, error) {
+	o, err := j.options()
+	if err != nil {
+		return nil, err
+	}
+	o.Remedies = remedies
+	l, err := lint.New(o)
+	if err != nil {
+		return nil, wrongUsage(err)
+	}
+	return l, nil
+}
+
+// choice is a flag that takes one of several words.
+type choice struct {
+	value   string
+	allowed []string
+}
+
+func oneOf(allowed ...string) *choice { return &choice{allowed[0], allowed} }
+
+// String is the word chosen.
+func (c *choice) String() string { return c.value }
+
+// Type is what help calls the value.
+func (c *choice) Type() string { return "word" }
+
+// Set takes a word, or says which there are.
+func (c *choice) Set(word string) error {
+	if !slices.Contains(c.allowed, word) {
+		if near, ok := nearest.Name(word, c.allowed); ok {
+			return fmt.Errorf("did you mean %s?", near)
+		}
+		return fmt.Errorf("write %s", strings.Join(c.allowed, " or "))
+	}
+	c.value = word
+	return nil
+}

@@ -1,0 +1,141 @@
+package cli
+
+import (
+	"encoding/json"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"liftlint/internal/builtin"
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/policy"
+)
+
+type rulesCommand struct {
+	env     Environment
+	judging judging
+	format  *choice
+}
+
+// ruleLine is one rule as the list shows it.
+type ruleLine struct {
+	ID         string             `json:"id"`
+	Severities []finding.Severity `json:"severities"`
+	Title      string             `json:"title"`
+	Over       string             `json:"over,omitempty"`
+	Off        string             `json:"off,omitempty"`
+	Sources    []finding.Citation `json:"sources"`
+}
+
+func newRules(e Environment) *cobra.Command {
+	k := &rulesCommand{env: e, format: oneOf("table", "json")}
+	c := &cobra.Command{
+		Use:     "rules",
+		Short:   "List what is checked, how severely and on whose authority",
+		Example: "  liftlint rules --profile eu",
+		Args:    cobra.NoArgs,
+		RunE:    func(*cobra.Command, []string) error { return k.run() },
+	}
+	k.judging.flags(c)
+	c.Flags().Var(k.format, "format", "table or json")
+	return c
+}
+
+func (k *rulesCommand) run() error {
+	linter, err := k.judging.linter(false)
+	if err != nil {
+		return err
+	}
+	lines, err := k.lines(linter)
+	if err != nil {
+		return exit{Unchecked, err}
+	}
+	if k.format.value == "json" {
+		return k.writeJSON(lines)
+	}
+	return k.writeTable(lines)
+}
+
+func (k *rulesCommand) lines(l *lint.Linter) ([]ruleLine, error) {
+	rules, err := l.Rules(k.profile())
+	if err != nil {
+		return nil, err
+	}
+	var lines []ruleLine
+	for _, r := range rules {
+		lines = append(lines, ruleLine{r.ID, severitiesOf(r, k.judging.stage), r.Title, r.Over, r.Off, r.Citations})
+	}
+	checks, err := builtin.All()
+	if err != nil {
+		return nil, err
+	}
+	for _, c := range checks {
+		lines = append(lines, ruleLine{ID: c.ID, Severities: []finding.Severity{c.Severity}, Title: c.Title, Sources: []finding.Citation{c.Citation()}})
+	}
+	return lines, nil
+}
+
+func (k *rulesCommand) profile() string {
+	if k.judging.profile == "" {
+		return lint.DefaultProfile
+	}
+	return k.judging.profile
+}
+
+// severitiesOf lists the severities that a rule can reach, worst first.
+func severitiesOf(r *policy.Rule, stage string) []finding.Severity {
+	if len(r.Grades) == 0 {
+		return []finding.Severity{r.Severity.At(stage)}
+	}
+	var list []finding.Severity
+	for _, g := range r.Grades {
+		if s := g.Severity.At(stage); len(list) == 0 || list[len(list)-1] != s {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+func (k *rulesCommand) writeJSON(lines []ruleLine) error {
+	b, err := json.MarshalIndent(lines, "", "  ")
+	if err != nil {
+		return exit{Unchecked, err}
+	}
+	_, err = fmt.Fprintf(k.env.Stdout, "%s\n", b)
+	return err
+}
+
+func (k *rulesCommand) writeTable(lines []ruleLine) error {
+	rows := [][]string{{"rule", "severity", "what", "authority"}}
+	for _, l := range lines {
+		rows = append(rows, []string{l.ID, severityWords(l), visible(l.Title), visible(authority(l.Sources))})
+	}
+	fmt.Fprintf(k.env.Stdout, "Rules by profile %s at stage %s. liftlint explain RULE tells more.\n\n", k.profile(), k.judging.stage)
+	return writeAligned(k.env.Stdout, rows, "")
+}
+
+func severityWords(l ruleLine) string {
+	if l.Off != "" {
+		return "off"
+	}
+	words := make([]string, len(l.Severities))
+	for i, s := range l.Severities {
+		words[i] = string(s)
+	}
+	return strings.Join(words, ", ")
+}
+
+// authority names the first source, its basis, and how many more there are.
+func authority(sources []finding.Citation) string {
+	if len(sources) == 0 {
+		return "none"
+	}
+	c := sources[0]
+	text := fmt.Sprintf("%s (%s)", c.Document, c.Basis)
+	if n := len(sources) - 1; n > 0 {
+		text += fmt.Sprintf(" and %d more", n)
+	}
+	return text
+}
