@@ -2,90 +2,66 @@ package text
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"liftlint/internal/lint"
+	"liftlint/internal/report"
 )
 
-// checked accounts for every rule: nothing that was put to the plan is left
-// out. A rule stands in each group where it has subjects.
-func (p *printer) checked(list []lint.Checked) {
-	p.item("", "What was checked: ", bold, count(len(list), "rule")+", each with the number of its subjects")
-	column := ruleColumn(list)
-	p.group("Broken", list, column, func(c lint.Checked) int { return len(c.Broken) }, nil)
-	p.group("Not judged", list, column, func(c lint.Checked) int { return len(c.NotJudged) }, p.waits)
-	p.group("Met", list, column, func(c lint.Checked) int { return len(c.Met) }, nil)
-	p.idle(list, column)
-	p.blank()
+// checked tells what was put to the plan and how it stood: what was broken and
+// what could not be judged first.
+func (p *page) checked(r *lint.Result) {
+	c := report.CountOf(r)
+	p.text("", fmt.Sprintf("What was checked: %s.", sums(c)))
+	width := 0
+	for _, k := range r.Checked {
+		width = max(width, len(k.Rule))
+	}
+	p.group("broken", r.Checked, width, func(k lint.Checked) string {
+		if len(k.Broken) == 0 {
+			return ""
+		}
+		return fmt.Sprintf("%d of %d", len(k.Broken), len(k.Broken)+len(k.NotJudged)+len(k.Met))
+	})
+	p.group("not judged", r.Checked, width, notJudged)
+	p.group("met", r.Checked, width, func(k lint.Checked) string {
+		switch {
+		case len(k.Met) == 0:
+			return ""
+		case len(k.Broken)+len(k.NotJudged) == 0:
+			return fmt.Sprintf("all %d", len(k.Met))
+		}
+		return fmt.Sprintf("%d of %d", len(k.Met), len(k.Broken)+len(k.NotJudged)+len(k.Met))
+	})
+	p.group("does not apply", r.Checked, width, func(k lint.Checked) string { return k.DoesNotApply })
 }
 
-func (p *printer) group(title string, list []lint.Checked, column int, number func(lint.Checked) int, more func(lint.Checked)) {
-	first := true
-	for _, c := range list {
-		n := number(c)
-		if n == 0 {
+// group lists the rules for which there is something to say.
+func (p *page) group(name string, all []lint.Checked, width int, say func(lint.Checked) string) {
+	head := name
+	for _, k := range all {
+		words := say(k)
+		if words == "" {
 			continue
 		}
-		if first {
-			p.emit(segment{plain, "  "}, segment{bold, title})
-			first = false
-		}
-		p.row(c.Rule, column, fmt.Sprintf("%d of %d", n, subjects(c)))
-		if more != nil {
-			more(c)
-		}
+		p.text(fmt.Sprintf("  %-14s  %-*s  ", head, width, k.Rule), words)
+		head = ""
 	}
 }
 
-// idle lists the rules that had nothing to judge, and why.
-func (p *printer) idle(list []lint.Checked, column int) {
-	first := true
-	for _, c := range list {
-		if subjects(c) > 0 && c.DoesNotApply == "" {
-			continue
-		}
-		if first {
-			p.emit(segment{plain, "  "}, segment{bold, "Does not apply"})
-			first = false
-		}
-		why := c.DoesNotApply
-		if why == "" {
-			why = "it judged nothing, and does not say why"
-		}
-		p.row(c.Rule, column, why)
+// notJudged says how many subjects a rule could not judge, and what they wait
+// for. Subjects that wait for the same stand together.
+func notJudged(k lint.Checked) string {
+	if len(k.NotJudged) == 0 {
+		return ""
 	}
-}
-
-func (p *printer) row(rule string, column int, text string) {
-	pad := strings.Repeat(" ", max(column-width(rule), 0)+2)
-	p.hanging("    ", rule+pad, plain, text, strings.Repeat(" ", 8))
-}
-
-// waits lists the subjects not judged, together where they wait for the same.
-func (p *printer) waits(c lint.Checked) {
-	var order []string
-	keys := map[string][]string{}
-	for _, u := range c.NotJudged {
-		why := strings.Join(u.WaitsFor, "; ")
-		if why == "" {
-			why = "something that is not named"
+	var why []string
+	for _, u := range k.NotJudged {
+		if words := strings.Join(u.WaitsFor, ", "); !slices.Contains(why, words) {
+			why = append(why, words)
 		}
-		if _, ok := keys[why]; !ok {
-			order = append(order, why)
-		}
-		keys[why] = append(keys[why], u.Key)
 	}
-	for _, why := range order {
-		p.item("      ", "", plain, strings.Join(keys[why], ", ")+" waits for: "+why)
-	}
-}
-
-func subjects(c lint.Checked) int { return len(c.Broken) + len(c.NotJudged) + len(c.Met) }
-
-func ruleColumn(list []lint.Checked) int {
-	n := 0
-	for _, c := range list {
-		n = max(n, width(c.Rule))
-	}
-	return min(n, 40)
+	total := len(k.Broken) + len(k.NotJudged) + len(k.Met)
+	return fmt.Sprintf("%d of %d: %s", len(k.NotJudged), total, strings.Join(why, "; "))
 }

@@ -6,90 +6,72 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
-	"liftlint/internal/source"
+	"liftlint/internal/report"
 )
 
-// finding prints one finding: what, where, how much, the way out, on whose
-// authority.
-func (p *printer) finding(r *lint.Result, f finding.Finding) {
-	word, s := severity(f.Severity)
-	p.item("", word+": ", s, f.Title)
-	p.emit(segment{plain, "  " + place(f.Place)})
-	p.excerpt(r, f.Place, s, true)
-	p.item("  ", "", plain, f.Message)
+// Labels of the lines below a finding, all of one width.
+const (
+	measuredLabel  = "  measured   "
+	mendLabel      = "  to mend    "
+	alsoLabel      = "  see also   "
+	authorityLabel = "  authority  "
+	ruleLabel      = "  rule       "
+)
+
+func (p *page) finding(r *lint.Result, f finding.Finding) {
+	p.line("%s  %s", p.paint.severity(f.Severity, strings.ToUpper(string(f.Severity))), p.paint.strong(report.Visible(f.Title)))
+	p.line("  %s", report.Visible(place(f)))
+	p.excerpt(r, f)
+	p.text("  ", sentence(f.Message))
 	p.figures(f)
 	if f.Remedy != "" {
-		p.item("  ", "To put it right: ", bold, f.Remedy)
+		p.text(mendLabel, f.Remedy)
 	}
-	for _, x := range f.Related {
-		p.related(r, x)
+	p.related(f)
+	for _, c := range f.Citations {
+		p.text(authorityLabel, c.String())
 	}
-	p.sources(f.Citations)
-	p.item("  ", "Rule: ", plain, ruleOf(f))
-	p.blank()
+	p.line("%s%s", ruleLabel, f.Rule)
 }
 
-// severity is never told by color alone.
-func severity(s finding.Severity) (string, style) {
-	switch s {
-	case finding.Error:
-		return "ERROR", red
-	case finding.Warning:
-		return "WARNING", yellow
-	case finding.Note:
-		return "NOTE", cyan
+// place is file, line and column in the form that editors open.
+func place(f finding.Finding) string {
+	from := f.Place.Range.From
+	if from.Line == 0 {
+		return f.Place.File
 	}
-	return fmt.Sprintf("ERROR (severity %q is not known)", string(s)), red
+	return fmt.Sprintf("%s:%d:%d", f.Place.File, from.Line, from.Column)
 }
 
-// place is a location in the form that terminals and editors follow.
-func place(at source.Location) string {
+func (p *page) figures(f finding.Finding) {
 	switch {
-	case !at.Range.IsZero():
-		return fmt.Sprintf("%s:%d:%d", at.File, at.Range.From.Line, at.Range.From.Column)
-	case at.Pointer != "":
-		return at.File + ", at " + at.Pointer
-	}
-	return at.File
-}
-
-func (p *printer) figures(f finding.Finding) {
-	var parts []string
-	if f.Measured != nil {
-		parts = append(parts, "measured "+figure(f.Measured))
-	}
-	if f.Limit != nil {
-		parts = append(parts, "limit "+figure(f.Limit))
-	}
-	if len(parts) > 0 {
-		p.item("  ", "Figures: ", plain, strings.Join(parts, "; "))
+	case f.Measured != nil && f.Limit != nil:
+		p.text(measuredLabel, f.Measured.Text+" against "+f.Limit.Text)
+	case f.Measured != nil:
+		p.text(measuredLabel, f.Measured.Text)
 	}
 }
 
-// figure names the field too: it holds the unit and what an angle is from.
-func figure(x *finding.Figure) string { return x.Text + " [" + x.Field + "]" }
-
-func (p *printer) related(r *lint.Result, x finding.Related) {
-	p.item("  ", "See also ", plain, place(x.Place)+", "+x.Caption)
-	p.excerpt(r, x.Place, plain, false)
-}
-
-func (p *printer) sources(list []finding.Citation) {
-	if len(list) == 0 {
-		p.item("  ", "Source: ", plain, "none is given")
-	}
-	for _, c := range list {
-		p.item("  ", "Source: ", plain, c.String())
+func (p *page) related(f finding.Finding) {
+	for _, x := range f.Related {
+		where := fmt.Sprintf("line %d", x.Place.Range.From.Line)
+		if x.Place.File != f.Place.File {
+			where = x.Place.File + ", " + where
+		}
+		p.text(alsoLabel, where+": "+x.Caption)
 	}
 }
 
-func ruleOf(f finding.Finding) string {
-	text := f.Rule
-	if f.Grade != "" {
-		text += ", grade " + f.Grade
+// sentence gives a message a capital and a stop. A message that begins with a
+// quotation or a name in code keeps its beginning.
+func sentence(message string) string {
+	if message == "" {
+		return message
 	}
-	if f.Key != "" {
-		text += ", on " + f.Key
+	first := message[:1]
+	message = strings.ToUpper(first) + message[1:]
+	if last := message[len(message)-1]; last != '.' && last != '?' {
+		message += "."
 	}
-	return text
+	return message
 }
