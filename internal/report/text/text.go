@@ -1,121 +1,99 @@
-// Package text writes a report for people: each finding with its place, its
-// figures and its source, then what was checked, then the caution.
+// Package text is the report for people: in a terminal or the log of a build.
+// Its meaning stands in words; color only repeats it.
 package text
 
 import (
-	"bufio"
 	"fmt"
 	"io"
+	"strings"
 
-	"liftlint/internal/finding"
-	"liftlint/internal/lint"
 	"liftlint/internal/report"
 )
 
-// Options say how to lay the report out.
+const (
+	defaultWidth = 100
+	leastWidth   = 40
+)
+
+// Options say how the report is laid out.
 type Options struct {
-	Color bool
-	Width int // columns of running text; 0 takes 100
+	Color bool // ANSI colors, besides the words that say the same
+	Width int  // columns; 0 is 100, and fewer than 40 are taken as 40
 }
 
-const defaultWidth = 100
-
-// page is a report being written. The first error of the writer is kept by
-// the buffer and returned at the end.
-type page struct {
-	out   *bufio.Writer
-	paint paint
-	width int
-}
-
-// Write writes the whole run.
+// Write writes the report of a run. The only error is the writer's own.
 func Write(w io.Writer, run report.Run, o Options) error {
-	p := &page{out: bufio.NewWriter(w), paint: paint(o.Color), width: o.Width}
-	if p.width <= 0 {
-		p.width = defaultWidth
-	}
+	p := newPrinter(o)
 	p.failures(run.Failures)
-	for _, r := range run.Results {
-		p.result(r)
+	for i, r := range run.Results {
+		p.plan(r, i+1, len(run.Results))
 	}
-	if len(run.Results) != 1 {
-		p.total(run.Count())
-	}
-	p.line("")
-	p.text("", report.Caution)
-	return p.out.Flush()
+	p.total(run)
+	p.hint(run)
+	p.item("", "Caution: ", bold, report.Caution)
+	_, err := io.WriteString(w, p.out.String())
+	return err
 }
 
-func (p *page) line(format string, args ...any) { fmt.Fprintf(p.out, format+"\n", args...) }
-
-// text writes running words, wrapped, behind a label or an indent.
-func (p *page) text(label, words string) {
-	for _, l := range wrap(label, report.Visible(words), p.width) {
-		p.line("%s", l)
+// failures come first: what they name was not checked, whatever stands below.
+func (p *printer) failures(list []string) {
+	if len(list) == 0 {
+		return
 	}
-}
-
-func (p *page) failures(list []string) {
+	p.emit(segment{red, "COULD NOT CHECK"})
 	for _, f := range list {
-		p.line("%s", p.paint.severity(finding.Error, "COULD NOT CHECK"))
-		for _, l := range lines(f) {
-			p.line("  %s", report.Visible(l))
+		for i, line := range strings.Split(strings.TrimRight(f, "\n"), "\n") {
+			indent := "  "
+			if i > 0 {
+				indent = "    "
+			}
+			p.item(indent, "", plain, line)
 		}
-		p.line("")
 	}
+	p.item("  ", "", plain, "What is named here was not checked, and nothing below speaks for it.")
+	p.blank()
 }
 
-func (p *page) result(r *lint.Result) {
-	p.line("%s", p.paint.strong(report.Visible(r.File)))
-	p.head(r)
-	for _, f := range r.Findings {
-		p.line("")
-		p.finding(r, f)
-	}
-	p.line("")
-	switch r.State {
-	case lint.Unread:
-		p.text("", "The file could not be read. Nothing in it was checked.")
-	case lint.NotValid:
-		p.text("", "The plan is not valid, so nothing was computed and no rule was put to it. Nothing else is known of this lift.")
-	default:
-		p.checked(r)
-	}
-	p.line("")
-}
-
-func (p *page) head(r *lint.Result) {
-	if r.ID == "" {
-		return
-	}
-	p.line("%s  %s", report.Visible(r.ID), report.Visible(r.Title))
-	day := "for " + r.Day
-	if r.Day == "" {
-		day = "for no day: the plan gives none, so nothing that depends on the date was judged"
-	}
-	p.text("", fmt.Sprintf("Profile %s, stage %s, %s.", r.Profile, r.Stage, day))
-}
-
-func (p *page) total(c report.Counts) {
+func (p *printer) total(run report.Run) {
+	c := run.Count()
 	if c.Plans == 0 {
-		p.line("No plan was checked.")
-		return
+		p.emit(segment{red, "NOTHING CHECKED: there was no plan to judge."})
+	} else if c.Plans > 1 {
+		p.item("", "All plans: ", bold, totals(c))
 	}
-	p.text("", fmt.Sprintf("%s: %s.", count(c.Plans, "plan"), sums(c)))
+	p.item("", "Outcome: ", bold, fmt.Sprintf("%s (exit code %d).", run.Meaning(), run.Exit()))
+	p.blank()
 }
 
-// sums words the counts of a plan or a run.
-func sums(c report.Counts) string {
-	words := fmt.Sprintf("%s, %s, %s", count(c.Errors, "error"), count(c.Warnings, "warning"), count(c.Notes, "note"))
-	for _, x := range []struct {
-		n    int
-		what string
-	}{{c.NotValid, "not valid"}, {c.Unread, "not read"}, {c.NotJudged, "not judged"}, {c.Failures, "not checked"}} {
-		if x.n > 0 {
-			words += fmt.Sprintf(", %d %s", x.n, x.what)
+func totals(c report.Counts) string {
+	text := fmt.Sprintf("%s: %d judged", count(c.Plans, "plan"), c.Judged)
+	if c.NotValid > 0 {
+		text += fmt.Sprintf(", %d not valid", c.NotValid)
+	}
+	if c.NotChecked > 0 {
+		text += fmt.Sprintf(", %d not checked", c.NotChecked)
+	}
+	return text + ". " + found(c)
+}
+
+// found words the findings; that there are none says nothing of the lift.
+func found(c report.Counts) string {
+	text := fmt.Sprintf("%s, %s, %s.", count(c.Errors, "error"), count(c.Warnings, "warning"), count(c.Notes, "note"))
+	if c.NotJudged > 0 {
+		text += fmt.Sprintf(" Not judged: %s.", count(c.NotJudged, "subject"))
+	}
+	return text
+}
+
+// hint says once where a rule is explained.
+func (p *printer) hint(run report.Run) {
+	for _, r := range run.Results {
+		if r != nil && len(r.Findings) > 0 {
+			p.item("", "", plain, "More about a rule: liftlint explain "+r.Findings[0].Rule)
+			p.blank()
+			return
 		}
 	}
-	return words
 }
 
 func count(n int, what string) string {
