@@ -3,6 +3,7 @@
 package compute
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -45,23 +46,31 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
 	w := &work{
 		plan: p,
 		cond: c,
+		day:  calendarDay(p.Lift.Date),
 		out:  &facts.Facts{Gaps: facts.Gaps{}, Related: map[string][]facts.Related{}},
 	}
-	w.day = p.Lift.Date
 	if c.On != nil {
-		w.day = c.On
+		w.day = calendarDay(c.On)
 	}
 	w.hang()
 	w.lift()
 	w.load()
 	w.hook()
-	w.attachments()
 	w.gear()
-	w.legs()
+	w.legs() // before all that the legs pull on
+	w.attachments()
 	w.parts()
 	w.fits()
 	w.out.Document.Finish()
 	return w.out, w.troubles
+}
+
+// calendarDay leaves the time of day out, so that days are counted whole.
+func calendarDay(t *time.Time) *time.Time {
+	if t == nil {
+		return nil
+	}
+	return ptr(time.Date(t.Year(), t.Month(), t.Day(), 0, 0, 0, 0, time.UTC))
 }
 
 // work is one plan on its way to facts.
@@ -81,10 +90,17 @@ func input(pointer, field, label string) facts.Input {
 	return facts.Input{At: at(pointer), Field: field, Label: label}
 }
 
-// wait notes that fields of a record wait for inputs.
+// wait notes that fields of a record, all of them absent, wait for inputs.
 func (w *work) wait(key string, inputs []facts.Input, fields ...string) {
 	for _, f := range fields {
 		w.out.Gaps.Add(key, f, inputs...)
+	}
+}
+
+// explain notes why fields of a record are absent where no input would help.
+func (w *work) explain(key string, why facts.Reason, fields ...string) {
+	for _, f := range fields {
+		w.out.Gaps.Explain(key, f, why)
 	}
 }
 
@@ -99,10 +115,26 @@ func (w *work) lift() {
 		Legs:     len(w.plan.Support.Legs),
 	}
 	if w.day != nil {
-		d := w.day.Format(time.DateOnly)
-		l.Date = &d
+		l.Date = ptr(w.day.Format(time.DateOnly))
+	} else {
+		w.wait(l.Key, []facts.Input{dayInput()}, "date")
 	}
 	w.out.Document.Lifts = []facts.Lift{l}
+}
+
+func dayInput() facts.Input { return input("/lift", "date", "the day of the lift") }
+
+// absent picks from the fields of a record those that it lacks.
+func absent(record any, fields ...string) []string {
+	v := facts.ViewOf(record)
+	return slices.DeleteFunc(fields, func(f string) bool {
+		_, ok := v.Field(f)
+		return ok
+	})
+}
+
+func (w *work) relate(key, pointer, caption string) {
+	w.out.Related[key] = append(w.out.Related[key], facts.Related{At: at(pointer), Caption: caption})
 }
 
 // words turns a kind's name into words.

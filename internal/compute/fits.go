@@ -56,9 +56,12 @@ func (w *work) fit(leg plan.Leg, sling *gear.WireRopeSling, body over) {
 	}
 	var needs []facts.Input
 	if f.EyeLengthM == nil {
-		needs = append(needs, input(sling.Upper.Pointer, "eyes.upper.length", sling.ID+"'s upper eye length"))
+		in := input(sling.Upper.Pointer, "eyes.upper.length", sling.ID+"'s upper eye length")
+		w.wait(f.Key, []facts.Input{in}, "eye_length_m")
+		needs = append(needs, in)
 	}
 	if f.BodyWidthM == nil {
+		w.wait(f.Key, []facts.Input{body.input}, "body_width_m")
 		needs = append(needs, body.input)
 	} else {
 		w.relate(f.Key, body.at, "the width it goes over")
@@ -67,6 +70,6 @@ func (w *work) fit(leg plan.Leg, sling *gear.WireRopeSling, body over) {
 		f.WidthOverLengthRatio = ptr(*f.BodyWidthM / *f.EyeLengthM)
 		f.EyeIncludedAngleDeg = ptr(capacity.EyeIncludedAngleDeg(*f.EyeLengthM, *f.BodyWidthM))
 	}
-	w.wait(f.Key, needs, "eye_length_m", "body_width_m", "width_over_length_ratio", "eye_included_angle_deg")
+	w.wait(f.Key, needs, absent(f, "width_over_length_ratio", "eye_included_angle_deg")...)
 	w.out.Document.Fits = append(w.out.Document.Fits, f)
 }

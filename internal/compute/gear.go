@@ -36,7 +36,7 @@ func (w *work) gear() {
 		if g.LengthM = number(length); g.LengthM == nil {
 			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "length_m")
 		}
-		section, field := item.Section()
+		section, field := item.Section() // no field: it has no diameter that is read
 		if g.DiameterM = number(section); g.DiameterM == nil && field != "" {
 			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "diameter_m")
 		}
@@ -63,19 +63,33 @@ func (w *work) inspection(key string, base *gear.Common) *facts.Inspection {
 	}
 	f := &facts.Inspection{At: at(i.Pointer), Date: i.Date.Format(time.DateOnly)}
 	due, ok := w.dueDay(base.Kind, i)
-	if !ok {
+	if ok {
+		f.Due = ptr(due.Format(time.DateOnly))
+	} else {
 		w.wait(key, []facts.Input{input(i.Pointer, "next_due", base.ID+"'s next inspection, since the profile gives no interval for its service")},
 			"inspection.due", "inspection.overdue_days")
-		return f
 	}
-	f.Due = ptr(due.Format(time.DateOnly))
-	if w.day == nil {
-		w.wait(key, []facts.Input{input("/lift", "date", "the day of the lift")}, "inspection.overdue_days")
-		return f
+	switch {
+	case w.day == nil:
+		w.wait(key, []facts.Input{dayInput()}, "inspection.overdue_days")
+	case i.Date.After(*w.day): // it has not taken place: what it says of the next one is worth nothing
+		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day of the lift, %s",
+			base.ID, f.Date, w.day.Format(time.DateOnly))}, "inspection.overdue_days")
+	case ok:
+		f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))
 	}
-	f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))
-	w.out.Related[key] = append(w.out.Related[key], facts.Related{At: "#/lift/date", Caption: fmt.Sprintf("judged for %s", w.day.Format(time.DateOnly))})
+	w.relateDay(key)
 	return f
+}
+
+// relateDay points to the day that an inspection is judged for, where the
+// plan itself gives it.
+func (w *work) relateDay(key string) {
+	if w.plan.Lift.Date == nil || w.cond.On != nil {
+		return
+	}
+	w.out.Related[key] = append(w.out.Related[key], facts.Related{
+		At: "#/lift/date", Caption: "judged for " + w.day.Format(time.DateOnly), Field: "inspection"})
 }
 
 // dueDay is the earlier of the day the inspector set and the day the
@@ -103,6 +117,7 @@ func addMonths(t time.Time, months int) time.Time {
 	return time.Date(first.Year(), first.Month(), min(t.Day(), last), 0, 0, 0, 0, time.UTC)
 }
 
+// daysBetween counts the days from one midnight to another.
 func daysBetween(from, to time.Time) int {
 	return int(to.Sub(from).Hours() / 24)
 }

@@ -1,16 +1,13 @@
 package compute
 
 import (
+	"fmt"
+
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/mechanics"
-	"liftlint/internal/plan"
 )
-
-// stiffestN stands for a rope of unknown diameter where statics alone settles
-// the forces and the stretch only moves the load by millimeters.
-const stiffestN = 50e6
 
 // hanging is how the load hangs, as far as it could be found.
 type hanging struct {
@@ -35,13 +32,18 @@ func (w *work) hang() {
 	w.pose.result, w.pose.balance = &result, result.Balance
 	switch result.Verdict {
 	case mechanics.OutOfReach, mechanics.NoBalance:
-		w.notHanging(result)
+		w.notHanging(result, tooThin(model))
 	case mechanics.Overturns:
 		w.pose.reason = "the load turns over"
+	case mechanics.Steady:
+	default:
+		w.noFigures(NoBalance, "/rigging/0", fmt.Sprintf("the lift can't be computed: unknown result %q", result.Verdict), nil)
 	}
 }
 
-func (w *work) notHanging(result mechanics.Result) {
+// notHanging words what keeps the load from hanging; thin says that the legs
+// are long enough and only stretch too far.
+func (w *work) notHanging(result mechanics.Result, thin bool) {
 	id := NoBalance
 	if result.Verdict == mechanics.OutOfReach {
 		id = OutOfReach
@@ -57,7 +59,11 @@ func (w *work) notHanging(result mechanics.Result) {
 			}
 			related = append(related, facts.Related{At: at(leg.End.Attachment.Pointer), Caption: "where it goes"})
 		}
-		w.noFigures(id, pointer, why.Text, related)
+		message := why.Text
+		if id == OutOfReach && thin {
+			message = "the ropes are too thin for this mass, or one of the two is not as written: " + message
+		}
+		w.noFigures(id, pointer, message, related)
 	}
 	if len(result.Why) == 0 {
 		w.noFigures(id, "/rigging/0", "no position was found in which the load hangs at rest", nil)
@@ -69,111 +75,11 @@ func (w *work) noFigures(id, pointer, message string, related []facts.Related) {
 	w.pose.reason = "no position was found in which the load hangs"
 }
 
-// LegAngles hangs the load with every leg's length changed, and gives the
-// angle of each leg from horizontal in degrees; false where the load does not
-// hang steady or a leg is slack. It serves trials of other lengths.
-func LegAngles(p *plan.Plan, c Conditions, length func(lengthM float64) float64) ([]float64, bool) {
-	w := &work{plan: p, cond: c}
-	model, needs := w.model()
-	if len(needs) > 0 {
-		return nil, false
-	}
-	for i := range model.Lines {
-		model.Lines[i].LengthM = length(model.Lines[i].LengthM)
-	}
-	result, err := mechanics.Solve(model, mechanics.Options{})
-	if err != nil || result.Balance == nil {
-		return nil, false
-	}
-	angles := make([]float64, len(result.Balance.Lines))
-	for i, l := range result.Balance.Lines {
-		if l.Slack {
-			return nil, false
-		}
-		angles[i] = l.AngleFromHorizontalDeg
-	}
-	return angles, true
-}
-
-// model describes the load and its legs for mechanics: one rigid body in the
-// plan's own axes, all legs gathered at one point. A link between hook and
-// legs hangs plumb below the hook, so its lower end is as fixed as the hook.
-func (w *work) model() (mechanics.Model, []facts.Input) {
-	var needs []facts.Input
-	mass := w.upperMassKg()
-	if mass == nil {
-		needs = append(needs, massInput())
-	}
-	center := w.plan.Load.CenterOfGravity
-	if center == nil {
-		needs = append(needs, input("/load", "center_of_gravity", "the load's center of gravity"))
-	}
-	var lines []mechanics.Line
-	for _, leg := range w.plan.Support.Legs {
-		line, wants := w.line(leg)
-		needs = append(needs, wants...)
-		lines = append(lines, line)
-	}
-	if len(needs) > 0 {
-		return mechanics.Model{}, unique(needs)
-	}
-	body := mechanics.Body{Name: "the load", MassKg: *mass, CenterOfGravity: vector(center)}
-	return mechanics.Model{Bodies: []mechanics.Body{body}, Lines: lines}, nil
-}
-
-func (w *work) line(leg plan.Leg) (mechanics.Line, []facts.Input) {
-	r := routeOf(leg)
-	needs := r.needs
-	if w.split() == settledByStiffness {
-		needs = append(needs, r.stiffNeeds...)
-	}
-	a := leg.End.Attachment
-	for _, c := range a.Lacks {
-		needs = append(needs, input(a.Pointer, c, "attachment "+a.ID+"'s "+c))
-	}
-	if len(needs) > 0 {
-		return mechanics.Line{}, needs
-	}
-	stiffness := r.stiffnessN
-	if len(r.stiffNeeds) > 0 {
-		stiffness = stiffestN
-	}
-	return mechanics.Line{
-		Name:       "leg " + leg.ID,
-		From:       mechanics.Hook(r3.Vec{}),
-		To:         mechanics.Anchor{Body: 0, At: vector(a.At)},
-		LengthM:    r.lengthM,
-		StiffnessN: stiffness,
-	}, nil
-}
-
-func vector(p *plan.Point) r3.Vec {
-	return r3.Vec{X: float64(p.X), Y: float64(p.Y), Z: float64(p.Z)}
-}
-
-func unique(list []facts.Input) []facts.Input {
-	var out []facts.Input
-	seen := map[facts.Input]bool{}
-	for _, in := range list {
-		if !seen[in] {
-			seen[in] = true
-			out = append(out, in)
-		}
-	}
-	return out
-}
-
-// without notes why fields that come from the hanging position are absent.
-func (w *work) without(key string, fields ...string) {
-	if w.pose.balance != nil {
-		return
-	}
+// unposed notes why fields that come from the hanging position are absent.
+func (w *work) unposed(key string, fields ...string) {
 	w.wait(key, w.pose.needs, fields...)
-	if w.pose.reason == "" {
-		return
-	}
-	for _, f := range fields {
-		w.out.Gaps.Reason(key, f, w.pose.reason)
+	if w.pose.reason != "" {
+		w.explain(key, facts.Reason{Text: w.pose.reason, Told: true}, fields...)
 	}
 }
 
@@ -212,8 +118,8 @@ func (h hanging) describeLeg(i int, f *facts.Leg) {
 	if !line.Slack {
 		f.AngleFromHorizontalDeg = ptr(line.AngleFromHorizontalDeg)
 	}
-	split := len(h.balance.Lines) >= splitLegs
-	if split && (line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate) {
+	bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate
+	if bounded && f.Split == settledByStiffness {
 		f.TensionBoundN = ptr(line.Bound.TensionN)
 	}
 }

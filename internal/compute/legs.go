@@ -1,8 +1,12 @@
 package compute
 
 import (
+	"math"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
+	"liftlint/internal/mechanics"
+	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
 )
 
@@ -26,7 +30,7 @@ func (w *work) split() string {
 func (w *work) legs() {
 	for i, leg := range w.plan.Support.Legs {
 		f := facts.Leg{
-			Record: facts.Record{Key: "leg/" + leg.ID, At: at(leg.Pointer)},
+			Record: facts.Record{Key: legKey(leg), At: at(leg.Pointer)},
 			ID:     leg.ID,
 			From:   w.plan.Support.From,
 			To:     leg.End.Attachment.ID,
@@ -35,27 +39,17 @@ func (w *work) legs() {
 		r := routeOf(leg)
 		if len(r.needs) == 0 {
 			f.LengthM = &r.lengthM
-		} else {
-			w.wait(f.Key, r.needs, "length_m")
 		}
+		w.wait(f.Key, r.needs, absent(f, "length_m")...)
 		w.pose.describeLeg(i, &f)
 		w.count(i, &f)
-		w.without(f.Key, "slack", "angle_from_horizontal_deg", "tension_n", "tension_bound_n", "tension_counted_n", "tension_judged_n", "judged_by")
-		w.explain(f)
-		w.out.Related[f.Key] = []facts.Related{{At: at(leg.End.Attachment.Pointer), Caption: "the attachment"}}
+		w.explainLeg(i, f)
+		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
 		w.out.Document.Legs = append(w.out.Document.Legs, f)
 	}
 }
 
-// explain notes why a leg that hangs lacks a figure.
-func (w *work) explain(f facts.Leg) {
-	if f.Slack != nil && *f.Slack {
-		w.out.Gaps.Reason(f.Key, "angle_from_horizontal_deg", "leg "+f.ID+" hangs slack")
-	}
-	if w.pose.balance != nil && f.TensionBoundN == nil && f.Split == settledByStiffness {
-		w.out.Gaps.Reason(f.Key, "tension_bound_n", "the legs can pull against each other without end")
-	}
-}
+func legKey(l plan.Leg) string { return "leg/" + l.ID }
 
 // count adds what the leg would carry if only as many legs carried as the
 // profile counts, and which of the two forces its parts are judged by.
@@ -63,32 +57,46 @@ func (w *work) count(i int, f *facts.Leg) {
 	if f.TensionN == nil {
 		return
 	}
-	f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionN), ptr("own_force")
-	if len(w.plan.Support.Legs) < splitLegs {
+	if w.split() == settledByStatics {
+		f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionN), ptr("own_force")
 		return
 	}
 	// A slack leg counts too: a few millimeters can tighten it.
 	angle := w.pose.balance.Lines[i].AngleFromHorizontalDeg
 	weight := *w.upperMassKg() * quantity.StandardGravity
 	counted := capacity.CountedShareN(weight, w.cond.LegsThatCount, angle)
+	if math.IsInf(counted, 0) || math.IsNaN(counted) {
+		return
+	}
 	f.TensionCountedN = &counted
+	f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionN), ptr("own_force")
 	if counted > *f.TensionN {
-		f.TensionJudgedN, f.JudgedBy = &counted, ptr("legs_counted")
+		f.TensionJudgedN, f.JudgedBy = ptr(counted), ptr("legs_counted")
 	}
 }
 
-// judgedN is the force by which the parts of a leg are judged; nil where it is
-// not known.
-func (w *work) judgedN(i int) *float64 {
-	var f facts.Leg
-	w.pose.describeLeg(i, &f)
-	w.count(i, &f)
-	return f.TensionJudgedN
+// explainLeg notes why figures of a leg are absent. The bound and the counted
+// force do not concern a leg whose force statics settles.
+func (w *work) explainLeg(i int, f facts.Leg) {
+	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "tension_judged_n", "judged_by")...)
+	if f.Split == settledByStiffness {
+		w.unposed(f.Key, absent(f, "tension_bound_n", "tension_counted_n")...)
+	}
+	if w.pose.balance == nil {
+		return
+	}
+	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "angle_from_horizontal_deg")...)
+	if f.Split == settledByStatics {
+		return
+	}
+	w.explain(f.Key, facts.Reason{Text: noBound(w.pose.balance.Lines[i].Bound.Meaning)}, absent(f, "tension_bound_n")...)
+	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " lies level, where no pull on it could hold a weight"},
+		absent(f, "tension_counted_n", "tension_judged_n", "judged_by")...)
 }
 
-// boundN is the most that small differences of length can put on a leg.
-func (w *work) boundN(i int) *float64 {
-	var f facts.Leg
-	w.pose.describeLeg(i, &f)
-	return f.TensionBoundN
+func noBound(m mechanics.BoundMeaning) string {
+	if m == mechanics.Unbounded {
+		return "the legs can pull against each other without end"
+	}
+	return "the most that each leg can be made to carry could not be computed"
 }

@@ -1,8 +1,6 @@
 package compute
 
 import (
-	"fmt"
-
 	"liftlint/internal/facts"
 	"liftlint/internal/quantity"
 )
@@ -33,14 +31,15 @@ func (w *work) load() {
 	}
 	if k := w.plan.Load.MassKnownBy; k != "" {
 		l.MassKnownBy = &k
-	} else {
-		w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, "mass_known_by")
-	}
-	if l.MassKg == nil {
-		w.wait(loadKey, []facts.Input{massInput()}, "mass_kg", "mass_upper_kg")
 	}
 	w.pose.describe(&l)
-	w.without(loadKey, "hangs", "tilt_deg", "plumb_offset_m", "turned_deg")
+	w.wait(loadKey, []facts.Input{massInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
+	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
+	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
+	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "plumb_offset_m")...)
+	if w.pose.balance != nil {
+		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
+	}
 	w.out.Document.Loads = []facts.Load{l}
 }
 
@@ -48,18 +47,23 @@ func (w *work) hook() {
 	h := facts.Hook{
 		Record:        facts.Record{Key: "hook/" + w.plan.Support.From, At: at(w.plan.Hook.Pointer)},
 		ID:            w.plan.Support.From,
+		LoadN:         w.hookLoadN(),
 		RiggingMassKg: w.riggingMassKg(),
 		BodyWidthM:    number(w.plan.Hook.BodyWidth),
 	}
-	if m := w.upperMassKg(); m != nil {
-		h.LoadN = ptr((*m + h.RiggingMassKg) * quantity.StandardGravity)
-	} else {
-		w.wait(h.Key, []facts.Input{massInput()}, "load_n")
-	}
-	if h.BodyWidthM == nil {
-		w.wait(h.Key, []facts.Input{w.hookWidthInput()}, "body_width_m")
-	}
+	w.wait(h.Key, []facts.Input{massInput()}, absent(h, "load_n")...)
+	w.wait(h.Key, []facts.Input{w.hookWidthInput()}, absent(h, "body_width_m")...)
 	w.out.Document.Hooks = []facts.Hook{h}
+}
+
+// hookLoadN is the weight of the load at its upper mass and of all rigging
+// whose mass is given, in newtons; nil where the load's mass is not known.
+func (w *work) hookLoadN() *float64 {
+	m := w.upperMassKg()
+	if m == nil {
+		return nil
+	}
+	return ptr((*m + w.riggingMassKg()) * quantity.StandardGravity)
 }
 
 func (w *work) hookWidthInput() facts.Input {
@@ -79,42 +83,25 @@ func (w *work) riggingMassKg() float64 {
 }
 
 func (w *work) attachments() {
-	for _, a := range w.plan.Load.Attachments {
+	for i := range w.plan.Load.Attachments {
+		a := &w.plan.Load.Attachments[i]
+		legs := w.legsTo(a)
 		f := facts.Attachment{
 			Record: facts.Record{Key: "attachment/" + a.ID, At: at(a.Pointer)},
 			ID:     a.ID,
 			Kind:   a.Kind,
-		}
-		for i, leg := range w.plan.Support.Legs {
-			if leg.End.Attachment.ID != a.ID {
-				continue
-			}
-			f.Legs++
-			f.PullN = add(f.PullN, w.judgedN(i))
-		}
-		if f.Legs == 0 {
-			f.PullN = ptr(0.0)
+			Legs:   len(legs),
+			PullN:  w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionJudgedN }),
 		}
 		if a.RatedLoad != nil {
 			f.RatedLoadN = ptr(a.RatedLoad.Newtons)
-		} else {
-			w.wait(f.Key, []facts.Input{ratingInput(a.Pointer, "attachment "+a.ID, "rated_load")}, "rated_load_n")
 		}
-		w.without(f.Key, "pull_n")
+		w.wait(f.Key, []facts.Input{attachmentRating(a)}, absent(f, "rated_load_n")...)
+		for _, i := range legs {
+			if f.PullN == nil {
+				w.out.Gaps.CopyTo(legKey(w.plan.Support.Legs[i]), "tension_judged_n", f.Key, "pull_n")
+			}
+		}
 		w.out.Document.Attachments = append(w.out.Document.Attachments, f)
 	}
-}
-
-func ratingInput(pointer, owner, field string) facts.Input {
-	return input(pointer, field, fmt.Sprintf("%s's rated load", owner))
-}
-
-func add(sum, more *float64) *float64 {
-	if more == nil {
-		return sum
-	}
-	if sum == nil {
-		return ptr(*more)
-	}
-	return ptr(*sum + *more)
 }

@@ -1,103 +1,145 @@
 package compute
 
 import (
+	"strings"
+
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
-	"liftlint/internal/quantity"
 )
 
 // parts lists each piece in the way of the force: links, then leg by leg from
-// top to bottom, the attachment last.
+// top to bottom; each attachment after the first leg that goes to it.
 func (w *work) parts() {
 	for _, u := range w.plan.Support.By {
 		w.linkPart(u)
 	}
+	listed := map[*plan.Attachment]bool{}
 	for i, leg := range w.plan.Support.Legs {
 		for _, u := range leg.Down {
 			w.legPart(i, leg, u)
 		}
-		w.attachmentPart(i, leg)
+		if a := leg.End.Attachment; !listed[a] {
+			listed[a] = true
+			w.attachmentPart(a)
+		}
 	}
 }
 
+// linkPart carries all, however the legs share.
 func (w *work) linkPart(u plan.Use) {
-	p := w.newPart(u.Item.Base().ID, string(u.Item.Base().Kind), w.plan.Support.From, u.Pointer)
-	p.Split = settledByStatics // it carries all, however the legs share
-	if m := w.upperMassKg(); m != nil {
-		p.LoadN = ptr((*m + w.riggingMassKg()) * quantity.StandardGravity)
-	} else {
-		w.wait(p.Key, []facts.Input{massInput()}, "load_n")
-	}
+	p := itemPart(u, w.plan.Support.From)
+	p.Split, p.LoadN = settledByStatics, w.hookLoadN()
+	w.wait(p.Key, []facts.Input{massInput()}, absent(p, "load_n")...)
 	w.rate(&p, u.Item)
 	w.addPart(p)
 }
 
 func (w *work) legPart(i int, leg plan.Leg, u plan.Use) {
-	p := w.newPart(u.Item.Base().ID, string(u.Item.Base().Kind), leg.ID, u.Pointer)
-	p.LoadN, p.LoadBoundN = w.judgedN(i), w.boundN(i)
-	w.without(p.Key, "load_n", "load_bound_n")
-	w.out.Gaps.CopyTo("leg/"+leg.ID, "tension_bound_n", p.Key, "load_bound_n")
+	p := itemPart(u, leg.ID)
+	p.Split = w.split()
+	f := w.out.Document.Legs[i]
+	p.LoadN, p.LoadBoundN = f.TensionJudgedN, f.TensionBoundN
+	w.copyGaps(leg, p)
 	w.rate(&p, u.Item)
 	w.addPart(p)
 }
 
-func (w *work) attachmentPart(i int, leg plan.Leg) {
-	a := leg.End.Attachment
-	p := w.newPart(a.ID, a.Kind, leg.ID, leg.End.Pointer)
-	p.LoadN, p.LoadBoundN = w.judgedN(i), w.boundN(i)
-	w.without(p.Key, "load_n", "load_bound_n")
-	w.out.Gaps.CopyTo("leg/"+leg.ID, "tension_bound_n", p.Key, "load_bound_n")
+func itemPart(u plan.Use, where string) facts.Part {
+	base := u.Item.Base()
+	return facts.Part{
+		Record: facts.Record{Key: "part/" + where + "/" + base.ID, At: at(u.Pointer)},
+		ID:     base.ID,
+		Kind:   string(base.Kind),
+		Where:  where,
+	}
+}
+
+// attachmentPart carries what all legs that go to it pull.
+func (w *work) attachmentPart(a *plan.Attachment) {
+	legs := w.legsTo(a)
+	first := w.plan.Support.Legs[legs[0]]
+	p := facts.Part{
+		Record: facts.Record{Key: "part/attachment/" + a.ID, At: at(first.End.Pointer)},
+		ID:     a.ID,
+		Kind:   a.Kind,
+		Where:  w.legNames(legs),
+		Split:  w.split(),
+		LoadN:  w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionJudgedN }),
+	}
+	p.LoadBoundN = w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionBoundN })
+	for _, i := range legs {
+		w.copyGaps(w.plan.Support.Legs[i], p)
+	}
+	for _, i := range legs[1:] {
+		w.relate(p.Key, w.plan.Support.Legs[i].End.Pointer, "leg "+w.plan.Support.Legs[i].ID+" too")
+	}
 	if a.RatedLoad != nil {
 		p.RatedLoadN = ptr(a.RatedLoad.Newtons)
 		w.relate(p.Key, a.Pointer+"/rated_load", "its rated load")
 	} else {
-		w.wait(p.Key, []facts.Input{ratingInput(a.Pointer, "attachment "+a.ID, "rated_load")}, "rated_load_n", "used_ratio")
+		w.wait(p.Key, []facts.Input{attachmentRating(a)}, "rated_load_n", "used_ratio")
 	}
 	w.addPart(p)
 }
 
-func (w *work) newPart(id, kind, where, pointer string) facts.Part {
-	return facts.Part{
-		Record: facts.Record{Key: "part/" + where + "/" + id, At: at(pointer)},
-		ID:     id,
-		Kind:   kind,
-		Where:  where,
-		Split:  w.split(),
+// copyGaps says of a part in a leg why its forces are absent.
+func (w *work) copyGaps(leg plan.Leg, p facts.Part) {
+	if p.LoadN == nil {
+		w.out.Gaps.CopyTo(legKey(leg), "tension_judged_n", p.Key, "load_n")
 	}
+	if p.LoadBoundN == nil {
+		w.out.Gaps.CopyTo(legKey(leg), "tension_bound_n", p.Key, "load_bound_n")
+	}
+}
+
+// legsTo lists the legs that go to an attachment, by their index.
+func (w *work) legsTo(a *plan.Attachment) []int {
+	var list []int
+	for i, leg := range w.plan.Support.Legs {
+		if leg.End.Attachment == a {
+			list = append(list, i)
+		}
+	}
+	return list
+}
+
+func (w *work) legNames(legs []int) string {
+	names := make([]string, len(legs))
+	for n, i := range legs {
+		names[n] = w.plan.Support.Legs[i].ID
+	}
+	return strings.Join(names, " and ")
+}
+
+// pullOf adds up a force of several legs as if they pulled one way, which is
+// never less than their true sum; nil where one of them is not known.
+func (w *work) pullOf(legs []int, force func(facts.Leg) *float64) *float64 {
+	sum := 0.0
+	for _, i := range legs {
+		f := force(w.out.Document.Legs[i])
+		if f == nil {
+			return nil
+		}
+		sum += *f
+	}
+	return &sum
 }
 
 // rate sets the rated load from the item's marking.
 func (w *work) rate(p *facts.Part, item gear.Item) {
 	base := item.Base()
 	load, field := item.Rating()
-	if load != nil {
-		p.RatedLoadN = ptr(load.Newtons)
-		w.relate(p.Key, base.Pointer+"/"+slashed(field), "its rated load")
+	if why := unrated(item); why.Text != "" {
+		w.explain(p.Key, why, "rated_load_n", "used_ratio")
 		return
 	}
-	if reason := untagged(item); reason != "" {
-		w.out.Gaps.Reason(p.Key, "rated_load_n", reason)
-		w.out.Gaps.Reason(p.Key, "used_ratio", reason)
+	if load == nil {
+		w.wait(p.Key, []facts.Input{ratingInput(base.Pointer, base.ID, field)}, "rated_load_n", "used_ratio")
 		return
 	}
-	w.wait(p.Key, []facts.Input{ratingInput(base.Pointer, base.ID, field)}, "rated_load_n", "used_ratio")
-}
-
-// untagged tells why a sling has no rated load to go by; the tag has a rule of
-// its own, so that the missing figure is not asked for a second time.
-func untagged(item gear.Item) string {
-	base := item.Base()
-	if base.Kind != gear.WireRopeSlingKind {
-		return ""
-	}
-	switch {
-	case base.Tag == nil:
-		return "no tag of " + base.ID + " is recorded"
-	case base.Tag.Condition == gear.Legible:
-		return base.ID + "'s tag shows no rated load"
-	}
-	return base.ID + "'s tag is " + string(base.Tag.Condition)
+	p.RatedLoadN = ptr(load.Newtons)
+	w.relate(p.Key, base.Pointer+"/"+slashed(field), "its rated load")
 }
 
 func (w *work) addPart(p facts.Part) {
@@ -108,8 +150,4 @@ func (w *work) addPart(p facts.Part) {
 	}
 	w.relate(p.Key, "/load/mass", "the mass")
 	w.out.Document.Parts = append(w.out.Document.Parts, p)
-}
-
-func (w *work) relate(key, pointer, caption string) {
-	w.out.Related[key] = append(w.out.Related[key], facts.Related{At: at(pointer), Caption: caption})
 }

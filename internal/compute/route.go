@@ -9,8 +9,8 @@ import (
 
 // route is the way of the force down one leg.
 type route struct {
-	lengthM    float64
-	stiffnessN float64       // EA of a line of that length that gives as the parts do
+	lengthM    float64       // good only where the length needs nothing
+	stiffnessN float64       // good only where neither needs anything; EA of a line of that length that gives as the parts do
 	needs      []facts.Input // what the length waits for
 	stiffNeeds []facts.Input // what the stiffness waits for
 }
@@ -25,14 +25,15 @@ func routeOf(leg plan.Leg) route {
 		length, field := u.Item.Bearing()
 		if length == nil {
 			r.needs = append(r.needs, input(base.Pointer, field, base.ID+"'s "+words(field)))
-			continue
+		} else {
+			r.lengthM += float64(*length)
 		}
-		r.lengthM += float64(*length)
-		if s, ok := u.Item.(*gear.WireRopeSling); ok {
-			if s.Diameter == nil {
-				r.stiffNeeds = append(r.stiffNeeds, input(base.Pointer, "diameter", base.ID+"'s diameter"))
-				continue
-			}
+		s, ok := u.Item.(*gear.WireRopeSling)
+		switch {
+		case !ok:
+		case s.Diameter == nil:
+			r.stiffNeeds = append(r.stiffNeeds, input(base.Pointer, "diameter", base.ID+"'s diameter"))
+		case length != nil:
 			give += float64(*length) / capacity.AxialStiffnessN(float64(*s.Diameter), s.Core)
 		}
 	}

@@ -46,7 +46,7 @@ type Load struct {
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,overturns,two_legs_below_center_of_gravity" doc:"Whether it hangs as intended or turns over. Absent where it could not be computed."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent unless steady."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
-	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest, where that says that it turns over."`
+	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest. Only where that says that it turns over."`
 }
 
 // Hook is a crane hook that legs or a link hang from.
@@ -64,6 +64,6 @@ type Attachment struct {
 	ID         string   `json:"id" doc:"Its name in the plan."`
 	Kind       string   `json:"kind" enum:"padeye" doc:"What it is."`
 	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
-	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its leg puts on it."`
+	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its legs put on it, their forces added up as if they pulled one way."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it is rated for."`
 }

@@ -27,6 +27,7 @@ func Schema() map[string]any {
 type Related struct {
 	At      string // URI fragment of the place
 	Caption string // what stands there
+	Field   string // the part of the record that it concerns; empty for all of it
 }
 
 // Input is something that the plan could say and does not.
@@ -47,7 +48,13 @@ type GapKey struct{ Key, Field string }
 // another state of things, in words.
 type Gap struct {
 	Inputs  []Input
-	Reasons []string
+	Reasons []Reason
+}
+
+// Reason says why a field is absent where no input would bring it.
+type Reason struct {
+	Text string
+	Told bool // another finding says so already, as that the load turns over
 }
 
 // Add notes that a field of the record waits for the inputs.
@@ -61,11 +68,13 @@ func (g Gaps) Add(key, field string, inputs ...Input) {
 	g.set(key, field, gap)
 }
 
-// Reason notes why a field is absent where no input would bring it.
-func (g Gaps) Reason(key, field, reason string) {
+// Explain notes reasons why a field is absent.
+func (g Gaps) Explain(key, field string, reasons ...Reason) {
 	gap := g[GapKey{key, field}]
-	if !slices.Contains(gap.Reasons, reason) {
-		gap.Reasons = append(gap.Reasons, reason)
+	for _, r := range reasons {
+		if !slices.Contains(gap.Reasons, r) {
+			gap.Reasons = append(gap.Reasons, r)
+		}
 	}
 	g.set(key, field, gap)
 }
@@ -74,9 +83,7 @@ func (g Gaps) Reason(key, field, reason string) {
 func (g Gaps) CopyTo(fromKey, from, toKey, to string) {
 	gap := g[GapKey{fromKey, from}]
 	g.Add(toKey, to, gap.Inputs...)
-	for _, r := range gap.Reasons {
-		g.Reason(toKey, to, r)
-	}
+	g.Explain(toKey, to, gap.Reasons...)
 }
 
 func (g Gaps) set(key, field string, gap Gap) {

@@ -6,7 +6,7 @@ type Gear struct {
 	ID         string      `json:"id" doc:"Its number in the plan."`
 	Kind       string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
 	Uses       int         `json:"uses" doc:"Number of places in the lift where it is used."`
-	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link."`
+	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
 	LengthM    *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
 	Tag        Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
@@ -24,7 +24,7 @@ type Inspection struct {
 	At          string   `json:"at" doc:"Where it stands in the plan."`
 	Date        string   `json:"date" doc:"Day of the last inspection, year-month-day."`
 	Due         *string  `json:"due,omitempty" doc:"Last day on which it still holds, year-month-day."`
-	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds."`
+	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds. Absent where the inspection comes after the lift."`
 }
 
 // Leg is one leg of the rigging as it hangs.
@@ -38,8 +38,8 @@ type Leg struct {
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
 	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
 	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
-	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, for four legs and more."`
-	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, for four legs and more."`
+	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split; statics alone leaves no choice."`
+	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
 	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force and the counted one."`
 	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted" doc:"Which of the two that is."`
 }
@@ -49,10 +49,10 @@ type Part struct {
 	Record
 	ID         string   `json:"id" doc:"Its number in the plan."`
 	Kind       string   `json:"kind" enum:"wire_rope_sling,shackle,master_link,padeye" doc:"What it is."`
-	Where      string   `json:"where" doc:"The leg or support it works in."`
+	Where      string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split      string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
-	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by."`
-	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, for four legs and more."`
+	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
+	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used."`
 	UsedRatio  *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`
 }

@@ -60,7 +60,10 @@ func (d *Document) check() error {
 	for _, c := range Collections() {
 		records, _ := d.Records(c)
 		for _, r := range records {
-			if r.Key == "" || seen[r.Key] {
+			switch {
+			case r.Key == "":
+				return fmt.Errorf("facts: a record of %s has no key", c)
+			case seen[r.Key]:
 				return fmt.Errorf("facts: key %q in %s is not unique", r.Key, c)
 			}
 			seen[r.Key] = true
@@ -80,6 +83,12 @@ func notFinite(v reflect.Value, path string) (string, bool) {
 		}
 	case reflect.Float64:
 		return path, math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0)
+	case reflect.Slice:
+		for i := range v.Len() {
+			if p, bad := notFinite(v.Index(i), path); bad {
+				return p, true
+			}
+		}
 	case reflect.Struct:
 		for _, f := range record.Fields(v.Type()) {
 			if p, bad := notFinite(v.FieldByIndex(f.Index), join(path, f.Name)); bad {

@@ -41,6 +41,9 @@ func (d *Document) Records(collection string) ([]View, bool) {
 	return nil, false
 }
 
+// ViewOf reads a single record, such as a Leg.
+func ViewOf(record any) View { return viewOf(reflect.ValueOf(record)) }
+
 func viewOf(v reflect.Value) View {
 	r := v.FieldByName("Record").Interface().(Record)
 	return View{Key: r.Key, At: r.At, value: v}

@@ -18,6 +18,10 @@ type Tag struct {
 	Condition Condition
 	Shows     []string // the fields that can be read, by their names in the plan
 	RatedLoad *quantity.Load
+	// AngleFromHorizontal is the angle that the rated load stands for.
+	AngleFromHorizontal *quantity.Angle
+	// Legs is the number of legs that the tag names.
+	Legs *int
 }
 
 // TagFields are the fields that a tag may show, in the order in which they

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"slices"
+	"strings"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
@@ -37,7 +38,7 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 		Key:       o.Subject.Key,
 		Message:   rule.Message(o, p.text),
 		Place:     r.locate(rule.PlaceOf(o)),
-		Related:   r.related(r.Facts.Related[o.Subject.Key]),
+		Related:   r.related(concerning(rule, r.Facts.Related[o.Subject.Key])),
 		Measured:  p.measured,
 		Limit:     p.limit,
 		Citations: rule.Citations,
@@ -49,15 +50,26 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 	return f
 }
 
+// concerning keeps the places that have to do with what the rule reads.
+func concerning(rule *policy.Rule, list []facts.Related) []facts.Related {
+	var out []facts.Related
+	for _, x := range list {
+		if x.Field == "" || strings.HasPrefix(rule.Measured, x.Field+".") {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
 // waitsFor says in words what an outcome waits for.
 func (r *Result) waitsFor(o policy.Outcome) []string {
 	var words []string
-	for _, field := range o.Missing {
-		gap := r.gap(o.Subject.Key, field)
-		for _, in := range gap.Inputs {
-			words = append(words, in.Label)
-		}
-		words = append(words, gap.Reasons...)
+	gap := r.gapOf(o)
+	for _, in := range gap.Inputs {
+		words = append(words, in.Label)
+	}
+	for _, why := range gap.Reasons {
+		words = append(words, why.Text)
 	}
 	slices.Sort(words)
 	return slices.Compact(words)
@@ -68,7 +80,7 @@ func (r *Result) waitsFor(o policy.Outcome) []string {
 func (r *Result) gap(key, field string) facts.Gap {
 	gap, ok := r.Facts.Gaps[facts.GapKey{Key: key, Field: field}]
 	if !ok {
-		return facts.Gap{Reasons: []string{field + " of " + key + " is not known"}}
+		return facts.Gap{Reasons: []facts.Reason{{Text: field + " of " + key + " is not known"}}}
 	}
 	return gap
 }

@@ -75,15 +75,12 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	if err != nil {
 		return nil, err
 	}
-	r.describe(p, conditions)
-	f, troubles := compute.Facts(p, conditions)
-	r.Facts = f
+	f := r.compute(p, conditions)
 	verdicts, err := pack.Judge(ctx, &f.Document)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
 	r.State = Judged
-	r.addTroubles(troubles)
 	r.addVerdicts(verdicts)
 	r.addMissing(verdicts)
 	if l.options.Remedies {
@@ -104,10 +101,9 @@ func (l *Linter) Compute(name string, text []byte) (*Result, error) {
 	if err != nil {
 		return nil, err
 	}
-	r.describe(p, conditions)
-	f, troubles := compute.Facts(p, conditions)
-	r.Facts = f
-	r.addTroubles(troubles)
+	r.compute(p, conditions)
+	r.State = Computed
+	r.Findings = finding.Sort(r.Findings)
 	return r, nil
 }
 
@@ -117,19 +113,19 @@ func (l *Linter) read(name string, text []byte) (*Result, *plan.Plan, error) {
 	r := &Result{File: name, State: NotValid, text: text}
 	doc, faults := yamldoc.Read(name, text)
 	if doc == nil {
-		r.addFaults(faults)
-		return r, nil, nil
+		return r.notValid(faults), nil, nil
 	}
 	r.doc = doc
 	if faults := l.validator.Plan(doc); len(faults) > 0 {
-		r.addFaults(faults)
-		return r, nil, nil
+		return r.notValid(faults), nil, nil
 	}
 	p, faults, err := plan.Decode(doc)
 	if err != nil {
 		return nil, nil, fmt.Errorf("%s: %w", name, err)
 	}
-	r.addFaults(faults)
+	if p == nil {
+		return r.notValid(faults), nil, nil
+	}
 	return r, p, nil
 }
 

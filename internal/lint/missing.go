@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -19,58 +18,63 @@ const (
 // waiting is what waits for one input, or stands still for one reason.
 type waiting struct {
 	input  facts.Input
-	reason string
+	reason facts.Reason
 	at     string           // place of the first subject, for a reason
 	worst  finding.Severity // the worst that a waiting rule could have found
 	asked  bool             // a waiting rule asks for its inputs at this stage
 	rules  []string         // ids, one for each subject
 }
 
-// addMissing makes one finding of each input that checks wait for.
+// addMissing makes one finding of each input that checks wait for, and one of
+// each reason for which they stand still, unless an error says so already.
 func (r *Result) addMissing(verdicts []policy.Verdict) {
-	inputs, reasons := r.gather(verdicts)
 	failed := finding.Worst(r.Findings) == finding.Error
+	inputs, reasons := r.gather(verdicts)
 	for _, w := range inputs {
 		r.addInput(w)
-		failed = failed || r.Findings[len(r.Findings)-1].Severity == finding.Error
-	}
-	if failed {
-		return // what stands still for a reason has an error that says so
 	}
 	for _, w := range reasons {
-		r.addBuiltin(inputNotJudged, fmt.Sprintf("%s: %s", w.reason, w.count()), w.reason, r.locate(w.at), nil)
-		r.Findings[len(r.Findings)-1].Severity = w.severity()
+		if w.reason.Told && failed {
+			continue
+		}
+		r.addBuiltin(inputNotJudged, fmt.Sprintf("%s: %s", w.reason.Text, w.count()), w.reason.Text, r.locate(w.at), nil).Severity = w.severity()
 	}
 }
 
+// gather groups what could not be judged, in the order of rules and subjects.
 func (r *Result) gather(verdicts []policy.Verdict) (inputs, reasons []*waiting) {
-	byInput, byReason := map[facts.Input]*waiting{}, map[string]*waiting{}
+	byInput, byReason := map[facts.Input]*waiting{}, map[facts.Reason]*waiting{}
 	for _, v := range verdicts {
 		for _, o := range v.Outcomes {
-			for _, field := range o.Missing {
-				gap := r.gap(o.Subject.Key, field)
-				for _, in := range gap.Inputs {
-					w, ok := byInput[in]
-					if !ok {
-						w = &waiting{input: in}
-						byInput[in] = w
-						inputs = append(inputs, w)
-					}
-					w.add(v.Rule, r.Stage)
+			gap := r.gapOf(o)
+			for _, in := range gap.Inputs {
+				if byInput[in] == nil {
+					byInput[in] = &waiting{input: in}
+					inputs = append(inputs, byInput[in])
 				}
-				for _, why := range gap.Reasons {
-					w, ok := byReason[why]
-					if !ok {
-						w = &waiting{reason: why, at: o.Subject.At}
-						byReason[why] = w
-						reasons = append(reasons, w)
-					}
-					w.add(v.Rule, r.Stage)
+				byInput[in].add(v.Rule, r.Stage)
+			}
+			for _, why := range gap.Reasons {
+				if byReason[why] == nil {
+					byReason[why] = &waiting{reason: why, at: o.Subject.At}
+					reasons = append(reasons, byReason[why])
 				}
+				byReason[why].add(v.Rule, r.Stage)
 			}
 		}
 	}
 	return inputs, reasons
+}
+
+// gapOf is all that one check of one subject waits for, each once.
+func (r *Result) gapOf(o policy.Outcome) facts.Gap {
+	all := facts.Gaps{}
+	for _, field := range o.Missing {
+		gap := r.gap(o.Subject.Key, field)
+		all.Add(o.Subject.Key, "", gap.Inputs...)
+		all.Explain(o.Subject.Key, "", gap.Reasons...)
+	}
+	return all[facts.GapKey{Key: o.Subject.Key}]
 }
 
 func (w *waiting) add(rule *policy.Rule, stage string) {
@@ -93,7 +97,7 @@ func (w *waiting) severity() finding.Severity {
 
 func (w *waiting) count() string {
 	n := len(w.rules)
-	rules := slices.Compact(slices.SortedFunc(slices.Values(w.rules), cmp.Compare[string]))
+	rules := slices.Compact(slices.Sorted(slices.Values(w.rules)))
 	if n == 1 {
 		return "1 check waits (" + rules[0] + ")"
 	}
@@ -102,6 +106,5 @@ func (w *waiting) count() string {
 
 func (r *Result) addInput(w *waiting) {
 	message := fmt.Sprintf("give %s, `%s`: %s", w.input.Label, w.input.Field, w.count())
-	r.addBuiltin(inputMissing, message, "input"+strings.TrimPrefix(w.input.At, "#")+"/"+w.input.Field, r.locate(w.input.At), nil)
-	r.Findings[len(r.Findings)-1].Severity = w.severity()
+	r.addBuiltin(inputMissing, message, "input"+strings.TrimPrefix(w.input.At, "#")+"/"+w.input.Field, r.locate(w.input.At), nil).Severity = w.severity()
 }

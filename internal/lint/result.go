@@ -19,6 +19,7 @@ type State string
 // The states.
 const (
 	Judged   State = "judged"    // every rule was put to it
+	Computed State = "computed"  // its facts were computed, and no rule was put to it
 	NotValid State = "not_valid" // it could not be understood; no rule ran
 	Unread   State = "unread"    // the file could not be opened
 )
@@ -72,16 +73,27 @@ func (r *Result) Line(n int) string {
 	return yamldoc.Line(r.text, n)
 }
 
-func (r *Result) describe(p *plan.Plan, c compute.Conditions) {
+// compute adds the facts, what they say of the plan as a whole, and the
+// troubles met on the way.
+func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
+	f, troubles := compute.Facts(p, c)
+	r.Facts = f
 	r.ID, r.Title, r.Units = p.Lift.ID, p.Lift.Title, p.Lift.Units
 	r.Profile, r.Stage = c.Profile, c.Stage
-	day := p.Lift.Date
-	if c.On != nil {
-		day = c.On
+	for _, l := range f.Document.Lifts {
+		if l.Date != nil {
+			r.Day = *l.Date
+		}
 	}
-	if day != nil {
-		r.Day = day.Format("2006-01-02")
-	}
+	r.addTroubles(troubles)
+	return f
+}
+
+// notValid gives the result of a plan that could not be understood.
+func (r *Result) notValid(faults []yamldoc.Fault) *Result {
+	r.addFaults(faults)
+	r.Findings = finding.Sort(r.Findings)
+	return r
 }
 
 func (r *Result) addFaults(faults []yamldoc.Fault) {
@@ -101,9 +113,9 @@ func (r *Result) addTroubles(troubles []compute.Trouble) {
 	}
 }
 
-// addBuiltin adds a finding of a built-in check. An id that is not in the
-// catalog is an error all the same.
-func (r *Result) addBuiltin(id, message, key string, place source.Location, related []finding.Related) {
+// addBuiltin adds a finding of a built-in check, and returns it to be graded.
+// An id that is not in the catalog is an error all the same.
+func (r *Result) addBuiltin(id, message, key string, place source.Location, related []finding.Related) *finding.Finding {
 	c, ok := builtin.Lookup(id)
 	if !ok {
 		c = builtin.Check{ID: id, Title: id, Severity: finding.Error}
@@ -118,6 +130,7 @@ func (r *Result) addBuiltin(id, message, key string, place source.Location, rela
 		Related:   related,
 		Citations: []finding.Citation{c.Citation()},
 	})
+	return &r.Findings[len(r.Findings)-1]
 }
 
 func (r *Result) related(list []facts.Related) []finding.Related {

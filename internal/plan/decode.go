@@ -9,8 +9,9 @@ import (
 )
 
 // Decode reads a plan from a document that has passed its schemas. Faults are
-// ids given twice and references that lead nowhere; with any of them the plan
-// is nil. The error says that the schemas let something through that can't be
+// ids given twice, references that lead nowhere and items that can't work where
+// they stand, in the order of the file; with any of them the plan is nil. The
+// error says that the schemas let something through that can't be
 // read, which is a fault of the tool.
 func Decode(doc *yamldoc.Document) (*Plan, []yamldoc.Fault, error) {
 	var err error
@@ -27,7 +28,7 @@ func Decode(doc *yamldoc.Document) (*Plan, []yamldoc.Fault, error) {
 		return nil, nil, err
 	}
 	if len(link.faults) > 0 {
-		return nil, link.faults, nil
+		return nil, link.sorted(), nil
 	}
 	return p, nil, nil
 }
@@ -52,10 +53,9 @@ func decodeLift(f fields) Lift {
 
 func decodeLoad(f fields) Load {
 	l := Load{
-		Mass:            f.mass("mass"),
-		MassKnownBy:     f.text("mass_known_by"),
-		MassTolerance:   f.ratio("mass_tolerance"),
-		CenterOfGravity: nil,
+		Mass:          f.mass("mass"),
+		MassKnownBy:   f.text("mass_known_by"),
+		MassTolerance: f.ratio("mass_tolerance"),
 	}
 	if c := f.of("center_of_gravity"); c.exists() {
 		l.CenterOfGravity, _ = decodePoint(c)
@@ -163,9 +163,11 @@ func decodeTag(f fields) *gear.Tag {
 		return nil
 	}
 	t := &gear.Tag{
-		Pointer:   f.pointer(),
-		Condition: gear.Condition(f.text("condition")),
-		RatedLoad: f.load("rated_load"),
+		Pointer:             f.pointer(),
+		Condition:           gear.Condition(f.text("condition")),
+		RatedLoad:           f.load("rated_load"),
+		AngleFromHorizontal: f.angle("angle_from_horizontal"),
+		Legs:                f.count("legs"),
 	}
 	for _, name := range gear.TagFields() {
 		if f.of(name).exists() {

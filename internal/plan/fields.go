@@ -2,6 +2,9 @@ package plan
 
 import (
 	"fmt"
+	"math"
+	"strconv"
+	"strings"
 	"time"
 
 	"liftlint/internal/quantity"
@@ -53,17 +56,31 @@ func (f fields) text(key string) string {
 	return ""
 }
 
-func (f fields) truth(key string) bool { return f.text(key) == "true" }
+// truth takes every spelling that YAML has for true.
+func (f fields) truth(key string) bool { return strings.EqualFold(f.text(key), "true") }
+
+func (f fields) count(key string) *int { return read(f, key, parseCount) }
 
 func (f fields) mass(key string) *quantity.Mass { return read(f, key, quantity.ParseMass) }
 
 func (f fields) length(key string) *quantity.Length { return read(f, key, quantity.ParseLength) }
+
+func (f fields) angle(key string) *quantity.Angle { return read(f, key, quantity.ParseAngle) }
 
 func (f fields) ratio(key string) *quantity.Ratio { return read(f, key, quantity.ParseRatio) }
 
 func (f fields) load(key string) *quantity.Load { return read(f, key, quantity.ParseLoad) }
 
 func (f fields) day(key string) *time.Time { return read(f, key, parseDay) }
+
+// parseCount takes 2.0 for 2, as schemas do.
+func parseCount(text string) (int, error) {
+	v, err := strconv.ParseFloat(text, 64)
+	if err != nil || v != math.Trunc(v) || math.Abs(v) > math.MaxInt32 {
+		return 0, fmt.Errorf("%q is no whole number", text)
+	}
+	return int(v), nil
+}
 
 func parseDay(text string) (time.Time, error) { return time.Parse(time.DateOnly, text) }
 

@@ -37,6 +37,9 @@ func Fields(t reflect.Type) []Field {
 		if name == "-" {
 			continue
 		}
+		if name == "" {
+			name = f.Name
+		}
 		list = append(list, Field{
 			Name:     name,
 			Index:    f.Index,

@@ -2,8 +2,8 @@ package remedy
 
 import "fmt"
 
-// inspectionDue names the day the inspection was due and the day it is needed
-// for.
+// inspectionDue says what to do about an inspection that has run out; the day
+// on which it did tells how far back to look for a newer report.
 func (m *Mender) inspectionDue(a ask) (string, bool) {
 	due, ok := a.subject.Field("inspection.due")
 	if !ok {
