@@ -1,67 +1,87 @@
-// Package jsonreport writes a run as JSON, for programs. The schema is
-// published as schema/report.schema.json.
+// Package jsonreport is the report for programs. Its types are the published
+// format: the JSON Schema is generated from them.
 package jsonreport
 
-import (
-	"reflect"
-
-	"liftlint/internal/finding"
-	"liftlint/internal/record"
-	"liftlint/internal/report"
-)
-
-// Version is the version of this format. Within one, fields are only added.
+// Version is the number of the format. Within a version, fields are only added.
 const Version = 1
 
-// Document is the whole report.
-type Document struct {
-	Version  int           `json:"version" doc:"Version of this format."`
-	Caution  string        `json:"caution" doc:"What the report is and is not."`
-	FailOn   string        `json:"fail_on" enum:"error,warning,note" doc:"The least severity that fails the run."`
-	Summary  report.Counts `json:"summary" doc:"The run in numbers."`
-	Failures []string      `json:"failures" doc:"What could not be checked at all, and why."`
-	Plans    []Plan        `json:"plans" doc:"One a plan, in the order given."`
+// Report is what one run found.
+type Report struct {
+	Version  int      `json:"version" doc:"Version of this format. Within a version, fields are only added."`
+	Tool     string   `json:"tool" doc:"The program that wrote the report."`
+	Caution  string   `json:"caution" doc:"What the report is not. Show it wherever the report is shown to people."`
+	FailOn   string   `json:"fail_on" doc:"The least severity that makes the exit code 1." enum:"error,warning,note"`
+	Exit     Exit     `json:"exit" doc:"What the run came to."`
+	Summary  Summary  `json:"summary" doc:"Sums over all plans."`
+	Failures []string `json:"failures" doc:"What could not be checked at all. The rest of the report does not speak for it."`
+	Plans    []Plan   `json:"plans" doc:"One record a plan, in the order they were given."`
+}
+
+// Exit is the exit code with its meaning.
+type Exit struct {
+	Code    int    `json:"code" doc:"Exit code: 0 checked, nothing at or above fail_on; 1 findings, or a plan that is not valid; 3 something could not be checked; 4 nothing was checked."`
+	Meaning string `json:"meaning" doc:"The code in words."`
+}
+
+// Summary counts. Every plan is judged, not valid or not checked.
+type Summary struct {
+	Plans      int `json:"plans" doc:"Plans in the report."`
+	Judged     int `json:"judged" doc:"Plans that rules were put to."`
+	NotValid   int `json:"not_valid" doc:"Plans that could not be understood: no rule ran."`
+	NotChecked int `json:"not_checked" doc:"Plans of which nothing was checked, such as files that could not be read."`
+	Errors     int `json:"errors" doc:"Findings of severity error."`
+	Warnings   int `json:"warnings" doc:"Findings of severity warning."`
+	Notes      int `json:"notes" doc:"Findings of severity note."`
+	NotJudged  int `json:"not_judged" doc:"Subjects of rules that could not be judged."`
 }
 
 // Plan is what was found in one plan.
 type Plan struct {
-	File     string    `json:"file" doc:"As it was named to the program."`
-	State    string    `json:"state" enum:"judged,not_valid,unread" doc:"How far it came; no rule ran unless it was judged."`
-	ID       string    `json:"id,omitempty" doc:"The plan's number."`
-	Title    string    `json:"title,omitempty" doc:"What the lift is."`
-	Profile  string    `json:"profile,omitempty" doc:"Whose practice it was judged by."`
-	Stage    string    `json:"stage,omitempty" doc:"How far the plan has come."`
-	Day      string    `json:"day,omitempty" doc:"The day it was judged for; absent where none is known."`
-	Findings []Finding `json:"findings" doc:"In the order of the file."`
-	Checked  []Checked `json:"checked" doc:"Every rule and how its subjects stand."`
+	File     string    `json:"file" doc:"The file as it was given. Bytes that are no UTF-8 stand as U+FFFD."`
+	State    string    `json:"state" doc:"How far the plan came: judged by every rule; not_valid, so that no rule ran; unread, as the file could not be opened." enum:"judged,not_valid,unread"`
+	ID       *string   `json:"id,omitempty" doc:"The plan's number; absent where it is not known."`
+	Title    *string   `json:"title,omitempty" doc:"The plan's title; absent where it is not known."`
+	Units    *string   `json:"units,omitempty" doc:"The units of the texts; numbers are in the unit their field names." enum:"metric,us"`
+	Profile  *string   `json:"profile,omitempty" doc:"Whose practice the plan was judged by; absent where no rule ran."`
+	Stage    *string   `json:"stage,omitempty" doc:"The stage the plan was judged at; absent where no rule ran." enum:"draft,review,prelift"`
+	Day      *string   `json:"day,omitempty" doc:"The day judged for, as year-month-day; absent where it is not known."`
+	Findings []Finding `json:"findings" doc:"In reading order. An empty list says only that the checks listed as met or broken found nothing."`
+	Checked  []Checked `json:"checked" doc:"Every rule put to the plan, by id; empty unless the state is judged."`
 }
 
 // Finding is one cause that wants attention.
 type Finding struct {
-	Rule      string             `json:"rule" doc:"Id of the rule or of the built-in check."`
-	Title     string             `json:"title" doc:"The rule's title."`
-	Severity  string             `json:"severity" enum:"error,warning,note" doc:"How bad it is."`
-	Grade     string             `json:"grade,omitempty" doc:"The grade reached, for rules that have grades."`
-	Key       string             `json:"key" doc:"The subject's key in the facts."`
-	Message   string             `json:"message" doc:"One sentence in the plan's units."`
-	Place     Place              `json:"place" doc:"Where to look first."`
-	Related   []Related          `json:"related" doc:"Other places that had a part in it."`
-	Measured  *finding.Figure    `json:"measured,omitempty" doc:"What was found."`
-	Limit     *finding.Figure    `json:"limit,omitempty" doc:"What it was judged by."`
-	Remedy    string             `json:"remedy,omitempty" doc:"What would put it right, where that was computed."`
-	Citations []finding.Citation `json:"citations" doc:"On whose authority."`
+	Rule      string     `json:"rule" doc:"Id of the rule or built-in check."`
+	Title     string     `json:"title" doc:"The rule's title."`
+	Severity  string     `json:"severity" doc:"How bad it is." enum:"error,warning,note"`
+	Grade     *string    `json:"grade,omitempty" doc:"The grade reached, of rules that have grades."`
+	Key       string     `json:"key" doc:"The subject: a record's key in the facts, or what a built-in check names."`
+	Message   string     `json:"message" doc:"One sentence in the plan's units."`
+	Place     Place      `json:"place" doc:"Where to look first."`
+	Related   []Related  `json:"related" doc:"Other places that had a part in it."`
+	Measured  *Figure    `json:"measured,omitempty" doc:"What was found."`
+	Limit     *Figure    `json:"limit,omitempty" doc:"What was asked for."`
+	Remedy    *string    `json:"remedy,omitempty" doc:"What would put it right; absent where that was not computed."`
+	Citations []Citation `json:"citations" doc:"On whose authority."`
 }
 
-// Place is a range in a file. Lines and columns count from one, columns in
-// code points; the end is the position just after. They are zero where a whole
-// file is meant.
+// Place is a range in a file.
 type Place struct {
-	File       string `json:"file" doc:"The file."`
-	Pointer    string `json:"pointer,omitempty" doc:"JSON pointer of the value, after RFC 6901."`
-	FromLine   int    `json:"from_line" doc:"First line."`
-	FromColumn int    `json:"from_column" doc:"First column."`
-	ToLine     int    `json:"to_line" doc:"Line of the end."`
-	ToColumn   int    `json:"to_column" doc:"Column just after the end."`
+	File    string `json:"file" doc:"The file as it was given."`
+	Pointer string `json:"pointer" doc:"JSON pointer (RFC 6901) of the value; empty for the whole document."`
+	Range   *Range `json:"range,omitempty" doc:"Where it stands; absent where that is not known."`
+}
+
+// Range is half open.
+type Range struct {
+	From Position `json:"from" doc:"The first character."`
+	To   Position `json:"to" doc:"Just after the last character."`
+}
+
+// Position is a place in a text.
+type Position struct {
+	Line   int `json:"line" doc:"Line, from one."`
+	Column int `json:"column" doc:"Column in code points, from one."`
 }
 
 // Related is another place with a word on what stands there.
@@ -70,25 +90,35 @@ type Related struct {
 	Place   Place  `json:"place" doc:"Where."`
 }
 
-// Checked tells how the subjects of one rule stand.
+// Figure is a number with its unit.
+type Figure struct {
+	Field string   `json:"field" doc:"Its name in the facts or the rule's parameters; the unit is in the name."`
+	Value *float64 `json:"value,omitempty" doc:"The number in that unit; absent where it is not finite."`
+	Text  string   `json:"text" doc:"The number as people read it, in the plan's units."`
+}
+
+// Citation names the authority behind a rule.
+type Citation struct {
+	Document string  `json:"document" doc:"The document."`
+	Edition  *string `json:"edition,omitempty" doc:"Its edition, where given."`
+	Clause   *string `json:"clause,omitempty" doc:"The clause, where given."`
+	Basis    string  `json:"basis" doc:"How far it can be relied on." enum:"read,memory,practice,company,format"`
+	Means    string  `json:"means" doc:"The basis in words."`
+}
+
+// Checked tells how the subjects of one rule stand. One that is in no list was
+// no subject.
 type Checked struct {
 	Rule         string     `json:"rule" doc:"Id of the rule."`
 	Title        string     `json:"title" doc:"The rule's title."`
-	Met          []string   `json:"met" doc:"Keys of the subjects that meet it."`
 	Broken       []string   `json:"broken" doc:"Keys of the subjects that break it."`
 	NotJudged    []Unjudged `json:"not_judged" doc:"Subjects that could not be judged."`
-	DoesNotApply string     `json:"does_not_apply,omitempty" doc:"Why the rule has no subjects."`
+	Met          []string   `json:"met" doc:"Keys of the subjects that meet it."`
+	DoesNotApply *string    `json:"does_not_apply,omitempty" doc:"Why the rule has no subjects; absent where it has."`
 }
 
-// Unjudged is a subject that could not be judged, and what it waits for.
+// Unjudged is a subject that could not be judged.
 type Unjudged struct {
 	Key      string   `json:"key" doc:"The subject's key."`
-	WaitsFor []string `json:"waits_for" doc:"Inputs that the plan lacks, or other reasons, in words."`
-}
-
-// Schema is the JSON Schema of the document, made from its types. The
-// published schema/report.schema.json is this, word for word.
-func Schema() map[string]any {
-	return record.Schema(reflect.TypeFor[Document](), "liftlint report",
-		"What one run of liftlint check found. Exit codes: 0 checked, nothing at or above fail_on; 1 findings, or a plan that is not valid; 3 could not check; 4 nothing was checked.")
+	WaitsFor []string `json:"waits_for" doc:"What would have to be known."`
 }

@@ -2,66 +2,97 @@ package text
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"liftlint/internal/lint"
-	"liftlint/internal/report"
 )
 
-// checked tells what was put to the plan and how it stood: what was broken and
-// what could not be judged first.
-func (p *page) checked(r *lint.Result) {
-	c := report.CountOf(r)
-	p.text("", fmt.Sprintf("What was checked: %s.", sums(c)))
-	width := 0
-	for _, k := range r.Checked {
-		width = max(width, len(k.Rule))
-	}
-	p.group("broken", r.Checked, width, func(k lint.Checked) string {
-		if len(k.Broken) == 0 {
-			return ""
-		}
-		return fmt.Sprintf("%d of %d", len(k.Broken), len(k.Broken)+len(k.NotJudged)+len(k.Met))
-	})
-	p.group("not judged", r.Checked, width, notJudged)
-	p.group("met", r.Checked, width, func(k lint.Checked) string {
-		switch {
-		case len(k.Met) == 0:
-			return ""
-		case len(k.Broken)+len(k.NotJudged) == 0:
-			return fmt.Sprintf("all %d", len(k.Met))
-		}
-		return fmt.Sprintf("%d of %d", len(k.Met), len(k.Broken)+len(k.NotJudged)+len(k.Met))
-	})
-	p.group("does not apply", r.Checked, width, func(k lint.Checked) string { return k.DoesNotApply })
+// checked accounts for every rule: nothing that was put to the plan is left
+// out. A rule stands in each group where it has subjects.
+func (p *printer) checked(list []lint.Checked) {
+	p.item("", "What was checked: ", bold, count(len(list), "rule")+", each with the number of its subjects.")
+	t := table{p, list, ruleColumn(list)}
+	t.group("broken", func(c lint.Checked) []string { return share(len(c.Broken), c) })
+	t.group("not judged", notJudged)
+	t.group("met", func(c lint.Checked) []string { return share(len(c.Met), c) })
+	t.group("does not apply", idle)
+	p.blank()
 }
 
-// group lists the rules for which there is something to say.
-func (p *page) group(name string, all []lint.Checked, width int, say func(lint.Checked) string) {
-	head := name
-	for _, k := range all {
-		words := say(k)
-		if words == "" {
-			continue
+// table is the account of one plan.
+type table struct {
+	*printer
+	list   []lint.Checked
+	column int // width of the rules' ids
+}
+
+// group prints the rules that have something to say, which is one or more
+// texts. The first row carries the group's name.
+func (t table) group(name string, say func(lint.Checked) []string) {
+	const nameColumn = 16
+	for _, c := range t.list {
+		rule := c.Rule
+		for _, text := range say(c) {
+			label := pad(rule, t.column) + "  "
+			t.hanging("  ", pad(name, nameColumn)+label, plain, text, strings.Repeat(" ", nameColumn+2+min(t.column, t.width/3)+2))
+			name, rule = "", ""
 		}
-		p.text(fmt.Sprintf("  %-14s  %-*s  ", head, width, k.Rule), words)
-		head = ""
 	}
 }
 
-// notJudged says how many subjects a rule could not judge, and what they wait
-// for. Subjects that wait for the same stand together.
-func notJudged(k lint.Checked) string {
-	if len(k.NotJudged) == 0 {
-		return ""
+func pad(text string, column int) string {
+	return text + strings.Repeat(" ", max(column-width(text), 0))
+}
+
+// share says how many of the subjects stand in a group; nothing where none do.
+func share(n int, c lint.Checked) []string {
+	switch n {
+	case 0:
+		return nil
+	case subjects(c):
+		return []string{fmt.Sprintf("all %d", n)}
 	}
-	var why []string
-	for _, u := range k.NotJudged {
-		if words := strings.Join(u.WaitsFor, ", "); !slices.Contains(why, words) {
-			why = append(why, words)
+	return []string{fmt.Sprintf("%d of %d", n, subjects(c))}
+}
+
+// notJudged lists the subjects too, together where they wait for the same.
+func notJudged(c lint.Checked) []string {
+	texts := share(len(c.NotJudged), c)
+	var order []string
+	keys := map[string][]string{}
+	for _, u := range c.NotJudged {
+		why := strings.Join(u.WaitsFor, "; ")
+		if why == "" {
+			why = "something that is not named"
 		}
+		if len(keys[why]) == 0 {
+			order = append(order, why)
+		}
+		keys[why] = append(keys[why], u.Key)
 	}
-	total := len(k.Broken) + len(k.NotJudged) + len(k.Met)
-	return fmt.Sprintf("%d of %d: %s", len(k.NotJudged), total, strings.Join(why, "; "))
+	for _, why := range order {
+		texts = append(texts, strings.Join(keys[why], ", ")+": waits for "+why)
+	}
+	return texts
+}
+
+// idle says why a rule judged nothing.
+func idle(c lint.Checked) []string {
+	switch {
+	case c.DoesNotApply != "":
+		return []string{c.DoesNotApply}
+	case subjects(c) == 0:
+		return []string{"it judged nothing, and does not say why"}
+	}
+	return nil
+}
+
+func subjects(c lint.Checked) int { return len(c.Broken) + len(c.NotJudged) + len(c.Met) }
+
+func ruleColumn(list []lint.Checked) int {
+	n := 0
+	for _, c := range list {
+		n = max(n, width(c.Rule))
+	}
+	return min(n, 40)
 }

@@ -3,108 +3,101 @@ package text
 import (
 	"fmt"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
-	"liftlint/internal/finding"
 	"liftlint/internal/lint"
-	"liftlint/internal/report"
+	"liftlint/internal/source"
 )
 
-// excerpt shows the line of a finding and marks its range below. Of a range
-// over several lines the first is shown and marked to its end.
-func (p *page) excerpt(r *lint.Result, f finding.Finding) {
-	from, to := f.Place.Range.From, f.Place.Range.To
-	if from.Line == 0 {
+const ellipsis = "..."
+
+// excerpt prints the first line of a place with its number, and carets below.
+// A place whose text is not at hand has none.
+func (p *printer) excerpt(r *lint.Result, at source.Location, s style, carets bool) {
+	if at.Range.IsZero() || at.File != r.File {
 		return
 	}
-	text := []rune(r.Line(from.Line))
-	if strings.TrimSpace(string(text)) == "" {
+	line := r.Line(at.Range.From.Line)
+	if strings.TrimSpace(line) == "" {
 		return
 	}
-	start, end := clamp(from.Column-1, len(text)), len(text)
-	if to.Line == from.Line {
-		end = clamp(to.Column-1, len(text))
-	}
-	label := fmt.Sprintf("  line %d  ", from.Line)
-	c := cut(text, start, end, p.width-len(label)-2)
-	p.line("%s%s", label, c.shown)
-	p.line("%s%s%s", strings.Repeat(" ", len(label)+c.before), p.paint.mark(strings.Repeat("^", max(1, c.marked))), "")
-}
-
-func clamp(n, most int) int { return max(0, min(n, most)) }
-
-// piece is the part of a line that is shown, and where the mark goes, in
-// columns of a terminal.
-type piece struct {
-	shown          string
-	before, marked int
-}
-
-// cut takes indentation away and, from a line that is too long, what is far
-// from the range.
-func cut(text []rune, start, end, width int) piece {
-	left := 0
-	for left < start && unicode.IsSpace(text[left]) {
-		left++
-	}
-	lead, tail := "", ""
-	if width > 20 && start-left > width/2 {
-		left, lead = start-width/4, "... "
-	}
-	right := len(text)
-	if width > 20 && right-left > width {
-		right, tail = left+width, " ..."
-	}
-	end = min(end, right)
-	return piece{
-		shown:  lead + show(text[left:right]) + tail,
-		before: columns(lead + show(text[left:start])),
-		marked: columns(show(text[start:max(start, end)])),
+	gutter := fmt.Sprintf("  line %d  ", at.Range.From.Line)
+	text, before, marked := cut(line, at.Range, p.width-width(gutter))
+	p.emit(segment{plain, gutter}, segment{plain, text})
+	if carets {
+		p.emit(segment{plain, strings.Repeat(" ", width(gutter)+before)}, segment{s, strings.Repeat("^", marked)})
 	}
 }
 
-// show makes a piece of a line printable: tabs as spaces, controls spelt out.
-func show(text []rune) string {
-	return report.Visible(strings.ReplaceAll(string(text), "\t", "    "))
-}
-
-// columns is how wide a text stands on a terminal, as far as that can be told
-// without knowing the terminal: wide characters of East Asia take two columns,
-// combining marks none.
-func columns(text string) int {
-	n := 0
-	for _, r := range text {
+// cut lays out a line within the room given, cutting it around the range. It
+// returns the columns before the carets and their number.
+func cut(line string, r source.Range, room int) (text string, before, marked int) {
+	cells, from, to := layout(line, r, 2*room)
+	lo, hi := window(cells, from, to, room)
+	var b strings.Builder
+	if lo.cut {
+		b.WriteString(ellipsis)
+		before = len(ellipsis)
+	}
+	for i := lo.at; i < hi.at; i++ {
+		b.WriteString(cells[i].text)
 		switch {
-		case unicode.In(r, unicode.Mn, unicode.Me):
-		case unicode.In(r, unicode.Han, unicode.Hangul, unicode.Hiragana, unicode.Katakana):
-			n += 2
-		default:
-			n++
+		case i < from:
+			before += cells[i].width
+		case i < to:
+			marked += cells[i].width
 		}
 	}
-	return n
-}
-
-// wrap breaks words into lines of the width. The first line stands behind the
-// label, the others behind as many spaces.
-func wrap(label, words string, width int) []string {
-	indent := strings.Repeat(" ", utf8.RuneCountInString(label))
-	line, used := label, len(indent)
-	var out []string
-	begun := false
-	for _, w := range strings.Fields(words) {
-		n := utf8.RuneCountInString(w)
-		if begun && used+1+n > width {
-			out = append(out, line)
-			line, used, begun = indent, len(indent), false
-		}
-		if begun {
-			line, used = line+" ", used+1
-		}
-		line, used, begun = line+w, used+n, true
+	if hi.cut {
+		b.WriteString(ellipsis)
 	}
-	return append(out, strings.TrimRight(line, " "))
+	return b.String(), before, max(marked, 1)
 }
 
-func lines(text string) []string { return strings.Split(strings.TrimRight(text, "\n"), "\n") }
+// edge is an end of a window: the cell it stands at, and whether text is cut.
+type edge struct {
+	at  int
+	cut bool
+}
+
+// window chooses the cells that are shown: the start of the range, as much of
+// the range as fits, then what stands on both sides.
+func window(cells []cell, from, to, room int) (lo, hi edge) {
+	room -= 2 * len(ellipsis)
+	l, h := from, from
+	grow := func(right bool, limit int) {
+		for {
+			i := l - 1
+			if right {
+				i = h
+			}
+			if i < 0 || i >= limit || cells[i].width > room {
+				return
+			}
+			room -= cells[i].width
+			if right {
+				h++
+			} else {
+				l--
+			}
+		}
+	}
+	grow(true, to)
+	rest := room
+	room = rest / 2
+	grow(false, len(cells))
+	room += rest - rest/2
+	grow(true, len(cells))
+	grow(false, len(cells))
+	return shown(cells, l, h, room)
+}
+
+// shown takes in the ends of a line that need no more room than an ellipsis.
+func shown(cells []cell, l, h, room int) (lo, hi edge) {
+	if w := widthOf(cells[:l]); w <= len(ellipsis) {
+		l = 0
+	}
+	if w := widthOf(cells[h:]); w <= len(ellipsis) {
+		h = len(cells)
+	}
+	return edge{l, l > 0}, edge{h, h < len(cells)}
+}

@@ -30,7 +30,7 @@ func Write(w io.Writer, run report.Run, o Options) error {
 	}
 	p.total(run)
 	p.hint(run)
-	p.item("", "Caution: ", bold, report.Caution)
+	p.hanging("", "Caution: ", bold, report.Caution, "")
 	_, err := io.WriteString(w, p.out.String())
 	return err
 }

@@ -1,0 +1,57 @@
+package report
+
+import (
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+)
+
+// Counts are the sums over plans.
+type Counts struct {
+	Plans, Judged, NotValid, NotChecked int // every plan is one of the three
+	Errors, Warnings, Notes             int
+	NotJudged                           int // subjects of rules that could not be judged
+}
+
+// Count sums up the run.
+func (r Run) Count() Counts {
+	var sum Counts
+	for _, x := range r.Results {
+		sum.add(x)
+	}
+	return sum
+}
+
+// CountOf sums up one result.
+func CountOf(x *lint.Result) Counts {
+	var c Counts
+	c.add(x)
+	return c
+}
+
+func (c *Counts) add(x *lint.Result) {
+	c.Plans++
+	switch {
+	case !Understood(x):
+		c.NotChecked++
+	case x.State == lint.NotValid:
+		c.NotValid++
+	default:
+		c.Judged++
+	}
+	if x == nil {
+		return
+	}
+	for _, f := range x.Findings {
+		switch f.Severity {
+		case finding.Note:
+			c.Notes++
+		case finding.Warning:
+			c.Warnings++
+		default: // a severity that nobody knows is never read as harmless
+			c.Errors++
+		}
+	}
+	for _, k := range x.Checked {
+		c.NotJudged += len(k.NotJudged)
+	}
+}

@@ -1,0 +1,78 @@
+// Package report holds what every format of a report shares: the run, what it
+// comes to, the caution, and how text from outside is made harmless.
+package report
+
+import (
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+)
+
+// Run is one run over any number of plans.
+type Run struct {
+	Results  []*lint.Result
+	Failures []string         // what could not be checked at all: a rule has failed, the tool has
+	FailOn   finding.Severity // the least severity that makes a run fail; empty is error
+}
+
+// Threshold is the least severity that makes the run fail.
+func (r Run) Threshold() finding.Severity {
+	if r.FailOn == "" {
+		return finding.Error
+	}
+	return r.FailOn
+}
+
+// Exit is what a run comes to, as the exit code of the command.
+type Exit int
+
+// The exits a check can have. Usage errors never get as far as a report.
+const (
+	Clean     Exit = 0 // checked, nothing at or above the threshold
+	Findings  Exit = 1 // findings at or above it, or a plan that is not valid
+	Unchecked Exit = 3 // something could not be checked
+	Nothing   Exit = 4 // nothing was checked
+)
+
+// Meaning says what the code stands for. It never says more than was checked.
+func (r Run) Meaning() string {
+	switch r.Exit() {
+	case Clean:
+		return "nothing of severity " + string(r.Threshold()) + " or worse was found by the checks that could judge"
+	case Findings:
+		return "there are findings of severity " + string(r.Threshold()) + " or worse, or a plan is not valid"
+	case Unchecked:
+		return "something could not be checked"
+	}
+	return "nothing was checked"
+}
+
+// Exit finds the code. Could not check goes before findings, findings before
+// nothing to check.
+func (r Run) Exit() Exit {
+	code := Nothing
+	if len(r.Failures) > 0 {
+		return Unchecked
+	}
+	for _, x := range r.Results {
+		if !Understood(x) {
+			return Unchecked
+		}
+		if code == Nothing {
+			code = Clean
+		}
+		worst := finding.Worst(x.Findings)
+		if x.State == lint.NotValid || worst != "" && worst.AtLeast(r.Threshold()) {
+			code = Findings
+		}
+	}
+	return code
+}
+
+// Understood reports whether a result says what it found: a plan judged by at
+// least one rule, or one that is not valid and says so.
+func Understood(x *lint.Result) bool {
+	if x == nil {
+		return false
+	}
+	return x.State == lint.NotValid || x.State == lint.Judged && len(x.Checked) > 0
+}

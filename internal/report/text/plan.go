@@ -1,0 +1,68 @@
+package text
+
+import (
+	"fmt"
+
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+)
+
+// plan prints all that is known of one plan.
+func (p *printer) plan(r *lint.Result, n, of int) {
+	if r == nil {
+		p.emit(segment{red, "NOT CHECKED: there is no result for one plan."})
+		p.blank()
+		return
+	}
+	p.heading(r, n, of)
+	for _, f := range r.Findings {
+		p.finding(r, f)
+	}
+	if report.Understood(r) && r.State == lint.Judged {
+		p.checked(r.Checked)
+	}
+}
+
+func (p *printer) heading(r *lint.Result, n, of int) {
+	label := "Plan: "
+	if of > 1 {
+		label = fmt.Sprintf("Plan %d of %d: ", n, of)
+	}
+	p.emit(segment{bold, label}, segment{bold, r.File})
+	if name := nameOf(r); name != "" {
+		p.item("  ", "", plain, name)
+	}
+	p.state(r)
+	p.blank()
+}
+
+func nameOf(r *lint.Result) string {
+	if r.ID != "" && r.Title != "" {
+		return r.ID + ": " + r.Title
+	}
+	return r.ID + r.Title
+}
+
+// state says how far the plan came.
+func (p *printer) state(r *lint.Result) {
+	switch {
+	case r.State == lint.NotValid && r.Facts != nil:
+		p.item("  ", "NOT JUDGED: ", red, "figures were computed, and no rule was put to them. "+found(report.CountOf(r)))
+	case r.State == lint.NotValid:
+		p.item("  ", "NOT VALID: ", red, "no rule ran, and nothing else about this lift is known. "+found(report.CountOf(r)))
+	case r.State == lint.Unread:
+		p.item("  ", "NOT READ: ", red, "nothing in this file was checked.")
+	case !report.Understood(r):
+		p.item("  ", "NOT CHECKED: ", red, "no rule was put to this plan.")
+	default:
+		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+dayOf(r)+".")
+		p.item("  ", "", plain, found(report.CountOf(r)))
+	}
+}
+
+func dayOf(r *lint.Result) string {
+	if r.Day == "" {
+		return "for a day that is not known"
+	}
+	return "for " + r.Day
+}
