@@ -77,20 +77,22 @@ func threeLegs(p []r3.Vec, l []float64) (closed, bool) {
 }
 
 // drawLegs draws points around the center of gravity and legs of up to 12 %
-// unlike lengths.
+// unlike lengths, to the millimetre, as plans give them.
 func drawLegs(t *rapid.T, n int, zMin, zMax float64) (points []r3.Vec, lengths []float64) {
 	size := rapid.Float64Range(0.3, 20).Draw(t, "size")
 	height := rapid.Float64Range(0.6, 3).Draw(t, "height")
 	for i := range n {
 		a := 2*math.Pi*float64(i)/float64(n) + rapid.Float64Range(-0.4, 0.4).Draw(t, "angle")
 		r := size * rapid.Float64Range(0.5, 1.2).Draw(t, "radius")
-		p := vec(r*math.Cos(a), r*math.Sin(a), size*rapid.Float64Range(zMin, zMax).Draw(t, "z"))
+		p := vec(mm(r*math.Cos(a)), mm(r*math.Sin(a)), mm(size*rapid.Float64Range(zMin, zMax).Draw(t, "z")))
 		points = append(points, p)
 		l := r3.Norm(r3.Sub(p, vec(0, 0, size*(height+zMax))))
-		lengths = append(lengths, l*rapid.Float64Range(0.94, 1.06).Draw(t, "length"))
+		lengths = append(lengths, mm(l*rapid.Float64Range(0.94, 1.06).Draw(t, "length")))
 	}
 	return points, lengths
 }
+
+func mm(m float64) float64 { return math.Round(m*1000) / 1000 }
 
 // compare solves with lines too stiff to matter and holds the answers together.
 func (c closed) compare(t *rapid.T, points []r3.Vec, lengths []float64) {

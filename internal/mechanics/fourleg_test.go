@@ -103,3 +103,16 @@ func TestOneLegTooLongLeavesThree(t *testing.T) {
 		near(t, "tension", b.Lines[i].TensionN/(3000*gravity), want, 1e-3)
 	}
 }
+
+// Points level with the center of gravity, one diagonal longer than the stretch
+// makes up: the load rocks on the short diagonal until another leg catches it.
+// It does not overturn, and the result says that it rocks.
+func TestLoadThatRocksOnADiagonal(t *testing.T) {
+	m := fitted(5000, rectangle(4, 3, 0), 4, 1e9)
+	m.Lines[1].LengthM += 0.01
+	m.Lines[3].LengthM += 0.01
+	b := steady(t, m)
+	if !b.Rocks || b.RightingM > 1e-6 || b.Bodies[0].TiltDeg > 1 {
+		t.Errorf("%+v", b)
+	}
+}

@@ -25,12 +25,16 @@ func (s *system) report(held []pose, rests []rest, intended curve, applies bool)
 		IntendedBalances: applies,
 		Rests:            len(rests),
 	}
+	for _, r := range rests {
+		b.Rocks = b.Rocks || r.rocks
+	}
 	for _, r := range rests[1:] {
 		b.RightingM = math.Min(b.RightingM, r.curve.rightingM)
 	}
 	if applies {
 		b.RightingM = math.Min(b.RightingM, intended.rightingM)
 	}
+	b.RightingM = math.Max(0, b.RightingM)
 	b.Hooks = s.hookStates(b.Lines)
 	b.OutOfBalance = outOfBalance(s.model, s.opt, b)
 	if !(b.OutOfBalance <= maxOutOfBalance) {

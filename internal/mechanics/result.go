@@ -74,6 +74,9 @@ type Balance struct {
 	// Metres, at the converged rest and, where it exists, at the intended
 	// attitude: the lesser of the two.
 	RightingM float64
+	// Rocks: within small angles nothing rights the load, until slack lines
+	// catch it. RightingM is then 0, or next to nothing.
+	Rocks bool
 	// IntendedBalances: some line lengths would hold all bodies at the intended
 	// attitude. When false, only the converged rest was tested for steadiness.
 	IntendedBalances bool

@@ -10,7 +10,7 @@ import (
 const (
 	maxSteps     = 400
 	aimed        = 1e-11 // of the weight: the search goes on to here if it can
-	settled      = 1e-9  // of the weight: and has arrived from here
+	settled      = 1e-7  // of the weight: and has arrived from here if it can not
 	maxTurnRad   = 0.25  // in one step, so as not to leap over a near rest
 	firstHarsh   = 300   // EA over weight from which stiffness is raised by steps
 	harshFactor  = 30
@@ -43,13 +43,11 @@ func (s *system) settle(st []pose, locked bool) bool {
 // needs, and gives the damping to go on with. False: no step helps any more.
 func (s *system) advance(st []pose, g, damping, floor float64, locked bool) (float64, bool) {
 	for range 60 {
-		if !s.newton(st, damping) {
+		if !s.newton(st, damping, locked) {
 			damping = max(10*damping, 10*floor)
 			continue
 		}
-		s.shorten()
-		slope := dot(s.grad, s.step)
-		foreseen := slope + 0.5*s.curvature()
+		foreseen := dot(s.grad, s.step) + 0.5*s.curvature() + s.caught(st)
 		s.move(st)
 		got := s.energyChange(s.step)
 		switch {
@@ -68,22 +66,6 @@ func (s *system) advance(st []pose, g, damping, floor float64, locked bool) (flo
 		return max(damping, floor), true
 	}
 	return damping, false
-}
-
-func (s *system) newton(st []pose, damping float64) bool {
-	copy(s.factor, s.hess)
-	for i := range s.n {
-		s.factor[i*s.n+i] += damping
-	}
-	s.restrain(st)
-	if !cholesky(s.factor, s.n, 0) {
-		return false
-	}
-	for i, g := range s.grad {
-		s.step[i] = -g
-	}
-	solveCholesky(s.factor, s.n, s.step)
-	return true
 }
 
 // shorten keeps a step within what a quadratic model can foresee.

@@ -9,8 +9,8 @@ import (
 //
 // With roll set, it is one body rolling about the line (axis, body axes) that
 // holds all its points and its center of gravity. Otherwise the bodies turn
-// together about the vertical through a point at which everything between them
-// and the rest meets.
+// together about the vertical through a point (or through hooks one above the
+// other) at which everything between them and the rest meets.
 type spin struct {
 	bodies []int
 	about  end
@@ -20,7 +20,7 @@ type spin struct {
 
 // onLine is how far from a line a center of gravity may stand, over the body's
 // arm, to count as on it.
-const onLine = 1e-9
+const onLine = 1e-6
 
 func findSpins(s *system) []spin {
 	var spins []spin
@@ -70,7 +70,7 @@ func (s *system) partOf(b int, e end) (part []int, hung bool) {
 	for i := 0; i < len(part); i++ {
 		for k := range s.strands {
 			l := &s.strands[k]
-			if l.from == e || l.to == e {
+			if l.from.turnsWith(e) || l.to.turnsWith(e) {
 				continue
 			}
 			other, joined := l.across(part[i])
@@ -85,6 +85,12 @@ func (s *system) partOf(b int, e end) (part []int, hung bool) {
 		}
 	}
 	return part, hung
+}
+
+// turnsWith says whether a turn about the vertical through e leaves f in place:
+// the same point, or hooks one above the other.
+func (f end) turnsWith(e end) bool {
+	return f == e || f.body == World && e.body == World && f.at.X == e.at.X && f.at.Y == e.at.Y
 }
 
 // across gives the body at the other end of a line from body b.
@@ -160,15 +166,7 @@ func (s *system) restrain(st []pose) {
 	}
 	for i := range s.spins {
 		u := s.along(st, &s.spins[i])
-		f := stiff / dot(u, u)
-		for j := range s.n {
-			if u[j] == 0 {
-				continue
-			}
-			for k := range s.n {
-				s.factor[j*s.n+k] += f * u[j] * u[k]
-			}
-		}
+		addDyad(s.factor, s.n, stiff/dot(u, u), u)
 	}
 }
 

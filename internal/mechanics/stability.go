@@ -15,6 +15,8 @@ type curve struct {
 	// turns has the rotation vector of that least resisted turn, three a body,
 	// of unit length over all.
 	turns []float64
+	// loose has the turns that nothing more than rounding resists.
+	loose [][]float64
 	// known is false where the stiffness against displacement itself failed.
 	known bool
 }
@@ -49,17 +51,21 @@ func (s *system) steadiness(st []pose, tension []float64) curve {
 			low = i
 		}
 	}
-	c := curve{known: true, turns: make([]float64, r)}
+	c := curve{known: true}
 	c.rightingM = reduced[low*r+low] / s.weight
-	c.least = 1e-9*s.arm + 64*0x1p-52*trace/s.weight
+	c.least = level*s.arm + 64*0x1p-52*trace/s.weight
+	c.turns = column(v, r, low)
 	for i := range r {
-		c.turns[i] = v[i*r+low]
+		if reduced[i*r+i] <= c.least*s.weight {
+			c.loose = append(c.loose, column(v, r, i))
+		}
 	}
 	return c
 }
 
 // stiffness fills hess from given tensions instead of stretches: those of lines
-// cut to fit. Lines without tension do not resist.
+// cut to fit. Lines that count as slack do not resist: one that is only just
+// taut resists one way and not the other.
 func (s *system) stiffness(st []pose, tension []float64) {
 	clear(s.grad)
 	clear(s.hess)
@@ -68,7 +74,7 @@ func (s *system) stiffness(st []pose, tension []float64) {
 		l := &s.strands[i]
 		d := l.span(st)
 		reach := r3.Norm(d)
-		if tension[i] <= 1e-12*s.weight || reach == 0 {
+		if tension[i] <= carriesNothing*s.weight || reach == 0 {
 			continue
 		}
 		s.addLine(st, l, r3.Scale(1/reach, d), tension[i], limit*l.stiffness/l.length, reach, s.grad, s.hess)
@@ -160,4 +166,12 @@ func scaleTo(v []float64, length float64) {
 	for i := range v {
 		v[i] *= f
 	}
+}
+
+func column(v []float64, n, j int) []float64 {
+	c := make([]float64, n)
+	for i := range c {
+		c[i] = v[i*n+j]
+	}
+	return c
 }

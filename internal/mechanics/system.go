@@ -59,6 +59,7 @@ type system struct {
 	trialGrad  []float64
 	stretch    []float64
 	trialReach []float64
+	caughtBy   []bool
 }
 
 func newSystem(m Model, o Options) *system {
@@ -97,6 +98,7 @@ func (s *system) allocate() {
 	s.hess, s.factor = cut(s.n*s.n), cut(s.n*s.n)
 	s.stretch, s.trialReach = cut(len(s.strands)), cut(len(s.strands))
 	s.trial = make([]pose, len(s.masses))
+	s.caughtBy = make([]bool, len(s.strands))
 }
 
 func firstHook(m Model) r3.Vec {
