@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
 	"gonum.org/v1/gonum/spatial/r3"
 )
 
@@ -67,6 +68,27 @@ func TestNumbersStandInForNames(t *testing.T) {
 	m.Bodies[0] = Body{}
 	if _, err := Solve(m, Options{}); err == nil || !strings.Contains(err.Error(), "body 1") {
 		t.Error(err)
+	}
+}
+
+// A gram on lines that would hold a bridge: rounding alone leaves more than a
+// millionth of its weight. No balance, rather than figures that look fine.
+func TestNoBalanceBeyondTheArithmetic(t *testing.T) {
+	m := fitted(0.001, rectangle(40, 30, 0.5), 60, 1e13)
+	r := solve(t, m)
+	if r.Verdict != NoBalance || r.Balance != nil || !hasCause(r, Unsettled) || !(r.Why[0].Measured > 1e-6) {
+		t.Fatalf("%+v", r)
+	}
+}
+
+// The same model gives the same answer to the last bit.
+func TestSameModelSameAnswer(t *testing.T) {
+	m := fitted(1000, shifted(rectangle(4, 3, -0.5), vec(0.2, 0.1, 0)), 4, 1e8)
+	first := steady(t, m)
+	for range 5 {
+		if diff := cmp.Diff(first, steady(t, m)); diff != "" {
+			t.Fatal(diff)
+		}
 	}
 }
 

@@ -1,0 +1,66 @@
+package mechanics
+
+import (
+	"math"
+	"testing"
+
+	"gonum.org/v1/gonum/spatial/r3"
+)
+
+// A skid of 8650 kg on 22 mm wire rope (EA 16.5 MN), off center, unequal legs:
+// solve, steadiness and bounds together, against a target of 200 us for four.
+//
+// Figures: two shared cores, go1.26, amd64.
+
+func benchLegs(n int) Model {
+	var points []r3.Vec
+	for i := range n {
+		a := 2 * math.Pi * float64(i) / float64(n)
+		points = append(points, vec(2.6*math.Cos(a)+0.1, 1.05*math.Sin(a)-0.05, 0.4))
+	}
+	m := fitted(8650, points, 4.5, 16.5e6)
+	for i := range m.Lines {
+		m.Lines[i].LengthM += 0.004 * float64(i%3)
+	}
+	return m
+}
+
+func benchSolve(b *testing.B, m Model) {
+	b.Helper()
+	steady(b, m)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := Solve(m, Options{}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// 2026-11-25: 23 us, 41 allocations (the load rolls until its center is plumb).
+func BenchmarkTwoLegs(b *testing.B) { benchSolve(b, benchLegs(2)) }
+
+// 2026-11-25: 13 us, 53 allocations.
+func BenchmarkThreeLegs(b *testing.B) { benchSolve(b, benchLegs(3)) }
+
+// 2026-11-25: 16 us, 57 allocations.
+func BenchmarkFourLegs(b *testing.B) { benchSolve(b, benchLegs(4)) }
+
+// 2026-11-25: 140 us, 1275 allocations, nearly all in the linear programs of the
+// bounds, which four legs do without.
+func BenchmarkSixLegs(b *testing.B) { benchSolve(b, benchLegs(6)) }
+
+// Very stiff legs under a light load pass through stages of stiffness.
+// 2026-11-25: 46 us, 57 allocations.
+func BenchmarkFourLegsVeryStiff(b *testing.B) {
+	m := benchLegs(4)
+	for i := range m.Lines {
+		m.Lines[i].StiffnessN = 1e9
+	}
+	m.Bodies[0].MassKg = 100
+	benchSolve(b, m)
+}
+
+// Two bodies. 2026-11-25: 80 us, 111 allocations.
+func BenchmarkSpreaderWithFourSlings(b *testing.B) {
+	benchSolve(b, spreader(4, 2, 3, 200, 1000, rectangle(4, 2, 0.5), 1e7))
+}
