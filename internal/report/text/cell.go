@@ -66,9 +66,10 @@ func closed(cells []cell, from, to int) ([]cell, int, int) {
 // columns is the range in code points of its first line, counted from zero.
 // A range over several lines ends with the first.
 func columns(line string, r source.Range) (start, end int) {
-	start, end = max(r.From.Column-1, 0), r.To.Column-1
+	length := utf8.RuneCountInString(line)
+	start, end = min(max(r.From.Column-1, 0), length), min(r.To.Column-1, length)
 	if r.To.Line > r.From.Line {
-		end = utf8.RuneCountInString(line)
+		end = length
 	}
 	return start, max(end, start)
 }
@@ -87,9 +88,6 @@ func near(line string, start, end, reach int) (string, int) {
 			break
 		}
 		n++
-	}
-	if n < skipped { // the range lies behind the line
-		from, skipped = len(line), n
 	}
 	text := line[from:to]
 	if to < len(line) {

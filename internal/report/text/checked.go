@@ -10,7 +10,7 @@ import (
 // checked accounts for every rule: nothing that was put to the plan is left
 // out. A rule stands in each group where it has subjects.
 func (p *printer) checked(list []lint.Checked) {
-	p.item("", "What was checked: ", bold, count(len(list), "rule")+", each with the number of its subjects.")
+	p.item("", "What was checked: ", bold, count(len(list), "rule")+", with the number of subjects of each.")
 	t := table{p, list, ruleColumn(list)}
 	t.group("broken", func(c lint.Checked) []string { return share(len(c.Broken), c) })
 	t.group("not judged", notJudged)
@@ -30,11 +30,15 @@ type table struct {
 // texts. The first row carries the group's name.
 func (t table) group(name string, say func(lint.Checked) []string) {
 	const nameColumn = 16
+	rest := 2 + nameColumn + t.column + 2
+	if rest > t.width*3/5 {
+		rest = 6
+	}
 	for _, c := range t.list {
 		rule := c.Rule
 		for _, text := range say(c) {
 			label := pad(rule, t.column) + "  "
-			t.hanging("  ", pad(name, nameColumn)+label, plain, text, strings.Repeat(" ", nameColumn+2+min(t.column, t.width/3)+2))
+			t.hanging("  ", pad(name, nameColumn)+label, plain, text, strings.Repeat(" ", rest))
 			name, rule = "", ""
 		}
 	}

@@ -59,7 +59,7 @@ func (p *printer) total(run report.Run) {
 	if c.Plans == 0 {
 		p.emit(segment{red, "NOTHING CHECKED: there was no plan to judge."})
 	} else if c.Plans > 1 {
-		p.item("", "All plans: ", bold, totals(c))
+		p.item("", "Total: ", bold, totals(c))
 	}
 	p.item("", "Outcome: ", bold, fmt.Sprintf("%s (exit code %d).", run.Meaning(), run.Exit()))
 	p.blank()

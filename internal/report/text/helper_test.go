@@ -1,0 +1,114 @@
+package text
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+	"liftlint/internal/source"
+)
+
+const name = "plans/two-legs.lift.yaml"
+
+// linter is made once: rules take a while to load.
+var linter = sync.OnceValues(func() (*lint.Linter, error) {
+	day := time.Date(2026, 12, 4, 0, 0, 0, 0, time.UTC)
+	return lint.New(lint.Options{Stage: "review", On: &day, Remedies: true})
+})
+
+// linted judges a plan by the rules built in.
+func linted(t *testing.T, name, text string) *lint.Result {
+	t.Helper()
+	l, err := linter()
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := l.Check(t.Context(), name, []byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// blank is a result that holds a text for excerpts and nothing else.
+func blank(t *testing.T, name, text string) *lint.Result {
+	t.Helper()
+	r := linted(t, name, text)
+	r.State, r.Findings, r.Checked = lint.Judged, nil, nil
+	return r
+}
+
+func at(file string, line, from, to int) source.Location {
+	return source.Location{File: file, Pointer: "/x", Range: source.Range{
+		From: source.Position{Line: line, Column: from},
+		To:   source.Position{Line: line, Column: to},
+	}}
+}
+
+// handMade has one of everything that a report can show.
+func handMade(t *testing.T) *lint.Result {
+	r := blank(t, "plans/a.lift.yaml", "load:\n\tmass: 8650 kg  # 鋼 skid\n  legs: [S1, S2]\n")
+	r.ID, r.Title, r.Profile, r.Stage, r.Day = "T-7", "Set the skid", "us", "review", "2026-12-04"
+	r.Findings = []finding.Finding{
+		{
+			Rule: "angle/leg_too_flat", Title: "Leg too flat", Severity: finding.Error, Grade: "below_least", Key: "leg/hook/1",
+			Message:   "leg hook/1 hangs at 28.4 deg from horizontal; at least 30 deg is asked for",
+			Place:     at(r.File, 3, 10, 12),
+			Related:   []finding.Related{{Caption: "the mass", Place: at(r.File, 2, 8, 15)}, {Caption: "the chart", Place: at("chart.yaml", 9, 1, 2)}},
+			Measured:  &finding.Figure{Field: "angle_from_horizontal_deg", Value: 28.4, Text: "28.4 deg"},
+			Limit:     &finding.Figure{Field: "minimum_deg", Value: 30, Text: "30 deg"},
+			Remedy:    "a leg of at least 2.66 m bearing to bearing (now 2.61 m), the others longer in proportion",
+			Citations: []finding.Citation{{Document: "ASME B30.9", Edition: "2021", Clause: "9-0.1", Basis: finding.Memory}, {Document: "site rules", Basis: finding.Company}},
+		},
+		{Rule: "own/wide", Title: "Wide", Severity: finding.Warning, Key: "k", Message: "Mind the 鋼.", Place: at(r.File, 2, 19, 20), Limit: &finding.Figure{Field: "width_m", Text: "2 m"}},
+		{Rule: "own/whole", Title: "Whole file", Severity: finding.Note, Key: "k", Message: "all of it", Place: source.Location{File: r.File, Pointer: "/load"}},
+		{Rule: "own/odd", Title: "Odd", Severity: "fatal", Place: source.Location{File: r.File}},
+	}
+	r.Checked = []lint.Checked{
+		{Rule: "angle/leg_too_flat", Broken: []string{"leg/hook/1"}, Met: []string{"leg/hook/2"}, NotJudged: []lint.Unjudged{
+			{Key: "leg/hook/3", WaitsFor: []string{"the length of S3", "the length of S4"}},
+			{Key: "leg/hook/4", WaitsFor: []string{"the length of S3", "the length of S4"}},
+			{Key: "leg/hook/5"},
+		}},
+		{Rule: "load/tilt", Met: []string{"load"}},
+		{Rule: "own/indoors", DoesNotApply: "the lift is outdoors"},
+		{Rule: "own/silent"},
+	}
+	return r
+}
+
+func written(t *testing.T, run report.Run, o Options) string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := Write(&b, run, o); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+// golden compares with a file in testdata. Set LIFTLINT_UPDATE=1 to write it
+// anew.
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("testdata", name)
+	if os.Getenv("LIFTLINT_UPDATE") == "1" {
+		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if d := cmp.Diff(string(want), got); d != "" {
+		t.Errorf("%s differs (- wanted, + got); LIFTLINT_UPDATE=1 writes it anew\n%s", file, d)
+	}
+}
