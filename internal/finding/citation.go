@@ -30,7 +30,11 @@ func (c Citation) String() string {
 			parts = append(parts, p)
 		}
 	}
-	return strings.Join(parts, ", ") + " (" + c.Basis.Words() + ")"
+	words := strings.Join(parts, ", ")
+	if c.Basis == Practice {
+		return words + " (no published source)"
+	}
+	return words + " (" + c.Basis.Words() + ")"
 }
 
 // Words spells a basis out for people.
