@@ -70,7 +70,7 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if err := k.write(run); err != nil {
 		return exit{Unchecked, err}
 	}
-	if code := codeOf(run); code != Clean {
+	if code := int(run.Exit()); code != Clean {
 		return exit{code: code}
 	}
 	return nil
@@ -144,25 +144,4 @@ func (k *check) write(run report.Run) error {
 		return jsonreport.Write(k.env.Stdout, run)
 	}
 	return text.Write(k.env.Stdout, run, text.Options{Color: k.env.color()})
-}
-
-// codeOf is the exit code of a run, by the precedence of the codes.
-func codeOf(run report.Run) int {
-	code := Nothing
-	for _, r := range run.Results {
-		if r.State == lint.Unread {
-			return Unchecked
-		}
-		if code == Nothing {
-			code = Clean
-		}
-		worst := finding.Worst(r.Findings)
-		if r.State == lint.NotValid || worst != "" && worst.AtLeast(run.FailOn) {
-			code = Findings
-		}
-	}
-	if len(run.Failures) > 0 {
-		return Unchecked
-	}
-	return code
 }

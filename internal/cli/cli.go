@@ -8,6 +8,8 @@ import (
 	"io"
 
 	"github.com/spf13/cobra"
+
+	"liftlint/internal/report"
 )
 
 // Environment is what a command may touch of the world, besides files.
@@ -28,11 +30,11 @@ func (e Environment) color() bool {
 // Exit codes. They are part of the interface. Where several hold, the order of
 // precedence is Usage, Unchecked, Findings, Nothing.
 const (
-	Clean     = 0 // checked, nothing at or above --fail-on
-	Findings  = 1 // findings at or above --fail-on, or a plan that is not valid
-	Usage     = 2 // wrong usage or configuration
-	Unchecked = 3 // could not check: a rule, a file that can't be read, the tool
-	Nothing   = 4 // nothing was checked
+	Clean     = int(report.Clean)     // checked, nothing at or above --fail-on
+	Findings  = int(report.Findings)  // findings at or above --fail-on, or a plan that is not valid
+	Usage     = 2                     // wrong usage or configuration
+	Unchecked = int(report.Unchecked) // could not check: a rule, a file that can't be read, the tool
+	Nothing   = int(report.Nothing)   // nothing was checked
 )
 
 // exit ends a command with a code; err is printed unless it is nil.

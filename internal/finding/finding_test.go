@@ -94,7 +94,7 @@ func TestCitation(t *testing.T) {
 	}{
 		{Citation{Document: "EN 13414-1", Edition: "2003", Clause: "Table 4", Basis: Read}, "EN 13414-1, 2003, Table 4 (text read)"},
 		{Citation{Document: "ASME B30.9", Basis: Memory}, "ASME B30.9 (from memory: confirm before relying on it)"},
-		{Citation{Document: "common practice", Basis: Practice}, "common practice (common practice, no published source)"},
+		{Citation{Document: "common practice", Basis: Practice}, "common practice (no published source)"},
 		{Citation{Document: "Site rules", Clause: "4", Basis: Company}, "Site rules, 4 (company rule)"},
 		{Citation{Document: "liftlint", Basis: Format}, "liftlint (liftlint's own rule for its files)"},
 		{Citation{Document: "a text"}, "a text (basis unknown)"},

@@ -75,7 +75,9 @@ func guards(rule *ast.Rule, r *Rule) []*ast.Expr {
 			out = append(out, ast.LessThanEq.Expr(field(), ast.FloatNumberTerm(*w.AtMost)))
 		}
 	}
-	for _, e := range out {
+	for i := range out {
+		e := out[i].Copy() // OPA shares terms between modules; these are written to
+		out[i] = e
 		e.Location = rule.Location
 		ast.WalkTerms(e, func(t *ast.Term) bool {
 			t.Location = rule.Location

@@ -70,7 +70,7 @@ func numeric(text string) bool {
 	if b := text[0]; b != '.' && b != '-' && b != '+' && (b < '0' || b > '9') {
 		return false
 	}
-	return strings.Trim(text, "0123456789abcdefABCDEFxoINinINaf+-._:") == ""
+	return strings.Trim(text, "0123456789abcdefABCDEFxoINin+-._:") == ""
 }
 
 func resolveNumber(text string) resolved {

@@ -79,16 +79,13 @@ func place(at source.Location) string {
 func (p *printer) figures(f finding.Finding) {
 	switch {
 	case f.Measured != nil && f.Limit != nil:
-		p.labeled("measured", figure(f.Measured)+" against "+f.Limit.Text)
+		p.labeled("measured", f.Measured.Text+" against "+f.Limit.Text)
 	case f.Measured != nil:
-		p.labeled("measured", figure(f.Measured))
+		p.labeled("measured", f.Measured.Text)
 	case f.Limit != nil:
-		p.labeled("limit", figure(f.Limit))
+		p.labeled("limit", f.Limit.Text)
 	}
 }
-
-// figure names the field too: it says what an angle is measured from.
-func figure(x *finding.Figure) string { return x.Text + " (" + x.Field + ")" }
 
 func (p *printer) sources(list []finding.Citation) {
 	if len(list) == 0 {
