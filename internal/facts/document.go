@@ -43,8 +43,8 @@ type Load struct {
 	MassUpperKg        *float64 `json:"mass_upper_kg,omitempty" doc:"Mass at the upper end of its tolerance: what is computed with."`
 	MassKnownBy        *string  `json:"mass_known_by,omitempty" enum:"weighed,documented,calculated,estimated" doc:"How the mass is known."`
 	MassToleranceRatio *float64 `json:"mass_tolerance_ratio,omitempty" doc:"Tolerance of the mass, 1 being the whole mass."`
-	Hangs              *string  `json:"hangs,omitempty" enum:"steady,overturns,two_legs_below_center_of_gravity" doc:"Whether it hangs as intended or turns over. Absent where it could not be computed."`
-	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent unless steady."`
+	Hangs              *string  `json:"hangs,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity" doc:"Whether it hangs as intended, can rock between slack legs, or turns over. Absent where it could not be computed."`
+	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
 	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest. Only where that says that it turns over."`
 }

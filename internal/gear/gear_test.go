@@ -1,0 +1,54 @@
+package gear
+
+import (
+	"testing"
+
+	"liftlint/internal/quantity"
+)
+
+func ptr[T any](v T) *T { return &v }
+
+func TestRating(t *testing.T) {
+	load := &quantity.Load{Newtons: 50e3}
+	for _, c := range []struct {
+		name  string
+		item  Item
+		rated bool
+		field string
+	}{
+		{"legible tag", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Legible, RatedLoad: load}}}, true, "tag.rated_load"},
+		{"no tag", &WireRopeSling{}, false, "tag.rated_load"},
+		{"illegible tag", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Illegible, RatedLoad: load}}}, false, "tag.rated_load"},
+		{"tag lost", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Missing, RatedLoad: load}}}, false, "tag.rated_load"},
+		{"shackle", &Shackle{RatedLoad: load}, true, "rated_load"},
+		{"link without a mark", &MasterLink{}, false, "rated_load"},
+	} {
+		got, field := c.item.Rating()
+		if (got != nil) != c.rated || field != c.field {
+			t.Errorf("%s: %v in %s", c.name, got, field)
+		}
+	}
+}
+
+func TestBearingAndSection(t *testing.T) {
+	short, long := ptr(quantity.Length(0.02)), ptr(quantity.Length(3))
+	for _, c := range []struct {
+		item         Item
+		bearing      *quantity.Length
+		field        string
+		section      *quantity.Length
+		sectionField string
+		name         string
+	}{
+		{&WireRopeSling{Length: long, Diameter: short}, long, "length", short, "diameter", "sling"},
+		{&Shackle{InsideLength: short}, short, "inside_length", nil, "", "shackle"},
+		{&MasterLink{InsideLength: long, SectionDiameter: short}, long, "inside_length", short, "section_diameter", "link"},
+	} {
+		if got, field := c.item.Bearing(); got != c.bearing || field != c.field {
+			t.Errorf("%s: bearing %v in %s", c.name, got, field)
+		}
+		if got, field := c.item.Section(); got != c.section || field != c.sectionField {
+			t.Errorf("%s: section %v in %s", c.name, got, field)
+		}
+	}
+}

@@ -1,0 +1,50 @@
+package plan
+
+import (
+	"testing"
+
+	"liftlint/internal/validate"
+	"liftlint/internal/yamldoc"
+)
+
+// FuzzDecode: what the schemas let through is read without a panic or an
+// error, and a plan has all its legs linked.
+func FuzzDecode(f *testing.F) {
+	for _, seed := range []string{base, full,
+		changed(f, "[S2, K2]", "[S2, K1]"),
+		changed(f, "at: B", "at: Z"),
+		changed(f, "- {down: [S2", `- {id: "1", down: [S2`),
+	} {
+		f.Add([]byte(seed))
+	}
+	v, err := validate.New()
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Fuzz(func(t *testing.T, text []byte) {
+		doc, faults := yamldoc.Read("plan", text)
+		if doc == nil || len(faults) > 0 || len(v.Plan(doc)) > 0 {
+			return
+		}
+		p, linking, err := Decode(doc)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if (p == nil) == (len(linking) == 0) {
+			t.Fatalf("plan %v, faults %v", p, linking)
+		}
+		for _, x := range linking {
+			if x.Range.IsZero() || x.Message == "" {
+				t.Fatalf("a fault without a place: %+v", x)
+			}
+		}
+		if p == nil {
+			return
+		}
+		for _, leg := range p.Support.Legs {
+			if leg.End.Attachment == nil || len(leg.Down) == 0 {
+				t.Fatalf("leg %s leads nowhere", leg.ID)
+			}
+		}
+	})
+}
