@@ -57,7 +57,6 @@ func (w *work) notHanging(result mechanics.Result, thin bool) {
 			} else {
 				related = append(related, facts.Related{At: at(leg.Pointer), Caption: "leg " + leg.ID + " too"})
 			}
-			related = append(related, facts.Related{At: at(leg.End.Attachment.Pointer), Caption: "where it goes"})
 		}
 		message := why.Text
 		if id == OutOfReach && thin {
@@ -92,6 +91,9 @@ func (h hanging) describe(l *facts.Load) {
 	case mechanics.Steady:
 		body := h.balance.Bodies[0]
 		l.Hangs, l.TiltDeg = ptr("steady"), ptr(body.TiltDeg)
+		if h.balance.Rocks || h.balance.Rests > 1 {
+			l.Hangs = ptr("rocks")
+		}
 		if body.HasHookOffset {
 			l.PlumbOffsetM = ptr(r3.Norm(body.HookOffset))
 		}
@@ -99,7 +101,7 @@ func (h hanging) describe(l *facts.Load) {
 		l.Hangs = ptr("overturns")
 		for _, why := range h.result.Why {
 			if why.Cause == mechanics.PointsBelow {
-				l.Hangs = ptr("two_legs_below_center_of_gravity")
+				l.Hangs = ptr("points_below_center_of_gravity")
 			}
 			if why.Cause == mechanics.Turned {
 				l.TurnedDeg = ptr(why.Measured)

@@ -78,7 +78,7 @@ func TestLoadThatTurnsOver(t *testing.T) {
 	if len(troubles) > 0 {
 		t.Errorf("a load that turns over is for a rule to report, not a trouble: %v", troubles)
 	}
-	if hangs, _ := find(t, f, "load").Field("hangs"); hangs != "two_legs_below_center_of_gravity" {
+	if hangs, _ := find(t, f, "load").Field("hangs"); hangs != "points_below_center_of_gravity" {
 		t.Errorf("it hangs %v", hangs)
 	}
 	for _, key := range []string{"part/hook/north/S1", "part/attachment/NORTH"} {

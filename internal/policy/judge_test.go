@@ -82,7 +82,7 @@ func TestOtherRulesStayMet(t *testing.T) {
 	if n := len(got["angle/leg_too_flat"].Outcomes); n != 3 {
 		t.Errorf("%d legs judged for their angle, want the 3 that carry", n)
 	}
-	if v := got["load/tilt"]; v.DoesNotApply != "there are no loads with hangs steady" {
+	if v := got["load/tilt"]; v.DoesNotApply != "there are no loads with hangs steady or rocks" {
 		t.Errorf("tilt: %q, %v", v.DoesNotApply, v.Outcomes)
 	}
 }

@@ -5,7 +5,7 @@
 #   tilts far can shed loose parts, land on a corner and load its legs unevenly.
 # custom:
 #   over: loads
-#   where: {hangs: [steady]}
+#   where: {hangs: [steady, rocks]}
 #   measured: tilt_deg
 #   params:
 #     error_deg: {default: 10, at_least: 0, at_most: 45}

@@ -7,11 +7,14 @@
 # custom:
 #   over: loads
 #   grades:
-#     - name: two_legs_below_center_of_gravity
+#     - name: points_below_center_of_gravity
 #       severity: error
-#       message: "the load turns over: it hangs from two points with its center of gravity above their line, and no hook height mends that"
+#       message: "the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that"
 #     - name: overturns
 #       severity: error
+#     - name: rocks
+#       severity: warning
+#       message: "the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
 #   message: "the load turns over: it does not stay as it is meant to hang"
 #   lowerable: false
 #   waivable: false
@@ -19,12 +22,17 @@
 #     - {document: statics of a body on a hook, basis: practice}
 package liftlint.rules.load.turns_over
 
-finding contains {"key": load.key, "grade": "two_legs_below_center_of_gravity"} if {
+finding contains {"key": load.key, "grade": "points_below_center_of_gravity"} if {
 	some load in input.loads
-	load.hangs == "two_legs_below_center_of_gravity"
+	load.hangs == "points_below_center_of_gravity"
 }
 
 finding contains {"key": load.key, "grade": "overturns"} if {
 	some load in input.loads
 	load.hangs == "overturns"
+}
+
+finding contains {"key": load.key, "grade": "rocks"} if {
+	some load in input.loads
+	load.hangs == "rocks"
 }

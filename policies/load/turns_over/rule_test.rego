@@ -5,10 +5,12 @@ import data.liftlint.rules.load.turns_over.finding
 grades(load) := got if got := {f.grade | some f in finding} with input as {"loads": [load]}
 
 test_breaks_on_two_legs if {
-	grades({"key": "load", "hangs": "two_legs_below_center_of_gravity"}) == {"two_legs_below_center_of_gravity"}
+	grades({"key": "load", "hangs": "points_below_center_of_gravity"}) == {"points_below_center_of_gravity"}
 }
 
 test_breaks_on_more_legs if grades({"key": "load", "hangs": "overturns"}) == {"overturns"}
+
+test_breaks_when_it_rocks if grades({"key": "load", "hangs": "rocks"}) == {"rocks"}
 
 test_meets_steady if grades({"key": "load", "hangs": "steady"}) == set()
 
