@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
 	"slices"
@@ -24,35 +23,35 @@ type explainCommand struct {
 
 // page is what there is to say of one rule or built-in check.
 type page struct {
-	ID          string             `json:"id"`
-	Title       string             `json:"title"`
-	Description string             `json:"description"`
-	BuiltIn     bool               `json:"built_in"`
-	Judges      string             `json:"judges,omitempty"` // the collection of facts
-	Reads       []string           `json:"reads_if_known"`   // facts that may be missing
-	Lowerable   bool               `json:"lowerable"`
-	Waivable    bool               `json:"waivable"`
-	Profiles    []profileSettings  `json:"profiles"`
-	Sources     []finding.Citation `json:"sources"`
+	ID          string             `json:"id" doc:"Id of the rule or of the built-in check."`
+	Title       string             `json:"title" doc:"What it is called."`
+	Description string             `json:"description" doc:"What it asks for and why."`
+	BuiltIn     bool               `json:"built_in" doc:"Whether it is one of liftlint's own checks, which no profile changes."`
+	Judges      string             `json:"judges,omitempty" doc:"The collection of facts whose records it judges."`
+	Reads       []string           `json:"reads_if_known" doc:"Facts that may be missing; without them it does not judge."`
+	Lowerable   bool               `json:"lowerable" doc:"Whether a profile may lower it or switch it off."`
+	Waivable    bool               `json:"waivable" doc:"Whether a plan may waive it."`
+	Profiles    []profileSettings  `json:"profiles" doc:"Severities and parameters by profile."`
+	Sources     []finding.Citation `json:"sources" doc:"On whose authority."`
 }
 
 // profileSettings are a rule's severities and parameters in one profile.
 type profileSettings struct {
-	Profile string       `json:"profile"`
-	Off     string       `json:"off,omitempty"`
-	Grades  []gradeLine  `json:"grades"`
-	Params  []paramValue `json:"params"`
+	Profile string       `json:"profile" doc:"Name of the profile."`
+	Off     string       `json:"off,omitempty" doc:"Why the profile switches the rule off."`
+	Grades  []gradeLine  `json:"grades" doc:"Worst first; one without a name for a rule without grades."`
+	Params  []paramValue `json:"params" doc:"Parameters by name."`
 }
 
 type gradeLine struct {
-	Name     string           `json:"name,omitempty"`
-	Severity finding.Severity `json:"severity"`
-	Limit    string           `json:"limit,omitempty"`
+	Name     string           `json:"name,omitempty" doc:"Name of the grade."`
+	Severity finding.Severity `json:"severity" enum:"error,warning,note" doc:"How bad it is."`
+	Limit    string           `json:"limit,omitempty" doc:"The parameter or fact that it is judged by."`
 }
 
 type paramValue struct {
-	Name  string `json:"name"`
-	Value any    `json:"value"`
+	Name  string `json:"name" doc:"Name of the parameter, unit at the end."`
+	Value any    `json:"value" doc:"A number, a text, a truth value or a list of texts."`
 }
 
 func newExplain(e Environment) *cobra.Command {
@@ -79,12 +78,7 @@ func (k *explainCommand) run(id string) error {
 		return err
 	}
 	if k.format.value == "json" {
-		b, err := json.MarshalIndent(p, "", "  ")
-		if err != nil {
-			return exit{Unchecked, err}
-		}
-		_, err = fmt.Fprintf(k.env.Stdout, "%s\n", b)
-		return err
+		return writeJSON(k.env.Stdout, p)
 	}
 	_, err = fmt.Fprint(k.env.Stdout, visibleLines(p.text()))
 	return err

@@ -1,9 +1,6 @@
 package cli
 
 import (
-	"encoding/json"
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/facts"
@@ -76,12 +73,7 @@ func (k *factsCommand) write(r *lint.Result) error {
 
 func (k *factsCommand) show(r *lint.Result) error {
 	if k.format.value == "json" {
-		b, err := json.MarshalIndent(&r.Facts.Document, "", "  ")
-		if err != nil {
-			return err
-		}
-		_, err = fmt.Fprintf(k.env.Stdout, "%s\n", b)
-		return err
+		return writeJSON(k.env.Stdout, &r.Facts.Document)
 	}
 	return writeTables(k.env.Stdout, r, facts.Collections())
 }

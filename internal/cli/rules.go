@@ -1,7 +1,6 @@
 package cli
 
 import (
-	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -19,14 +18,21 @@ type rulesCommand struct {
 	format  *choice
 }
 
+// ruleList is the list as JSON.
+type ruleList struct {
+	Profile string     `json:"profile" doc:"Whose practice the rules follow."`
+	Stage   string     `json:"stage" doc:"The stage that the severities are for."`
+	Rules   []ruleLine `json:"rules" doc:"Rules by id, then the built-in checks."`
+}
+
 // ruleLine is one rule as the list shows it.
 type ruleLine struct {
-	ID         string             `json:"id"`
-	Severities []finding.Severity `json:"severities"`
-	Title      string             `json:"title"`
-	Over       string             `json:"over,omitempty"`
-	Off        string             `json:"off,omitempty"`
-	Sources    []finding.Citation `json:"sources"`
+	ID         string             `json:"id" doc:"Id of the rule or of the built-in check."`
+	Severities []finding.Severity `json:"severities" enum:"error,warning,note" doc:"What it can reach, worst first."`
+	Title      string             `json:"title" doc:"What it is called."`
+	Over       string             `json:"over,omitempty" doc:"The collection of facts whose records it judges; absent for built-in checks."`
+	Off        string             `json:"off,omitempty" doc:"Why the profile switches it off; absent where it does not."`
+	Sources    []finding.Citation `json:"sources" doc:"On whose authority."`
 }
 
 func newRules(e Environment) *cobra.Command {
@@ -53,7 +59,7 @@ func (k *rulesCommand) run() error {
 		return exit{Unchecked, err}
 	}
 	if k.format.value == "json" {
-		return k.writeJSON(lines)
+		return writeJSON(k.env.Stdout, ruleList{k.profile(), k.judging.stage, lines})
 	}
 	return k.writeTable(lines)
 }
@@ -96,15 +102,6 @@ func severitiesOf(r *policy.Rule, stage string) []finding.Severity {
 		}
 	}
 	return list
-}
-
-func (k *rulesCommand) writeJSON(lines []ruleLine) error {
-	b, err := json.MarshalIndent(lines, "", "  ")
-	if err != nil {
-		return exit{Unchecked, err}
-	}
-	_, err = fmt.Fprintf(k.env.Stdout, "%s\n", b)
-	return err
 }
 
 func (k *rulesCommand) writeTable(lines []ruleLine) error {

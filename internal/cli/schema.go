@@ -14,16 +14,20 @@ func published() map[string]string {
 		"plan":   "plan.bundled.schema.json",
 		"facts":  "facts.schema.json",
 		"report": "report.schema.json",
+		"rules":  "rules.schema.json",
+		"page":   "page.schema.json",
 	}
 }
 
 func newSchema(e Environment) *cobra.Command {
 	return &cobra.Command{
-		Use:       "schema plan|facts|report",
-		Short:     "Print the JSON Schema of plans, of facts or of the JSON report",
+		Use:       "schema plan|facts|report|rules|page",
+		Short:     "Print the JSON Schema of plans or of what a command prints as JSON",
 		Example:   "  liftlint schema plan > plan.schema.json",
 		Args:      cobra.MatchAll(cobra.ExactArgs(1), cobra.OnlyValidArgs),
-		ValidArgs: []string{"plan", "facts", "report"},
+		ValidArgs: []string{"plan", "facts", "report", "rules", "page"},
+		Long: `Schema prints the JSON Schema of plans, for editors, or of what a command prints
+with --format json: facts, report (of check), rules, page (of explain).`,
 		RunE: func(_ *cobra.Command, args []string) error {
 			text, err := schema.Files.ReadFile(published()[args[0]])
 			if err != nil {

@@ -73,6 +73,8 @@ func (g generator) scalarOrRef(t reflect.Type, enum []string) map[string]any {
 		return map[string]any{"type": "integer"}
 	case reflect.Float64:
 		return map[string]any{"type": "number"}
+	case reflect.Interface:
+		return map[string]any{} // any value
 	}
 	if t.Kind() != reflect.String {
 		panic(fmt.Sprintf("record: there is no schema for a field of type %v", t))
