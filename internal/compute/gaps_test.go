@@ -1,6 +1,7 @@
 package compute_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"reflect"
 	"slices"
@@ -8,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/santhosh-tekuri/jsonschema/v5"
 	"pgregory.net/rapid"
 
 	"liftlint/internal/compute"
@@ -129,7 +131,29 @@ func TestEverySituationIsExplained(t *testing.T) {
 			if _, err := f.Document.Value(); err != nil {
 				t.Error(err)
 			}
+			meetsSchema(t, f)
 		})
+	}
+}
+
+// meetsSchema validates the facts as they are printed against the schema as
+// it is published.
+func meetsSchema(t *testing.T, f *facts.Facts) {
+	t.Helper()
+	schema, err := jsonschema.Compile("../../schema/facts.schema.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	text, err := json.Marshal(f.Document)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var v any
+	if err := json.Unmarshal(text, &v); err != nil {
+		t.Fatal(err)
+	}
+	if err := schema.Validate(v); err != nil {
+		t.Errorf("%#v", err)
 	}
 }
 

@@ -71,6 +71,9 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	if err != nil || p == nil {
 		return r, err
 	}
+	if err := ctx.Err(); err != nil { // not left to chance: short runs end before the rules look
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
 	pack, conditions, err := l.conditions(p)
 	if err != nil {
 		return nil, err
