@@ -1,0 +1,101 @@
+package plangen_test
+
+import (
+	"context"
+	"math"
+	"reflect"
+	"slices"
+	"testing"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/plangen"
+	"liftlint/internal/quantity"
+)
+
+func linter(t testing.TB) *lint.Linter {
+	t.Helper()
+	l, err := lint.New(lint.Options{Stage: "review"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return l
+}
+
+func check(t testing.TB, l *lint.Linter, text string) *lint.Result {
+	t.Helper()
+	r, err := l.Check(context.Background(), "generated.lift.yaml", []byte(text))
+	if err != nil {
+		t.Fatalf("%v\n%s", err, text)
+	}
+	return r
+}
+
+// TestValidPlans: each is judged, hangs steady, breaks no rule worse than a
+// note, and its legs' vertical parts add up to the weight.
+func TestValidPlans(t *testing.T) {
+	l := linter(t)
+	for seed := range uint64(300) {
+		text := plangen.Valid(seed)
+		if text != plangen.Valid(seed) {
+			t.Fatalf("seed %d gives two texts", seed)
+		}
+		r := check(t, l, text)
+		if r.State != lint.Judged {
+			t.Fatalf("seed %d is %s: %v\n%s", seed, r.State, r.Findings, text)
+		}
+		for _, f := range r.Findings {
+			if f.Severity != finding.Note {
+				t.Errorf("seed %d: %s %s: %s\n%s", seed, f.Severity, f.Rule, f.Message, text)
+			}
+		}
+		balance(t, seed, r)
+		if again := check(t, l, text); !reflect.DeepEqual(r.Findings, again.Findings) || !reflect.DeepEqual(r.Checked, again.Checked) {
+			t.Errorf("seed %d is judged in two ways", seed)
+		}
+	}
+}
+
+func balance(t *testing.T, seed uint64, r *lint.Result) {
+	t.Helper()
+	up := 0.0
+	for _, leg := range r.Facts.Document.Legs {
+		if leg.AngleFromHorizontalDeg != nil {
+			up += *leg.TensionN * math.Sin(*leg.AngleFromHorizontalDeg*math.Pi/180)
+		}
+	}
+	weight := *r.Facts.Document.Loads[0].MassUpperKg * quantity.StandardGravity
+	if math.Abs(up-weight) > 1e-4*weight {
+		t.Errorf("seed %d: the legs hold %g N of %g N", seed, up, weight)
+	}
+}
+
+// TestSeededFaultsAreFound: each mistake is reported by what should report it,
+// at its line, and fails the plan.
+func TestSeededFaultsAreFound(t *testing.T) {
+	l := linter(t)
+	for seed := range uint64(20 * plangen.Mistakes()) {
+		f := plangen.Fault(seed)
+		r := check(t, l, f.Text)
+		if !found(r, f) {
+			t.Errorf("seed %d: %s is not reported by %s at line %d: %v\n%s", seed, f.What, f.Rule, f.Line, r.Findings, f.Text)
+		}
+		if finding.Worst(r.Findings) != finding.Error {
+			t.Errorf("seed %d: %s does not fail the plan", seed, f.What)
+		}
+	}
+}
+
+func found(r *lint.Result, f plangen.Faulty) bool {
+	for _, x := range r.Findings {
+		if x.Rule == f.Rule && (f.Line == 0 || names(x, f.Line)) {
+			return true
+		}
+	}
+	return false
+}
+
+// names reports whether a finding points at the line, first or besides.
+func names(x finding.Finding, line int) bool {
+	return x.Place.Range.From.Line == line || slices.ContainsFunc(x.Related, func(r finding.Related) bool { return r.Place.Range.From.Line == line })
+}
