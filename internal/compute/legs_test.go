@@ -67,7 +67,9 @@ func TestCountedShare(t *testing.T) {
 		near(t, "counted force", figure(t, f, "leg/hook/1", "tension_counted_n"), want, 1e-4*want)
 		own := figure(t, f, "leg/hook/1", "tension_n")
 		near(t, "force judged by", figure(t, f, "leg/hook/1", "tension_judged_n"), math.Max(own, want), 1e-4*want)
-		near(t, "load of the shackle", figure(t, f, "part/hook/1/K1", "load_n"), math.Max(own, want), 1e-4*want)
+		const shackleKg, slingKg = 2.6, 14.0
+		near(t, "load of the shackle", figure(t, f, "part/hook/1/K1", "load_n"), math.Max(own, want)+shackleKg*gravity, 1e-6*want)
+		near(t, "load of the sling", figure(t, f, "part/hook/1/S1", "load_n"), math.Max(own, want)+(shackleKg+slingKg)*gravity, 1e-6*want)
 		by, _ := find(t, f, "leg/hook/1").Field("judged_by")
 		if (by == "legs_counted") != (want > own) {
 			t.Errorf("with %d legs counted: %v, though %g of %g", count, by, want, own)

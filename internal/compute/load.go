@@ -2,6 +2,7 @@ package compute
 
 import (
 	"liftlint/internal/facts"
+	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
 )
 
@@ -72,9 +73,12 @@ func (w *work) hookWidthInput() facts.Input {
 
 // riggingMassKg adds up what is given of the mass of links, slings and
 // shackles in use.
-func (w *work) riggingMassKg() float64 {
+func (w *work) riggingMassKg() float64 { return massKg(w.uses()) }
+
+// massKg adds up what is given of the mass of items.
+func massKg(uses []plan.Use) float64 {
 	sum := 0.0
-	for _, u := range w.uses() {
+	for _, u := range uses {
 		if m := u.Item.Base().Mass; m != nil {
 			sum += float64(*m)
 		}

@@ -6,6 +6,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
 )
 
 // parts lists each piece in the way of the force: links, then leg by leg from
@@ -16,8 +17,8 @@ func (w *work) parts() {
 	}
 	listed := map[*plan.Attachment]bool{}
 	for i, leg := range w.plan.Support.Legs {
-		for _, u := range leg.Down {
-			w.legPart(i, leg, u)
+		for n := range leg.Down {
+			w.legPart(i, leg, n)
 		}
 		if a := leg.End.Attachment; !listed[a] {
 			listed[a] = true
@@ -30,19 +31,33 @@ func (w *work) parts() {
 func (w *work) linkPart(u plan.Use) {
 	p := itemPart(u, w.plan.Support.From)
 	p.Split, p.LoadN = settledByStatics, w.hookLoadN()
+	p.RiggingN = w.riggingMassKg() * quantity.StandardGravity
 	w.wait(p.Key, []facts.Input{massInput()}, absent(p, "load_n")...)
 	w.rate(&p, u.Item)
 	w.addPart(p)
 }
 
-func (w *work) legPart(i int, leg plan.Leg, u plan.Use) {
+// legPart carries the force in its leg, and the weight of itself and of what
+// hangs below it in the leg. Adding that in full to the inclined force is
+// never less than their true sum.
+func (w *work) legPart(i int, leg plan.Leg, n int) {
+	u := leg.Down[n]
 	p := itemPart(u, leg.ID)
 	p.Split = w.split()
+	p.RiggingN = massKg(leg.Down[n:]) * quantity.StandardGravity
 	f := w.out.Document.Legs[i]
-	p.LoadN, p.LoadBoundN = f.TensionJudgedN, f.TensionBoundN
+	p.LoadN, p.LoadBoundN = plus(f.TensionJudgedN, p.RiggingN), plus(f.TensionBoundN, p.RiggingN)
 	w.copyGaps(leg, p)
 	w.rate(&p, u.Item)
 	w.addPart(p)
+}
+
+// plus adds the weight of rigging to a force, where the force is known.
+func plus(forceN *float64, weightN float64) *float64 {
+	if forceN == nil {
+		return nil
+	}
+	return ptr(*forceN + weightN)
 }
 
 func itemPart(u plan.Use, where string) facts.Part {

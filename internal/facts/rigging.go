@@ -51,6 +51,7 @@ type Part struct {
 	Kind       string   `json:"kind" enum:"wire_rope_sling,shackle,master_link,padeye" doc:"What it is."`
 	Where      string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split      string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
+	RiggingN   float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`
 	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
 	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used."`
