@@ -33,6 +33,7 @@ type page struct {
 	Waivable    bool               `json:"waivable" doc:"Whether a plan may waive it."`
 	Profiles    []profileSettings  `json:"profiles" doc:"Severities and parameters by profile."`
 	Sources     []finding.Citation `json:"sources" doc:"On whose authority."`
+	Examples    []example          `json:"examples" doc:"A plan that breaks it and one that meets it, for rules that come with liftlint."`
 }
 
 // profileSettings are a rule's severities and parameters in one profile.
@@ -88,7 +89,7 @@ func (k *explainCommand) page(l *lint.Linter, id string) (page, error) {
 	if c, ok := builtin.Lookup(id); ok {
 		return page{ID: c.ID, Title: c.Title, Description: strings.TrimSpace(c.Description), BuiltIn: true,
 			Reads: []string{}, Profiles: []profileSettings{{Profile: "every", Grades: []gradeLine{{Severity: c.Severity}}, Params: []paramValue{}}},
-			Sources: []finding.Citation{c.Citation()}}, nil
+			Sources: []finding.Citation{c.Citation()}, Examples: []example{}}, nil
 	}
 	names, err := lint.ProfileNames()
 	if err != nil {
@@ -108,6 +109,10 @@ func (k *explainCommand) page(l *lint.Linter, id string) (page, error) {
 			return page{}, err
 		}
 		p.add(r, name, k.judging.stage)
+	}
+	p.Examples, err = examplesOf(l, p.ID)
+	if err != nil {
+		return page{}, exit{Unchecked, err}
 	}
 	return p, nil
 }

@@ -31,6 +31,9 @@ func (p page) text() string {
 			b.WriteString(s.text())
 		}
 	}
+	for _, x := range p.Examples {
+		b.WriteString("\n" + x.text())
+	}
 	fmt.Fprintln(&b, "\nOn the authority of")
 	for _, c := range p.Sources {
 		fmt.Fprintln(&b, wrap(c.String(), "  "))
