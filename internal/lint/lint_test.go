@@ -216,12 +216,12 @@ func TestWrongOptions(t *testing.T) {
 func TestDayOverrulesThePlan(t *testing.T) {
 	text := changed(t, example(t, "pump-skid"), "inspection: {date: 2026-06-11, by: site rigging loft}", "inspection: {date: 2025-12-04}")
 	r := check(t, linter(t, lint.Options{}), text)
-	if len(r.Findings) != 0 || r.Day != "2026-12-04" {
-		t.Errorf("on %s: %s", r.Day, rules(r))
+	if got := rules(r); got != "inspection/due_soon" || r.Day != "2026-12-04" {
+		t.Errorf("on %s: %s", r.Day, got)
 	}
 	next := time.Date(2026, 12, 5, 7, 30, 0, 0, time.UTC)
 	r = check(t, linter(t, lint.Options{On: &next}), text)
-	if got := of(r, "inspection/overdue"); len(got) != 1 || r.Day != "2026-12-05" || got[0].Message != "ML1 is 1 day past its periodic inspection, due on 2026-12-04" {
+	if got := of(r, "inspection/overdue"); len(got) != 1 || rules(r) != "inspection/overdue" || r.Day != "2026-12-05" || got[0].Message != "ML1 is 1 day past its periodic inspection, due on 2026-12-04" {
 		t.Errorf("on %s: %v", r.Day, got)
 	}
 }
