@@ -60,6 +60,7 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
 	w.legs() // before all that the legs pull on
 	w.attachments()
 	w.parts()
+	w.mostUsed() // after all parts
 	w.fits()
 	w.out.Document.Finish()
 	return w.out, w.troubles

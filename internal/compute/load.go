@@ -28,6 +28,7 @@ func (w *work) load() {
 		Record:             facts.Record{Key: loadKey, At: "#/load"},
 		MassKg:             number(w.plan.Load.Mass),
 		MassUpperKg:        w.upperMassKg(),
+		MassToleranceGiven: w.plan.Load.MassTolerance != nil,
 		MassToleranceRatio: number(w.plan.Load.MassTolerance),
 	}
 	if k := w.plan.Load.MassKnownBy; k != "" {
@@ -42,6 +43,27 @@ func (w *work) load() {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
 	}
 	w.out.Document.Loads = []facts.Load{l}
+}
+
+// mostUsed finds the part that is used the most, once all are known: one that
+// is not known might be the worst. Shares that differ in their last bits only
+// count as equal, so that every machine names the same part.
+func (w *work) mostUsed() {
+	var ratio *float64
+	var part *string
+	known := true
+	for _, p := range w.out.Document.Parts {
+		if p.UsedRatio == nil {
+			known = false
+			w.out.Gaps.CopyTo(p.Key, "used_ratio", loadKey, "most_used_ratio")
+			w.out.Gaps.CopyTo(p.Key, "used_ratio", loadKey, "most_used_part")
+		} else if ratio == nil || facts.Round(*p.UsedRatio) > facts.Round(*ratio) {
+			ratio, part = p.UsedRatio, ptr(p.ID+" in "+p.Where)
+		}
+	}
+	if l := &w.out.Document.Loads[0]; known {
+		l.MostUsedRatio, l.MostUsedPart = ratio, part
+	}
 }
 
 func (w *work) hook() {

@@ -22,11 +22,57 @@ func TestMassAtTheUpperEndOfItsTolerance(t *testing.T) {
 	f := example(t, "pump-skid").facts(t) // 8650 kg, 2 %
 	near(t, "mass", figure(t, f, "load", "mass_kg"), 8650, 0)
 	near(t, "upper mass", figure(t, f, "load", "mass_upper_kg"), 8823, 1e-6)
+	if given, _ := find(t, f, "load").Field("mass_tolerance_given"); given != true {
+		t.Errorf("a tolerance of 2 %% is given: %v", given)
+	}
 
 	f = example(t, "pump-skid").drop("load/mass_tolerance").facts(t)
 	near(t, "upper mass", figure(t, f, "load", "mass_upper_kg"), 8650, 0)
 	if got := labels(lacks(t, f, "load", "mass_tolerance_ratio")); got != "the tolerance of the load's mass `mass_tolerance` at #/load" {
 		t.Errorf("the tolerance is said to wait for %q", got)
+	}
+	if given, _ := find(t, f, "load").Field("mass_tolerance_given"); given != false {
+		t.Errorf("no tolerance is given: %v", given)
+	}
+}
+
+// TestMostUsedPart: 6510 lb on two legs by statics. The north leg pulls the
+// more, and its padeye is rated lower than its sling and shackle.
+func TestMostUsedPart(t *testing.T) {
+	f := example(t, "valve-block-us").facts(t)
+	// Two legs to points at one height: T1 = W cos b2 / sin(b1 + b2).
+	rad := func(leg string) float64 {
+		return figure(t, f, "leg/hook/"+leg, "angle_from_horizontal_deg") * math.Pi / 180
+	}
+	north, south := rad("north"), rad("south")
+	pull := 6510 * math.Cos(south) / math.Sin(north+south)
+	near(t, "highest share", figure(t, f, "load", "most_used_ratio"), pull/(3.5*2000), 2e-4)
+	if part, _ := find(t, f, "load").Field("most_used_part"); part != "NORTH in hook/north" {
+		t.Errorf("the most used part is %v", part)
+	}
+
+	// Four equal legs: the first of them, whatever the last bits say.
+	v := example(t, "filter-vessel")
+	f = v.facts(t)
+	near(t, "highest share", figure(t, f, "load", "most_used_ratio"), figure(t, f, "part/hook/1/S1", "used_ratio"), 1e-8)
+	if part, _ := find(t, f, "load").Field("most_used_part"); part != "S1 in hook/1" {
+		t.Errorf("the most used part is %v", part)
+	}
+	f = v.set("gear/2/tag/rated_load", "3 t").facts(t)
+	if part, _ := find(t, f, "load").Field("most_used_part"); part != "S3 in hook/3" {
+		t.Errorf("the most used part is %v", part)
+	}
+}
+
+// TestMostUsedPartWaitsForAll: a part whose share is not known might be the
+// one used most.
+func TestMostUsedPartWaitsForAll(t *testing.T) {
+	f := example(t, "filter-vessel").drop("gear/4/rated_load").drop("load/attachments/1/rated_load").facts(t)
+	for _, field := range []string{"most_used_ratio", "most_used_part"} {
+		want := "K1's rated load `rated_load` at #/gear/4; attachment B's rated load `rated_load` at #/load/attachments/1"
+		if got := labels(lacks(t, f, "load", field)); got != want {
+			t.Errorf("%s waits for %q", field, got)
+		}
 	}
 }
 

@@ -42,7 +42,10 @@ type Load struct {
 	MassKg             *float64 `json:"mass_kg,omitempty" doc:"Mass as the plan gives it."`
 	MassUpperKg        *float64 `json:"mass_upper_kg,omitempty" doc:"Mass at the upper end of its tolerance: what is computed with."`
 	MassKnownBy        *string  `json:"mass_known_by,omitempty" enum:"weighed,documented,calculated,estimated" doc:"How the mass is known."`
+	MassToleranceGiven bool     `json:"mass_tolerance_given" doc:"Whether the plan gives a tolerance of the mass; where it does not, mass_upper_kg is mass_kg."`
 	MassToleranceRatio *float64 `json:"mass_tolerance_ratio,omitempty" doc:"Tolerance of the mass, 1 being the whole mass."`
+	MostUsedRatio      *float64 `json:"most_used_ratio,omitempty" doc:"The highest used_ratio of all parts. Absent unless that of every part is known."`
+	MostUsedPart       *string  `json:"most_used_part,omitempty" doc:"The part that it is of and where that works, as in S1 in hook/1; the first of several."`
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity" doc:"Whether it hangs as intended, can rock between slack legs, or turns over. Absent where it could not be computed."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
