@@ -19,6 +19,7 @@ func level() *facts.Document {
 		}},
 		Loads: []facts.Load{{
 			Record: facts.Record{Key: "load", At: "#/load"}, MassKg: ptr(8000.0), MassUpperKg: ptr(8200.0),
+			MassKnownBy: ptr("estimated"), MassToleranceGiven: true, MostUsedRatio: ptr(0.6), MostUsedPart: ptr("S1 in leg hook/1"),
 			Hangs: ptr("steady"), TiltDeg: ptr(1.5),
 		}},
 	}
@@ -81,6 +82,8 @@ func breaks() []broken {
 			"S1 in leg hook/1 carries unknown, <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
 		{"load/bound_over_rated_load", "", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
+		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
+			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
 		{"load/turns_over", "points_below_center_of_gravity", func(d *facts.Document) { d.Loads[0].Hangs = ptr("points_below_center_of_gravity") },
 			"the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that", "#/load", 0},
 		{"load/turns_over", "overturns", func(d *facts.Document) { d.Loads[0].Hangs = ptr("overturns") },
