@@ -84,6 +84,12 @@ func breaks() []broken {
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
 		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
 			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
+		{"load/mass_tolerance_missing", "not_weighed", func(d *facts.Document) { d.Loads[0].MassToleranceGiven = false },
+			"the load's mass is estimated, and the plan does not say how far it may be off: without `mass_tolerance` all forces are computed at <mass_kg 8000> as it stands", "#/load", 0},
+		{"load/mass_tolerance_missing", "weighed", func(d *facts.Document) {
+			d.Loads[0].MassToleranceGiven, d.Loads[0].MassKnownBy = false, ptr("weighed")
+		},
+			"the load is weighed, and the plan does not say how far the scale may be off: add its `mass_tolerance`", "#/load", 0},
 		{"load/turns_over", "points_below_center_of_gravity", func(d *facts.Document) { d.Loads[0].Hangs = ptr("points_below_center_of_gravity") },
 			"the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that", "#/load", 0},
 		{"load/turns_over", "overturns", func(d *facts.Document) { d.Loads[0].Hangs = ptr("overturns") },
