@@ -20,7 +20,7 @@ func level() *facts.Document {
 		Loads: []facts.Load{{
 			Record: facts.Record{Key: "load", At: "#/load"}, MassKg: ptr(8000.0), MassUpperKg: ptr(8200.0),
 			MassKnownBy: ptr("estimated"), MassToleranceGiven: true, MostUsedRatio: ptr(0.6), MostUsedPart: ptr("S1 in leg hook/1"),
-			Hangs: ptr("steady"), TiltDeg: ptr(1.5),
+			Hangs: ptr("steady"), TiltDeg: ptr(1.5), PlumbOffsetM: ptr(0.1),
 		}},
 	}
 	for i := 1; i <= 4; i++ {
@@ -82,6 +82,8 @@ func breaks() []broken {
 			"S1 in leg hook/1 carries unknown, <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
 		{"load/bound_over_rated_load", "", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
+		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },
+			"held as it is meant to hang, the load has its center of gravity <plumb_offset_m 0.25> beside the hook and swings there as it leaves the ground; at most <offset_m 0.2> is usual", "#/load", 0.25},
 		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
 			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
 		{"load/mass_tolerance_missing", "not_weighed", func(d *facts.Document) { d.Loads[0].MassToleranceGiven = false },
