@@ -133,7 +133,7 @@ func TestTagStates(t *testing.T) {
 			t.Errorf("S%s has no rated load because %q", id, got)
 		}
 	}
-	if shows, _ := find(t, f, "gear/S4").Field("tag.shows"); fmt.Sprint(shows) != "[serial diameter hitch angle_from_horizontal]" {
+	if shows, _ := find(t, f, "gear/S4").Field("tag.shows"); fmt.Sprint(shows) != "[serial diameter hitch angle_from_horizontal legs design_factor]" {
 		t.Errorf("the tag shows %v", shows)
 	}
 }

@@ -43,7 +43,7 @@ func addLeg(d *facts.Document, i int) {
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
-		Tag: facts.Tag{At: "#/tag", State: "legible", Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial"}},
+		Tag: facts.Tag{At: "#/tag", State: "legible", Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
 			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
@@ -114,6 +114,10 @@ func breaks() []broken {
 			"the tag of sling S1 does not show: maker, rated load", "#/tag", 0},
 		{"inspection/overdue", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(12.0) },
 			"S1 is <inspection.overdue_days 12> past its periodic inspection, due on <inspection.due 2027-05-04>", "#/gear/0/inspection", 12},
+		{"tag/useful_fields_missing", "", func(d *facts.Document) {
+			d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs"}
+		},
+			"the tag of sling S1 does not show, though it would be useful: serial, design factor", "#/tag", 0},
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
 			"the periodic inspection of S1 holds on the day of the lift and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
 		{"fit/eye_over_body", "too_wide", func(d *facts.Document) { d.Fits[0].WidthOverLengthRatio = ptr(0.6) },

@@ -2,6 +2,7 @@ package policy_test
 
 import (
 	"context"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -136,6 +137,46 @@ func TestProfilesDiffer(t *testing.T) {
 	o := judge(t, builtin(t, "us"), d)["tag/missing_or_incomplete"].Outcomes[0]
 	if want := []string{"diameter", "hitch", "angle_from_horizontal"}; !cmp.Equal(o.Names, want) {
 		t.Errorf("us: lacking %v, want %v", o.Names, want)
+	}
+}
+
+// A field that a tag has to show is never called useful as well, or one that
+// is missing would be found twice.
+func TestNoTagFieldIsBothRequiredAndUseful(t *testing.T) {
+	for _, name := range []string{"us", "eu"} {
+		d := level()
+		d.Gear[0].Tag.Shows = nil
+		got := judge(t, builtin(t, name), d)
+		required := got["tag/missing_or_incomplete"].Outcomes[0].Names
+		useful := got["tag/useful_fields_missing"].Outcomes[0].Names
+		for _, field := range useful {
+			if slices.Contains(required, field) {
+				t.Errorf("%s: %s is found missing twice", name, field)
+			}
+		}
+		if len(required) == 0 || len(useful) == 0 {
+			t.Errorf("%s: required %v, useful %v", name, required, useful)
+		}
+	}
+}
+
+// An offset that tilts the load is told by its tilt alone.
+func TestOffsetIsToldOnce(t *testing.T) {
+	p := builtin(t, "us")
+	for tilt, want := range map[float64][2]int{5: {1, 0}, 5.1: {0, 1}} {
+		d := level()
+		d.Loads[0].TiltDeg, d.Loads[0].PlumbOffsetM = ptr(tilt), ptr(0.3)
+		var got [2]int
+		for i, id := range []string{"load/hook_not_plumb", "load/tilt"} {
+			for _, o := range judge(t, p, d)[id].Outcomes {
+				if o.State == policy.Broken {
+					got[i]++
+				}
+			}
+		}
+		if got != want {
+			t.Errorf("tilted by %v: %v findings of offset and tilt, want %v", tilt, got, want)
+		}
 	}
 }
 

@@ -1,0 +1,28 @@
+# METADATA
+# title: Useful fields missing on a tag
+# description: >-
+#   A sling can be used by what its tag has to show. A serial number, the number
+#   of legs and the design factor besides make sure that register, certificate
+#   and inspection report speak of this sling, and of what its rating rests on.
+# custom:
+#   severity: note
+#   over: gear
+#   where:
+#     kind: [wire_rope_sling]
+#     uses: {at_least: 1}
+#     tag.state: [legible]
+#   params:
+#     useful: [serial, legs, design_factor]
+#   message: "the tag of sling {id} does not show, though it would be useful: {names}"
+#   place: tag
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.tag.useful_fields_missing
+
+import data.params.tag.useful_fields_missing as p
+
+finding contains {"key": item.key, "names": lacking} if {
+	some item in input.gear
+	lacking := [field | some field in p.useful; not field in item.tag.shows]
+	count(lacking) > 0
+}
