@@ -1,6 +1,3 @@
-// Package plangen makes lift plans from a seed: varied, believable, and the
-// same text for the same seed. They serve tests and measuring; the site and
-// all its gear are invented.
 package plangen
 
 import (
@@ -8,19 +5,27 @@ import (
 	"math/rand/v2"
 )
 
-// sketch is a lift before it is written down. Meters and tonnes.
+// sketch is a lift before it is written down. Lengths in meters, masses and
+// rated loads in tonnes.
 type sketch struct {
-	r       *rand.Rand
-	us      bool
-	flow    bool // gear on one line each
-	link    bool // a master link between hook and legs
-	massT   float64
-	center  [3]float64
-	points  [][3]float64
-	legM    []float64 // lengths of the slings
-	rope    rope
-	shackle float64 // inside length
-	rating  float64 // of shackles, link and padeyes, in tonnes
+	r        *rand.Rand
+	us       bool
+	link     bool // a master link between hook and legs
+	shackles bool // at the lower end of each leg
+	massT    float64
+	tolerate int // percent
+	size     [3]float64
+	center   [3]float64
+	points   [][3]float64
+	legM     []float64 // from hook or link to the attachment
+	rope     rope
+	hookZ    float64 // where the legs hang from, above the datum
+	shackleM float64
+	linkM    float64
+	sectionM float64 // of the link
+	hookM    float64 // width of the hook
+	eyeM     float64
+	ratedT   float64 // of shackles, link and padeyes
 }
 
 // rope is a size of sling with its rated load as one leg.
@@ -32,15 +37,17 @@ func ropes() []rope {
 }
 
 // newSketch draws a lift that hangs level and within its ratings.
-func newSketch(seed uint64) *sketch {
-	s := &sketch{r: rand.New(rand.NewPCG(seed, seed^0x9e3779b97f4a7c15))}
-	s.us, s.flow, s.link = s.chance(0.3), s.chance(0.5), s.chance(0.5)
-	s.massT = math.Round(s.between(0.8, 14)*100) / 100
-	length, width, height := s.between(2, 8), s.between(1, 3), s.between(1, 3)
-	s.center = [3]float64{length / 2, width / 2, height * s.between(0.25, 0.5)}
-	s.points = s.pointsOn(1+s.r.IntN(4), length, width, height)
-	s.shackle = 0.05
-	s.hangLevel(s.between(52, 72))
+func newSketch(r *rand.Rand) *sketch {
+	s := &sketch{r: r}
+	s.us, s.link, s.shackles = s.chance(0.35), s.chance(0.5), s.chance(0.8)
+	s.massT, s.tolerate = math.Round(s.between(0.6, 14)*100)/100, 1+s.r.IntN(5)
+	length := s.between(2, 8)
+	s.size = [3]float64{s.snap(length), s.snap(length * s.between(0.4, 0.8)), s.snap(s.between(1.2, 3))}
+	s.shackleM, s.linkM = s.snap(s.between(0.05, 0.12)), s.snap(s.between(0.15, 0.35))
+	s.sectionM, s.hookM = s.snap(s.between(0.02, 0.04)), s.snap(s.between(0.06, 0.11))
+	s.eyeM = s.snap(s.between(0.31, 0.6))
+	s.place(1 + s.r.IntN(4))
+	s.fit(s.between(47, 72))
 	return s
 }
 
@@ -48,46 +55,108 @@ func (s *sketch) between(low, high float64) float64 { return low + s.r.Float64()
 
 func (s *sketch) chance(p float64) bool { return s.r.Float64() < p }
 
-// pointsOn places the attachments: above the center of gravity for one and
-// two, round it for more.
-func (s *sketch) pointsOn(n int, length, width, height float64) [][3]float64 {
-	x, y, z := s.center[0], s.center[1], height
+// place puts the attachments round a center of gravity that need not lie in
+// the middle, and all of it at some distance from the datum.
+func (s *sketch) place(n int) {
+	length, width, height := s.size[0], s.size[1], s.size[2]
+	s.center = s.snapped([3]float64{length * s.between(0.4, 0.6), width * s.between(0.4, 0.6), height * s.between(0.25, 0.5)})
+	x, y := s.center[0], s.center[1]
+	left, right, side := s.snap(length*s.between(0.2, 0.38)), s.snap(length*s.between(0.2, 0.38)), s.snap(width*s.between(0.2, 0.38))
 	switch n {
 	case 1:
-		return [][3]float64{{x, y, z}}
+		s.points = [][3]float64{{x, y, height}}
 	case 2:
-		return [][3]float64{{x - length*s.between(0.2, 0.45), y, z}, {x + length*s.between(0.2, 0.45), y, z}}
+		s.points = [][3]float64{{x - left, y, height}, {x + right, y, height * s.between(0.8, 1)}}
 	case 3:
-		return [][3]float64{{x - 0.4*length, y - 0.4*width, z}, {x - 0.4*length, y + 0.4*width, z}, {x + 0.4*length, y, z}}
+		s.points = [][3]float64{{x - left, y - side, height}, {x - left, y + side, height}, {x + right, y, height}}
+	default: // points that mirror each other get lengths that suit one another however they are rounded
+		z := height * s.between(0.5, 1)
+		s.points = [][3]float64{{x - left, y - side, z}, {x + right, y - side, z}, {x + right, y + side, z}, {x - left, y + side, z}}
 	}
-	z = height * s.between(0.3, 1)
-	return [][3]float64{
-		{x - 0.4*length, y - 0.4*width, z}, {x + 0.4*length, y - 0.4*width, z},
-		{x + 0.4*length, y + 0.4*width, z}, {x - 0.4*length, y + 0.4*width, z},
+	if s.chance(0.2) {
+		s.move(s.snapped([3]float64{-length / 2, -width / 2, 0}))
+	}
+	for i := range s.points {
+		s.points[i] = s.snapped(s.points[i])
 	}
 }
 
-// hangLevel gives each leg the length at which the load hangs level with its
-// flattest leg at the angle, and picks a rope that carries it with room to
-// spare.
-func (s *sketch) hangLevel(angleDeg float64) {
-	reach := 0.0
-	for _, p := range s.points {
-		reach = max(reach, math.Hypot(p[0]-s.center[0], p[1]-s.center[1]))
+func (s *sketch) move(by [3]float64) {
+	for k := range by {
+		s.center[k] += by[k]
+		for i := range s.points {
+			s.points[i][k] += by[k]
+		}
 	}
-	rise := max(1, reach*math.Tan(angleDeg*math.Pi/180))
+}
+
+func (s *sketch) snapped(p [3]float64) [3]float64 {
+	return [3]float64{s.snap(p[0]), s.snap(p[1]), s.snap(p[2])}
+}
+
+// away is how far a point lies from the plumb line through the center of
+// gravity.
+func (s *sketch) away(p [3]float64) float64 {
+	return math.Hypot(p[0]-s.center[0], p[1]-s.center[1])
+}
+
+// fit gives each leg the length at which the load hangs level with its
+// flattest leg at the angle from horizontal, and picks gear that carries it
+// with room to spare.
+func (s *sketch) fit(angleDeg float64) {
+	s.hookZ = 0
+	for _, p := range s.points {
+		s.hookZ = max(s.hookZ, p[2]+s.leastRise(), p[2]+s.away(p)*math.Tan(radians(angleDeg)))
+	}
 	s.legM = nil
 	for _, p := range s.points {
-		s.legM = append(s.legM, math.Hypot(math.Hypot(p[0]-s.center[0], p[1]-s.center[1]), rise)-s.shackle)
+		s.legM = append(s.legM, s.snap(math.Hypot(s.away(p), s.hookZ-p[2])))
 	}
-	need := 1.3 * s.massT / math.Sin(angleDeg*math.Pi/180)
-	if len(s.points) > 2 {
-		need /= 1.6
-	}
+	share := []float64{1, 1, 0.7, 0.7}[len(s.points)-1]
+	pull := 1.25 * s.massT * (1 + float64(s.tolerate)/100) * share / math.Sin(radians(angleDeg))
 	for _, s.rope = range ropes() {
-		if s.rope.ratedT > need {
+		if s.rope.ratedT > pull {
 			break
 		}
 	}
-	s.rating = math.Ceil(2 * max(need, s.massT))
+	s.ratedT = math.Ceil(max(pull, 1.5*s.massT))
+}
+
+// leastRise keeps plumb legs from being too short to be made up.
+func (s *sketch) leastRise() float64 {
+	if len(s.points) == 1 {
+		return 1.5
+	}
+	return 0.6
+}
+
+func radians(deg float64) float64 { return deg * math.Pi / 180 }
+
+// slingM is the length of a leg's sling.
+func (s *sketch) slingM(i int) float64 {
+	if s.shackles {
+		return s.legM[i] - s.shackleM
+	}
+	return s.legM[i]
+}
+
+// disturb takes the lift away from hanging level: legs of any length, a center
+// of gravity anywhere.
+func (s *sketch) disturb() {
+	if s.chance(0.4) {
+		for i := range s.legM {
+			s.legM[i] = s.snap(s.legM[i] * s.between(0.75, 1.3))
+		}
+	}
+	if s.chance(0.3) {
+		s.center = s.snapped([3]float64{s.center[0] + s.size[0]*s.between(-0.3, 0.3), s.center[1] + s.size[1]*s.between(-0.3, 0.3), s.size[2] * s.between(0.1, 1.2)})
+	}
+	if s.chance(0.1) { // legs nearly in one plane
+		for i := range s.points {
+			s.points[i][1] = s.snap(s.center[1] + 0.1*(s.points[i][1]-s.center[1]))
+		}
+	}
+	if s.chance(0.2) {
+		s.massT *= s.between(1, 3)
+	}
 }
