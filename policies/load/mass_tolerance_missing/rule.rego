@@ -12,7 +12,7 @@
 #     - name: weighed
 #       severity: note
 #       message: "the load is weighed, and the plan does not say how far the scale may be off: add its `mass_tolerance`"
-#   message: "the load's mass is {mass_known_by}, and the plan does not say how far it may be off: without `mass_tolerance` all forces are computed at {mass_kg} as it stands"
+#   message: "the load's mass is {mass_known_by}, and the plan does not say how far it may be off: without `mass_tolerance` all forces are computed at the bare figure"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.mass_tolerance_missing
