@@ -107,13 +107,14 @@ func (w *work) explain(key string, why facts.Reason, fields ...string) {
 
 func (w *work) lift() {
 	l := facts.Lift{
-		Record:   facts.Record{Key: "lift", At: "#/lift"},
-		ID:       w.plan.Lift.ID,
-		Title:    w.plan.Lift.Title,
-		Category: w.plan.Lift.Category,
-		Profile:  w.cond.Profile,
-		Stage:    w.cond.Stage,
-		Legs:     len(w.plan.Support.Legs),
+		Record:        facts.Record{Key: "lift", At: "#/lift"},
+		ID:            w.plan.Lift.ID,
+		Title:         w.plan.Lift.Title,
+		Category:      w.plan.Lift.Category,
+		Profile:       w.cond.Profile,
+		Stage:         w.cond.Stage,
+		Legs:          len(w.plan.Support.Legs),
+		LegsThatCount: w.cond.LegsThatCount,
 	}
 	if w.day != nil {
 		l.Date = ptr(w.day.Format(time.DateOnly))

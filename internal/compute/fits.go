@@ -52,7 +52,11 @@ func (w *work) fit(leg plan.Leg, sling *gear.WireRopeSling, body over) {
 		Outer:      body.name,
 		Thimble:    sling.Upper.Thimble,
 		EyeLengthM: number(sling.Upper.Length),
+		EyeWidthM:  number(sling.Upper.Width),
 		BodyWidthM: number(body.width),
+	}
+	if f.Thimble {
+		w.wait(f.Key, []facts.Input{input(sling.Upper.Pointer, "eyes.upper.width", "the inside width of the thimble in "+sling.ID+"'s upper eye")}, absent(f, "eye_width_m")...)
 	}
 	var needs []facts.Input
 	if f.EyeLengthM == nil {

@@ -29,6 +29,9 @@ func concernsNot(r facts.View, collection, field string) bool {
 		return true
 	case "legs.tension_bound_n", "legs.tension_counted_n", "parts.load_bound_n":
 		return split == "settled_by_statics"
+	case "fits.eye_width_m":
+		thimble, _ := r.Field("thimble")
+		return thimble == false
 	case "gear.diameter_m":
 		return kind == "shackle"
 	}

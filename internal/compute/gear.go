@@ -2,6 +2,8 @@ package compute
 
 import (
 	"fmt"
+	"math"
+	"slices"
 	"time"
 
 	"liftlint/internal/facts"
@@ -32,6 +34,10 @@ func (w *work) gear() {
 			Uses:   count[base.ID],
 			Tag:    tagOf(base),
 		}
+		if s, ok := item.(*gear.WireRopeSling); ok {
+			g.EyeKinds = eyeKinds(s)
+			g.Tag.Diameter = compareDiameter(s)
+		}
 		length, field := item.Bearing()
 		if g.LengthM = number(length); g.LengthM == nil {
 			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "length_m")
@@ -45,12 +51,38 @@ func (w *work) gear() {
 	}
 }
 
+func eyeKinds(s *gear.WireRopeSling) []string {
+	var kinds []string
+	for _, e := range []gear.Eye{s.Upper, s.Lower} {
+		if e.Kind != "" && !slices.Contains(kinds, e.Kind) {
+			kinds = append(kinds, e.Kind)
+		}
+	}
+	return kinds
+}
+
+// sameDiameter is by how much a rope and its tag may differ as the same size
+// in millimeters and in inches does: 22 mm and 7/8 in are 1 % apart, sizes that
+// follow each other 6 % and more.
+const sameDiameter = 0.03
+
+// compareDiameter compares a rope with its tag, where both are given.
+func compareDiameter(s *gear.WireRopeSling) string {
+	if s.Tag == nil || s.Tag.Diameter == nil || s.Diameter == nil {
+		return "not_compared"
+	}
+	if math.Abs(float64(*s.Tag.Diameter)-float64(*s.Diameter)) > sameDiameter*float64(*s.Diameter) {
+		return "differs"
+	}
+	return "agrees"
+}
+
 func tagOf(base *gear.Common) facts.Tag {
 	t := base.Tag
 	if t == nil {
-		return facts.Tag{At: at(base.Pointer), State: "not_recorded"}
+		return facts.Tag{At: at(base.Pointer), State: "not_recorded", Diameter: "not_compared"}
 	}
-	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows}
+	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows, Diameter: "not_compared"}
 }
 
 // inspection reckons when the last inspection stops holding. The day on which

@@ -94,6 +94,10 @@ func (h hanging) describe(l *facts.Load) {
 		if h.balance.Rocks || h.balance.Rests > 1 {
 			l.Hangs = ptr("rocks")
 		}
+		l.RightingM = ptr(max(0, h.balance.RightingM))
+		if body.RollsFreely {
+			l.RightingM = ptr(0.0)
+		}
 		if body.HasHookOffset {
 			l.PlumbOffsetM = ptr(r3.Norm(body.HookOffset))
 		}
@@ -120,7 +124,9 @@ func (h hanging) describeLeg(i int, f *facts.Leg) {
 	if !line.Slack {
 		f.AngleFromHorizontalDeg = ptr(line.AngleFromHorizontalDeg)
 	}
-	bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate
+	// Of legs that only just are independent the bound would be the force
+	// itself, which a millimeter changes: it is no bound then.
+	bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate && !h.dependent()
 	if bounded && f.Split == settledByStiffness {
 		f.TensionBoundN = ptr(line.Bound.TensionN)
 	}

@@ -3,6 +3,8 @@ package compute
 import (
 	"math"
 
+	"gonum.org/v1/gonum/spatial/r3"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/mechanics"
@@ -19,12 +21,36 @@ const (
 	settledByStiffness = "settled_by_stiffness"
 )
 
-// split says what settles the force in the legs.
+// split says what settles the force in the legs. Fewer than four in one plane,
+// as to three points in a row, are no more settled by statics than four are.
 func (w *work) split() string {
-	if len(w.plan.Support.Legs) >= splitLegs {
+	if len(w.plan.Support.Legs) >= splitLegs || w.pose.dependent() {
 		return settledByStiffness
 	}
 	return settledByStatics
+}
+
+// nearlyDependent is how small the sine of the angle between one leg and the
+// plane or line of the others may be before their forces turn on millimeters:
+// about 3 degrees.
+const nearlyDependent = 0.05
+
+// dependent reports whether the directions of the legs lie in one plane, for
+// three, or in one line, for two, or nearly so: then statics alone does not
+// settle their forces.
+func (h hanging) dependent() bool {
+	if h.balance == nil {
+		return false
+	}
+	lines := h.balance.Lines
+	switch len(lines) {
+	case 2:
+		return r3.Norm(r3.Cross(lines[0].Direction, lines[1].Direction)) < nearlyDependent
+	case 3:
+		a, b, c := lines[0].Direction, lines[1].Direction, lines[2].Direction
+		return math.Abs(r3.Dot(a, r3.Cross(b, c))) < nearlyDependent
+	}
+	return false
 }
 
 func (w *work) legs() {
@@ -34,6 +60,8 @@ func (w *work) legs() {
 			ID:     leg.ID,
 			From:   w.plan.Support.From,
 			To:     leg.End.Attachment.ID,
+			EndsIn: string(leg.Down[len(leg.Down)-1].Item.Base().Kind),
+			EndsAt: leg.End.Attachment.Kind,
 			Split:  w.split(),
 		}
 		r := routeOf(leg)
@@ -64,7 +92,8 @@ func (w *work) count(i int, f *facts.Leg) {
 	// A slack leg counts too: a few millimeters can tighten it.
 	angle := w.pose.balance.Lines[i].AngleFromHorizontalDeg
 	weight := *w.upperMassKg() * quantity.StandardGravity
-	counted := capacity.CountedShareN(weight, w.cond.LegsThatCount, angle)
+	count := min(w.cond.LegsThatCount, len(w.plan.Support.Legs))
+	counted := capacity.CountedShareN(weight, count, angle)
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
 		return
 	}
@@ -97,6 +126,9 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 func noBound(m mechanics.BoundMeaning) string {
 	if m == mechanics.Unbounded {
 		return "the legs can pull against each other without end"
+	}
+	if m == mechanics.Determinate {
+		return "the legs lie so nearly in one plane that millimeters decide which of them carries"
 	}
 	return "the most that each leg can be made to carry could not be computed"
 }

@@ -38,7 +38,7 @@ func (w *work) load() {
 	w.wait(loadKey, []facts.Input{massInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "plumb_offset_m")...)
+	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "righting_m", "plumb_offset_m")...)
 	if w.pose.balance != nil {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
 	}
@@ -68,11 +68,13 @@ func (w *work) mostUsed() {
 
 func (w *work) hook() {
 	h := facts.Hook{
-		Record:        facts.Record{Key: "hook/" + w.plan.Support.From, At: at(w.plan.Hook.Pointer)},
-		ID:            w.plan.Support.From,
-		LoadN:         w.hookLoadN(),
-		RiggingMassKg: w.riggingMassKg(),
-		BodyWidthM:    number(w.plan.Hook.BodyWidth),
+		Record:           facts.Record{Key: "hook/" + w.plan.Support.From, At: at(w.plan.Hook.Pointer)},
+		ID:               w.plan.Support.From,
+		LoadN:            w.hookLoadN(),
+		RiggingMassKg:    w.riggingMassKg(),
+		ItemsWithoutMass: w.itemsWithoutMass(),
+		LegsDirect:       w.legsDirect(),
+		BodyWidthM:       number(w.plan.Hook.BodyWidth),
 	}
 	w.wait(h.Key, []facts.Input{massInput()}, absent(h, "load_n")...)
 	w.wait(h.Key, []facts.Input{w.hookWidthInput()}, absent(h, "body_width_m")...)
@@ -96,6 +98,25 @@ func (w *work) hookWidthInput() facts.Input {
 // riggingMassKg adds up what is given of the mass of links, slings and
 // shackles in use.
 func (w *work) riggingMassKg() float64 { return massKg(w.uses()) }
+
+// legsDirect counts the legs that go over the hook itself.
+func (w *work) legsDirect() int {
+	if len(w.plan.Support.By) > 0 {
+		return 0
+	}
+	return len(w.plan.Support.Legs)
+}
+
+// itemsWithoutMass counts what massKg takes as nothing.
+func (w *work) itemsWithoutMass() int {
+	n := 0
+	for _, u := range w.uses() {
+		if u.Item.Base().Mass == nil {
+			n++
+		}
+	}
+	return n
+}
 
 // massKg adds up what is given of the mass of items.
 func massKg(uses []plan.Use) float64 {

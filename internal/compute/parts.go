@@ -30,7 +30,7 @@ func (w *work) parts() {
 // linkPart carries all, however the legs share.
 func (w *work) linkPart(u plan.Use) {
 	p := itemPart(u, w.plan.Support.From)
-	p.Split, p.LoadN = settledByStatics, w.hookLoadN()
+	p.Split, p.LoadN, p.JudgedBy = settledByStatics, w.hookLoadN(), ptr("whole_load")
 	p.RiggingN = w.riggingMassKg() * quantity.StandardGravity
 	w.wait(p.Key, []facts.Input{massInput()}, absent(p, "load_n")...)
 	w.rate(&p, u.Item)
@@ -46,6 +46,7 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	p.Split = w.split()
 	p.RiggingN = massKg(leg.Down[n:]) * quantity.StandardGravity
 	f := w.out.Document.Legs[i]
+	p.JudgedBy = f.JudgedBy
 	p.LoadN, p.LoadBoundN = plus(f.TensionJudgedN, p.RiggingN), plus(f.TensionBoundN, p.RiggingN)
 	w.copyGaps(leg, p)
 	w.rate(&p, u.Item)
@@ -82,6 +83,7 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 		Split:  w.split(),
 		LoadN:  w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionJudgedN }),
 	}
+	p.JudgedBy = w.judgedBy(legs)
 	p.LoadBoundN = w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionBoundN })
 	for _, i := range legs {
 		w.copyGaps(w.plan.Support.Legs[i], p)
@@ -102,6 +104,7 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 func (w *work) copyGaps(leg plan.Leg, p facts.Part) {
 	if p.LoadN == nil {
 		w.out.Gaps.CopyTo(legKey(leg), "tension_judged_n", p.Key, "load_n")
+		w.out.Gaps.CopyTo(legKey(leg), "tension_judged_n", p.Key, "judged_by")
 	}
 	if p.LoadBoundN == nil {
 		w.out.Gaps.CopyTo(legKey(leg), "tension_bound_n", p.Key, "load_bound_n")
@@ -117,6 +120,22 @@ func (w *work) legsTo(a *plan.Attachment) []int {
 		}
 	}
 	return list
+}
+
+// judgedBy is by which forces the legs are judged: their own only where all
+// are.
+func (w *work) judgedBy(legs []int) *string {
+	by := w.out.Document.Legs[legs[0]].JudgedBy
+	for _, i := range legs[1:] {
+		f := w.out.Document.Legs[i]
+		if f.JudgedBy == nil || by == nil {
+			return nil
+		}
+		if *f.JudgedBy == "legs_counted" {
+			by = f.JudgedBy
+		}
+	}
+	return by
 }
 
 func (w *work) legNames(legs []int) string {

@@ -27,13 +27,14 @@ type Record struct {
 // Lift is the plan's head and the conditions it is judged under.
 type Lift struct {
 	Record
-	ID       string  `json:"id" doc:"The plan's number."`
-	Title    string  `json:"title" doc:"What the lift is."`
-	Category string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift; routine where it says nothing."`
-	Profile  string  `json:"profile" doc:"Whose practice the plan is judged by."`
-	Stage    string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
-	Date     *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
-	Legs     int     `json:"legs" doc:"Number of legs that carry the load."`
+	ID            string  `json:"id" doc:"The plan's number."`
+	Title         string  `json:"title" doc:"What the lift is."`
+	Category      string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift; routine where it says nothing."`
+	Profile       string  `json:"profile" doc:"Whose practice the plan is judged by."`
+	Stage         string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
+	Date          *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
+	Legs          int     `json:"legs" doc:"Number of legs that carry the load."`
+	LegsThatCount int     `json:"legs_that_count" doc:"Of four legs and more on a rigid load, how many the profile takes to carry it."`
 }
 
 // Load is the body that hangs.
@@ -48,6 +49,7 @@ type Load struct {
 	MostUsedPart       *string  `json:"most_used_part,omitempty" doc:"The part that it is of and where that works, as in S1 in hook/1; the first of several."`
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity" doc:"Whether it hangs as intended, can rock between slack legs, or turns over. Absent where it could not be computed."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
+	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
 	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest. Only where that says that it turns over."`
 }
@@ -55,10 +57,12 @@ type Load struct {
 // Hook is a crane hook that legs or a link hang from.
 type Hook struct {
 	Record
-	ID            string   `json:"id" doc:"The hook's name."`
-	LoadN         *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given."`
-	RiggingMassKg float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`
-	BodyWidthM    *float64 `json:"body_width_m,omitempty" doc:"Width of the hook's section where an eye or a link bears."`
+	ID               string   `json:"id" doc:"The hook's name."`
+	LoadN            *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given."`
+	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`
+	ItemsWithoutMass int      `json:"items_without_mass" doc:"Number of links, slings and shackles in use whose mass is not given and counts as zero."`
+	RiggingMassKg    float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`
+	BodyWidthM       *float64 `json:"body_width_m,omitempty" doc:"Width of the hook's section where an eye or a link bears."`
 }
 
 // Attachment is a point on the load that a leg can take.

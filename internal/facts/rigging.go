@@ -8,15 +8,17 @@ type Gear struct {
 	Uses       int         `json:"uses" doc:"Number of places in the lift where it is used."`
 	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
 	LengthM    *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
+	EyeKinds   []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck" doc:"How its eyes are made, as far as the plan says; empty for what has none."`
 	Tag        Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
 }
 
 // Tag is what the identification on a sling or fitting shows.
 type Tag struct {
-	At    string   `json:"at" doc:"Where it stands in the plan."`
-	State string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Shows []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
+	At       string   `json:"at" doc:"Where it stands in the plan."`
+	State    string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
+	Diameter string   `json:"diameter" enum:"agrees,differs,not_compared" doc:"Whether the diameter on it is that of the plan, to 3 %; not_compared unless both are given."`
+	Shows    []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
 }
 
 // Inspection is the last one on record and when the next is due.
@@ -33,7 +35,9 @@ type Leg struct {
 	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
 	From                   string   `json:"from" doc:"The support it hangs from."`
 	To                     string   `json:"to" doc:"The attachment it goes to."`
-	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone up to three, stiffness and exact lengths from four on."`
+	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,shackle" doc:"Kind of its lowest part, which goes to the attachment."`
+	EndsAt                 string   `json:"ends_at" enum:"padeye" doc:"Kind of the attachment it goes to."`
+	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone, or stiffness and exact lengths too, as from four legs on and for legs in one plane."`
 	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
 	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
@@ -52,6 +56,7 @@ type Part struct {
 	Where      string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split      string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
 	RiggingN   float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`
+	JudgedBy   *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted,whole_load" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, or the weight of all."`
 	LoadN      *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
 	LoadBoundN *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used."`
@@ -66,6 +71,7 @@ type Fit struct {
 	Outer                string   `json:"outer" doc:"The part it goes over."`
 	Thimble              bool     `json:"thimble" doc:"Whether the eye has a thimble, which keeps its shape."`
 	EyeLengthM           *float64 `json:"eye_length_m,omitempty" doc:"Inside length of the eye, bearing point to crotch."`
+	EyeWidthM            *float64 `json:"eye_width_m,omitempty" doc:"Inside width of the eye, as given. Asked for of a thimbled eye, which keeps it; does not concern a soft one."`
 	BodyWidthM           *float64 `json:"body_width_m,omitempty" doc:"Width of what the eye goes over."`
 	WidthOverLengthRatio *float64 `json:"width_over_length_ratio,omitempty" doc:"Width of the body over the eye's inside length."`
 	EyeIncludedAngleDeg  *float64 `json:"eye_included_angle_deg,omitempty" doc:"Angle between the two sides of the eye as it is spread."`

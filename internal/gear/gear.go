@@ -82,8 +82,10 @@ func (s *WireRopeSling) Rating() (*quantity.Load, string) {
 // Eye is one end of a sling.
 type Eye struct {
 	Pointer string // JSON pointer of the eye, or of the sling where it gives none
+	Kind    string // how it is made; empty where the plan does not say
 	Thimble bool
 	Length  *quantity.Length // inside, bearing point to crotch
+	Width   *quantity.Length // inside, across
 }
 
 // Shackle joins a sling to what it pulls.

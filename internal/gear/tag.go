@@ -18,6 +18,7 @@ type Tag struct {
 	Condition Condition
 	Shows     []string // the fields that can be read, by their names in the plan
 	RatedLoad *quantity.Load
+	Diameter  *quantity.Length
 	// AngleFromHorizontal is the angle that the rated load stands for.
 	AngleFromHorizontal *quantity.Angle
 	// Legs is the number of legs that the tag names.

@@ -44,6 +44,9 @@ func (p printer) text(field string, value any) string {
 	case float64:
 		return single(field, v, p.units)
 	case string:
+		if field == "judged_by" {
+			return strings.ReplaceAll(v, "_", " ")
+		}
 		return v
 	case []string:
 		return strings.Join(v, ", ")

@@ -153,8 +153,10 @@ func decodeEye(sling fields, end string) gear.Eye {
 	e := eyes.of(end)
 	return gear.Eye{
 		Pointer: e.pointerOr(eyes.pointerOr(sling.pointer())),
+		Kind:    e.text("kind"),
 		Thimble: e.truth("thimble"),
 		Length:  e.length("length"),
+		Width:   e.length("width"),
 	}
 }
 
@@ -166,6 +168,7 @@ func decodeTag(f fields) *gear.Tag {
 		Pointer:             f.pointer(),
 		Condition:           gear.Condition(f.text("condition")),
 		RatedLoad:           f.load("rated_load"),
+		Diameter:            f.length("diameter"),
 		AngleFromHorizontal: f.angle("angle_from_horizontal"),
 		Legs:                f.count("legs"),
 	}

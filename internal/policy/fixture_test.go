@@ -17,10 +17,11 @@ func level() *facts.Document {
 			Record: facts.Record{Key: "lift", At: "#/lift"}, ID: "SQ-7", Title: "Set pump PS-2",
 			Category: "routine", Profile: "us", Stage: policy.Review, Legs: 4,
 		}},
+		Hooks: []facts.Hook{{Record: facts.Record{Key: "hook/hook", At: "#/hook"}, ID: "hook"}},
 		Loads: []facts.Load{{
 			Record: facts.Record{Key: "load", At: "#/load"}, MassKg: ptr(8000.0), MassUpperKg: ptr(8200.0),
 			MassKnownBy: ptr("estimated"), MassToleranceGiven: true, MostUsedRatio: ptr(0.6), MostUsedPart: ptr("S1 in leg hook/1"),
-			Hangs: ptr("steady"), TiltDeg: ptr(1.5), PlumbOffsetM: ptr(0.1),
+			Hangs: ptr("steady"), TiltDeg: ptr(1.5), RightingM: ptr(1.2), PlumbOffsetM: ptr(0.1),
 		}},
 	}
 	for i := 1; i <= 4; i++ {
@@ -37,25 +38,30 @@ func addLeg(d *facts.Document, i int) {
 	}
 	sling := fmt.Sprintf("S%d", i)
 	d.Legs = append(d.Legs, facts.Leg{
-		Record: at("leg"), ID: fmt.Sprintf("hook/%d", i), From: "hook", To: "A", Split: "settled_by_stiffness",
+		Record: at("leg"), ID: fmt.Sprintf("hook/%d", i), From: "hook", To: "A", EndsIn: "shackle", EndsAt: "padeye", Split: "settled_by_stiffness",
 		Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0),
 	})
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
-		Tag: facts.Tag{At: "#/tag", State: "legible", Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
+		EyeKinds: []string{"flemish_sleeve"},
+		Tag:      facts.Tag{At: "#/tag", State: "legible", Diameter: "agrees", Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
 			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
 	})
 	d.Parts = append(d.Parts, facts.Part{
 		Record: at("part"), ID: sling, Kind: "wire_rope_sling", Where: "leg hook/1", Split: "settled_by_stiffness",
-		LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), UsedRatio: ptr(0.6),
+		JudgedBy: ptr("own_force"), LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), UsedRatio: ptr(0.6),
 	})
 	d.Fits = append(d.Fits, facts.Fit{
 		Record: at("fit"), What: "eye_over_hook", Inner: sling + "'s upper eye", Outer: "the crane hook",
 		WidthOverLengthRatio: ptr(0.35), EyeIncludedAngleDeg: ptr(24.4),
 	})
+	if i == 4 { // one with a thimble among soft eyes
+		f := &d.Fits[3]
+		f.Thimble, f.BodyWidthM, f.EyeWidthM = true, ptr(0.04), ptr(0.05)
+	}
 }
 
 // broken is one way to break a rule, on the first record of its collection.
@@ -75,11 +81,11 @@ func breaks() []broken {
 		{"angle/leg_too_flat", "flat", func(d *facts.Document) { d.Legs[0].AngleFromHorizontalDeg = ptr(40.0) },
 			"leg hook/1 hangs at <angle_from_horizontal_deg 40> from horizontal; under <warning_deg 45> small errors of length or height change its pull much", "#/leg/0", 40},
 		{"angle/leg_too_flat", "below_usual", func(d *facts.Document) { d.Legs[0].AngleFromHorizontalDeg = ptr(55.0) },
-			"leg hook/1 hangs at <angle_from_horizontal_deg 55> from horizontal; legs are usually kept at <note_deg 60> or steeper, the angle that tags are rated for", "#/leg/0", 55},
+			"leg hook/1 hangs at <angle_from_horizontal_deg 55> from horizontal; legs are usually kept at <note_deg 60> or steeper", "#/leg/0", 55},
 		{"load/over_rated_load", "over", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(1.2) },
-			"S1 in leg hook/1 carries <load_n 30000>, <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
 		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
-			"S1 in leg hook/1 carries unknown, <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+			"S1 in leg hook/1 is judged with unknown (own_force), <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
 		{"load/bound_over_rated_load", "", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
 		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },
@@ -98,6 +104,25 @@ func breaks() []broken {
 			"the load turns over: it does not stay as it is meant to hang", "#/load", 0},
 		{"load/turns_over", "rocks", func(d *facts.Document) { d.Loads[0].Hangs = ptr("rocks") },
 			"the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side", "#/load", 0},
+		{"load/steady_by_little", "neutral", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.0005) },
+			"nothing rights the load when it is turned: its center of gravity lies level with what it hangs from", "#/load", 0.0005},
+		{"load/steady_by_little", "little", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.04) },
+			"what rights the load when it is turned is as little as a pendulum of <righting_m 0.04> has; under <warning_m 0.05> a small error of the center of gravity turns it over", "#/load", 0.04},
+		{"load/rigging_mass_missing", "", func(d *facts.Document) { d.Hooks[0].ItemsWithoutMass = 3 },
+			"<items_without_mass 3> of the links, slings and shackles have no mass in the plan and count as nothing on the hook", "#/hook", 3},
+		{"fit/legs_on_hook", "", func(d *facts.Document) { d.Hooks[0].LegsDirect = 4 },
+			"<legs_direct 4> legs go over the hook itself; with more than <most 2> a link gathers them", "#/hook", 4},
+		{"fit/thimble_over_body", "", func(d *facts.Document) {
+			d.Fits[0].Thimble, d.Fits[0].BodyWidthM, d.Fits[0].EyeWidthM = true, ptr(0.08), ptr(0.045)
+		}, "the crane hook is <body_width_m 0.08> wide; the thimble in S1's upper eye has <eye_width_m 0.045> inside", "#/fit/0", 0.08},
+		{"route/eye_on_padeye", "", func(d *facts.Document) { d.Legs[0].EndsIn = "wire_rope_sling" },
+			"leg hook/1 ends with a sling's eye at padeye A: put the shackle that joins them into the leg", "#/leg/0", 0},
+		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },
+			"S1 is in no leg and no link: use it, or take it out of the plan", "#/gear/0", 0},
+		{"sling/turn_back_eye", "", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"turn_back_sleeve"} },
+			"S1 has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised", "#/gear/0", 0},
+		{"tag/diameter_disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.Diameter = "differs" },
+			"the tag of S1 names another diameter than the sling has in the plan: find out which sling it is", "#/tag", 0},
 		{"load/tilt", "far", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(12.0) },
 			"the load hangs tilted by <tilt_deg 12> from how it is meant to hang; at most <error_deg 10> is taken as level enough", "#/load", 12},
 		{"load/tilt", "some", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(6.0) },
@@ -105,9 +130,9 @@ func breaks() []broken {
 		{"tension/leg_slack", "", func(d *facts.Document) { d.Legs[0].Slack = ptr(true); d.Legs[0].AngleFromHorizontalDeg = nil },
 			"leg hook/1 to A hangs slack: the other legs carry its share", "#/leg/0", 0},
 		{"tag/missing_or_incomplete", "missing", func(d *facts.Document) { d.Gear[0].Tag.State = "missing" },
-			"sling S1 has no tag: it stays out of service until it is tagged again", "#/tag", 0},
+			"sling S1 has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it", "#/tag", 0},
 		{"tag/missing_or_incomplete", "illegible", func(d *facts.Document) { d.Gear[0].Tag.State = "illegible" },
-			"the tag of sling S1 can't be read: it stays out of service until it is tagged again", "#/tag", 0},
+			"the tag of sling S1 can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it", "#/tag", 0},
 		{"tag/missing_or_incomplete", "not_recorded", func(d *facts.Document) { d.Gear[0].Tag.State = "not_recorded" },
 			"the plan says nothing of a tag on sling S1: write down what it shows", "#/tag", 0},
 		{"tag/missing_or_incomplete", "incomplete", func(d *facts.Document) { d.Gear[0].Tag.Shows = []string{"diameter", "hitch", "angle_from_horizontal"} },
@@ -121,7 +146,7 @@ func breaks() []broken {
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
 			"the periodic inspection of S1 holds on the day of the lift and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
 		{"fit/eye_over_body", "too_wide", func(d *facts.Document) { d.Fits[0].WidthOverLengthRatio = ptr(0.6) },
-			"the width of the crane hook is <width_over_length_ratio 0.6> of the length of S1's upper eye; at most <error_ratio 0.5> keeps the splice closed", "#/fit/0", 0.6},
+			"the width of the crane hook is <width_over_length_ratio 0.6> of the length of S1's upper eye; at most <error_ratio 0.5> keeps the sides of the eye from opening at the crotch", "#/fit/0", 0.6},
 		{"fit/eye_over_body", "spread", func(d *facts.Document) { d.Fits[0].EyeIncludedAngleDeg = ptr(33.0) },
 			"S1's upper eye opens to an included angle of <eye_included_angle_deg 33> over the crane hook; up to <note_deg 30> is usual", "#/fit/0", 33},
 		{"route/attachment_unused", "", func(d *facts.Document) { d.Attachments[0].Legs = 0 },

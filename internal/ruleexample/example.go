@@ -34,7 +34,8 @@ type Example struct {
 	Text  string   // the whole plan
 }
 
-// Change sets the value at a JSON pointer of the base to another text.
+// Change sets the value at a JSON pointer of the base to another text, or
+// takes its lines out where To is empty.
 type Change struct {
 	At string `yaml:"at"`
 	To string `yaml:"to"`
@@ -106,6 +107,9 @@ func set(text []byte, c Change) ([]byte, error) {
 	place, ok := doc.Place(c.At)
 	if !ok {
 		return nil, fmt.Errorf("the base has nothing at %s", c.At)
+	}
+	if c.To == "" {
+		return without(text, place), nil
 	}
 	from, to := offset(text, place.Value.From), offset(text, place.Value.To)
 	return []byte(string(text[:from]) + c.To + string(text[to:])), nil

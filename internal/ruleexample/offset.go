@@ -19,3 +19,14 @@ func offset(text []byte, p source.Position) int {
 	}
 	return at
 }
+
+// without takes the lines of a value out, those of its key included.
+func without(text []byte, place source.Place) []byte {
+	first := place.Value.From
+	if !place.Key.IsZero() {
+		first = place.Key.From
+	}
+	from := offset(text, source.Position{Line: first.Line, Column: 1})
+	to := offset(text, source.Position{Line: place.Value.To.Line + 1, Column: 1})
+	return []byte(string(text[:from]) + string(text[to:]))
+}

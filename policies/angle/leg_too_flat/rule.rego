@@ -1,5 +1,5 @@
 # METADATA
-# title: Leg too flat
+# title: Leg angle from horizontal
 # description: >-
 #   The flatter a leg hangs, the more it pulls for the same weight, and the
 #   harder it squeezes the load. At 30 degrees from horizontal a leg carries
@@ -23,7 +23,7 @@
 #     - name: below_usual
 #       severity: note
 #       limit: note_deg
-#       message: "leg {id} hangs at {measured} from horizontal; legs are usually kept at {limit} or steeper, the angle that tags are rated for"
+#       message: "leg {id} hangs at {measured} from horizontal; legs are usually kept at {limit} or steeper"
 #   message: "leg {id} hangs at {measured} from horizontal; at least {limit} is asked for"
 #   remedy: longer_leg
 #   cite:

@@ -20,7 +20,7 @@
 #       measured: eye_included_angle_deg
 #       limit: note_deg
 #       message: "{inner} opens to an included angle of {measured} over {outer}; up to {limit} is usual"
-#   message: "the width of {outer} is {measured} of the length of {inner}; at most {limit} keeps the splice closed"
+#   message: "the width of {outer} is {measured} of the length of {inner}; at most {limit} keeps the sides of the eye from opening at the crotch"
 #   remedy: larger_eye
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Over the rated load
+# title: Load against rated load
 # description: >-
 #   No part carries more than it is rated for in the way it is used. The factor
 #   between rated load and strength is not there to be used up: it stands for
@@ -17,8 +17,8 @@
 #     - name: near
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} carries {load_n}, {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
-#   message: "{id} in {where} carries {load_n}, {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
+#   message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, basis: memory, profiles: [eu]}

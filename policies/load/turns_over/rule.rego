@@ -13,7 +13,7 @@
 #     - name: overturns
 #       severity: error
 #     - name: rocks
-#       severity: warning
+#       severity: {draft: warning, review: warning, prelift: error}
 #       message: "the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
 #   message: "the load turns over: it does not stay as it is meant to hang"
 #   lowerable: false

@@ -13,10 +13,10 @@
 #   grades:
 #     - name: missing
 #       severity: error
-#       message: "sling {id} has no tag: it stays out of service until it is tagged again"
+#       message: "sling {id} has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: illegible
 #       severity: error
-#       message: "the tag of sling {id} can't be read: it stays out of service until it is tagged again"
+#       message: "the tag of sling {id} can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: incomplete
 #       severity: error
 #     - name: not_recorded

@@ -1,0 +1,18 @@
+# METADATA
+# title: Mass of the rigging not given
+# description: >-
+#   The crane and the upper parts carry the rigging too. Items whose mass the
+#   plan does not give count as nothing in those figures.
+# custom:
+#   severity: note
+#   over: hooks
+#   measured: items_without_mass
+#   message: "{measured} of the links, slings and shackles have no mass in the plan and count as nothing on the hook"
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.load.rigging_mass_missing
+
+finding contains hook.key if {
+	some hook in input.hooks
+	hook.items_without_mass > 0
+}

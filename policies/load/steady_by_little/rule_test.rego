@@ -1,0 +1,13 @@
+package liftlint.rules.load.steady_by_little_test
+
+import data.liftlint.rules.load.steady_by_little.finding
+
+grades(m) := got if {
+	got := {f.grade | some f in finding} with input as {"loads": [{"key": "load", "hangs": "steady", "righting_m": m}]}
+}
+
+test_breaks_neutral if grades(0) == {"neutral", "little"}
+
+test_breaks_little if grades(0.049) == {"little"}
+
+test_meets if grades(0.05) == set()

@@ -1,0 +1,22 @@
+# METADATA
+# title: Eye held by its sleeve alone
+# description: >-
+#   In a turn-back eye the rope is folded back and the sleeve alone holds it; an
+#   eye of re-laid strands keeps strength when the sleeve is lost. Practice in
+#   the United States advises against turn-back eyes for overhead hoisting.
+# custom:
+#   severity: warning
+#   over: gear
+#   where:
+#     kind: [wire_rope_sling]
+#     uses: {at_least: 1}
+#   message: "{id} has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised"
+#   cite:
+#     - {document: NAVEDTRA 14080, basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.sling.turn_back_eye
+
+finding contains item.key if {
+	some item in input.gear
+	"turn_back_sleeve" in item.eye_kinds
+}

@@ -1,0 +1,22 @@
+# METADATA
+# title: Rope and tag of unlike diameter
+# description: >-
+#   A tag that names another diameter than the sling has belongs to another
+#   sling, and so does its rated load.
+# custom:
+#   severity: error
+#   over: gear
+#   where:
+#     kind: [wire_rope_sling]
+#     uses: {at_least: 1}
+#   message: "the tag of {id} names another diameter than the sling has in the plan: find out which sling it is"
+#   place: tag
+#   waivable: false
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.tag.diameter_disagrees
+
+finding contains item.key if {
+	some item in input.gear
+	item.tag.diameter == "differs"
+}
