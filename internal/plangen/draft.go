@@ -33,6 +33,9 @@ func (s *sketch) age(g *entry) {
 	if tag := g.at("tag"); tag != nil && s.chance(0.2) {
 		s.wear(tag)
 	}
+	if upper := g.at("eyes", "upper"); upper != nil && s.chance(0.1) {
+		upper.set(val("kind", "turn_back_sleeve"))
+	}
 	inspection := g.at("inspection")
 	if !s.chance(0.2) {
 		return

@@ -81,8 +81,6 @@ func legs(least, most int) func(*sketch) bool {
 	return func(s *sketch) bool { return len(s.points) >= least && len(s.points) <= most }
 }
 
-func shackled(s *sketch) bool { return s.shackles }
-
 func both(a, b func(*sketch) bool) func(*sketch) bool {
 	return func(s *sketch) bool { return a(s) && b(s) }
 }

@@ -48,18 +48,18 @@ func linkMistakes() []mistake {
 			by.below[0] = val("", "ML7")
 			return by.below[0]
 		}},
-		{what: "an id given twice", rule: "plan/duplicate_id", suits: shackled, sow: func(p *plot) *entry {
+		{what: "an id given twice", rule: "plan/duplicate_id", sow: func(p *plot) *entry {
 			again := *p.item("K1")
 			again.below = slices.Clone(again.below)
 			p.gear().below = append(p.gear().below, &again)
 			return again.set(val("id", "K1"))
 		}},
-		{what: "an item in two legs", rule: "plan/wrong_part", suits: both(shackled, legs(2, 4)), sow: func(p *plot) *entry {
+		{what: "an item in two legs", rule: "plan/wrong_part", suits: legs(2, 4), sow: func(p *plot) *entry {
 			down := p.leg(1).at("down")
 			down.below[1] = val("", "K1")
 			return down.below[1]
 		}},
-		{what: "a leg without a sling", rule: "plan/wrong_part", suits: shackled, sow: func(p *plot) *entry {
+		{what: "a leg without a sling", rule: "plan/wrong_part", sow: func(p *plot) *entry {
 			down := p.leg(0).at("down")
 			down.below = down.below[1:]
 			return down.below[0]

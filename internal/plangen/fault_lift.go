@@ -77,6 +77,25 @@ func gearMistakes() []mistake {
 			p.item("S1").at("inspection").drop("next_due")
 			return p.item("S1").at("id")
 		}},
+		{what: "a tag of another diameter", rule: "tag/diameter_disagrees", sow: func(p *plot) *entry {
+			p.item("S1").at("tag").set(val("diameter", "60 mm"))
+			return p.item("S1").at("tag")
+		}},
+		{what: "an eye that its sleeve alone holds", rule: "sling/turn_back_eye", severity: "warning", sow: func(p *plot) *entry {
+			p.item("S1").at("eyes", "upper").set(val("kind", "turn_back_sleeve"))
+			return p.item("S1").at("id")
+		}},
+		{what: "a thimble narrower than the hook", rule: "fit/thimble_over_body", sow: func(p *plot) *entry {
+			eye := p.item("S1").at("eyes", "upper")
+			eye.set(bare("thimble", "true"))
+			eye.set(val("width", p.length(p.snap(0.01))))
+			return eye
+		}},
+		{what: "a shackle that no leg uses", rule: "route/gear_unused", severity: "warning", sow: func(p *plot) *entry {
+			spare := p.fitting("K9", "shackle", p.shackleM, p.day())
+			p.gear().below = append(p.gear().below, spare)
+			return spare.at("id")
+		}},
 		{what: "an eye too small", rule: "fit/eye_over_body", sow: func(p *plot) *entry {
 			eye := p.item("S1").at("eyes", "upper")
 			eye.drop("thimble")
@@ -95,6 +114,22 @@ func liftMistakes() []mistake {
 			spare := p.point("", p.center, val("id", "SPARE"), val("kind", "padeye"), val("rated_load", "2 t"))
 			p.load().at("attachments").below = append(p.load().at("attachments").below, spare)
 			return spare.at("id")
+		}},
+		{what: "a sling's eye on a padeye", rule: "route/eye_on_padeye", bend: func(s *sketch) { s.shackles = false }, sow: func(p *plot) *entry {
+			return p.leg(0)
+		}},
+		{what: "three legs and more on the hook itself", rule: "fit/legs_on_hook", suits: legs(3, 4), bend: func(s *sketch) { s.link = false }, sow: func(p *plot) *entry {
+			return p.root.at("crane", "hook")
+		}},
+		{what: "a mass that is no more than estimated", rule: "load/mass_estimated", suits: legs(1, 1), sow: func(p *plot) *entry {
+			p.load().set(val("mass_known_by", "estimated"))
+			p.item("S1").at("tag").set(val("rated_load", plain(math.Ceil(p.massT*(1+float64(p.tolerate)/100)/0.85*100)/100)+" t"))
+			return p.load()
+		}},
+		{what: "a mass without its tolerance", rule: "load/mass_tolerance_missing", severity: "warning", sow: func(p *plot) *entry {
+			p.load().set(val("mass_known_by", "calculated"))
+			p.load().drop("mass_tolerance")
+			return p.load()
 		}},
 		{what: "a sling loaded beyond its tag", rule: "load/over_rated_load", sow: func(p *plot) *entry {
 			p.item("S1").at("tag").set(val("rated_load", p.rating(0.02)))

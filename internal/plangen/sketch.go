@@ -39,7 +39,7 @@ func ropes() []rope {
 // newSketch draws a lift that hangs level and within its ratings.
 func newSketch(r *rand.Rand) *sketch {
 	s := &sketch{r: r}
-	s.us, s.link, s.shackles = s.chance(0.35), s.chance(0.5), s.chance(0.8)
+	s.us, s.link, s.shackles = s.chance(0.35), s.chance(0.4), true
 	s.massT, s.tolerate = math.Round(s.between(0.6, 14)*100)/100, 1+s.r.IntN(5)
 	length := s.between(2, 8)
 	s.size = [3]float64{s.snap(length), s.snap(length * s.between(0.4, 0.8)), s.snap(s.between(1.2, 3))}
@@ -47,6 +47,7 @@ func newSketch(r *rand.Rand) *sketch {
 	s.sectionM, s.hookM = s.snap(s.between(0.02, 0.04)), s.snap(s.between(0.06, 0.11))
 	s.eyeM = s.snap(s.between(0.31, 0.6))
 	s.place(1 + s.r.IntN(4))
+	s.link = s.link || len(s.points) > 2 // a hook takes two eyes at most
 	s.fit(s.between(47, 72))
 	return s
 }
@@ -156,6 +157,7 @@ func (s *sketch) disturb() {
 			s.points[i][1] = s.snap(s.center[1] + 0.1*(s.points[i][1]-s.center[1]))
 		}
 	}
+	s.link, s.shackles = s.link && s.chance(0.9), s.chance(0.8)
 	if s.chance(0.2) {
 		s.massT *= s.between(1, 3)
 	}

@@ -113,11 +113,15 @@ func (s *sketch) sling(i int, day time.Time) *entry {
 }
 
 func (s *sketch) eye(end string) *entry {
-	return mapOf(end,
-		when(s.chance(0.5), val("kind", s.pick("flemish_sleeve", "turn_back_sleeve", "hand_tucked", "hidden_tuck"))),
+	e := mapOf(end,
+		when(s.chance(0.5), val("kind", s.pick("flemish_sleeve", "hand_tucked", "hidden_tuck"))),
 		when(s.chance(0.2), bare("thimble", s.pick("true", "false"))),
 		val("length", s.length(s.eyeM)),
 	)
+	if t := e.at("thimble"); t != nil && t.text == "true" || s.chance(0.1) {
+		e.set(val("width", s.length(s.snap(s.hookM+0.01))))
+	}
+	return e
 }
 
 func (s *sketch) tag() *entry {

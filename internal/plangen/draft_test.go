@@ -1,0 +1,92 @@
+package plangen_test
+
+import (
+	"maps"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/plangen"
+)
+
+// TestDrafts: whatever a plan says and lacks, it is judged, the same each
+// time, every subject is accounted for, and what hangs is in balance.
+func TestDrafts(t *testing.T) {
+	l := linter(t)
+	seen := map[string]int{}
+	for seed := range uint64(400) {
+		text := plangen.Draft(seed)
+		r := check(t, l, text)
+		if r.State != lint.Judged {
+			t.Fatalf("seed %d is %s:\n%s\n%s", seed, r.State, told(r), text)
+		}
+		again := check(t, l, plangen.Draft(seed))
+		if !reflect.DeepEqual(r.Findings, again.Findings) || !reflect.DeepEqual(r.Checked, again.Checked) {
+			t.Errorf("seed %d is judged in two ways", seed)
+		}
+		accounted(t, seed, r)
+		if hangs := r.Facts.Document.Loads[0].Hangs; hangs != nil && (*hangs == "steady" || *hangs == "rocks") {
+			seen[*hangs]++
+			balance(t, seed, r)
+		}
+		for _, g := range r.Facts.Document.Gear {
+			seen["tag "+g.Tag.State]++
+		}
+		for _, f := range r.Findings {
+			seen[f.Rule]++
+		}
+	}
+	for _, what := range []string{"steady", "tag legible", "tag illegible", "tag missing", "tag not_recorded", "input/missing",
+		"input/not_judged", "inspection/overdue", "load/turns_over", "load/tilt", "load/over_rated_load", "angle/leg_too_flat", "tension/leg_slack"} {
+		if seen[what] < 3 {
+			t.Errorf("drafts hardly ever show %s: %d times", what, seen[what])
+		}
+	}
+}
+
+// accounted: no subject waits without a word why, nor without a finding.
+func accounted(t *testing.T, seed uint64, r *lint.Result) {
+	t.Helper()
+	waits := false
+	for _, c := range r.Checked {
+		if c.DoesNotApply == "" && len(c.Met)+len(c.Broken)+len(c.NotJudged) == 0 {
+			t.Errorf("seed %d: %s has no subjects and no word on it", seed, c.Rule)
+		}
+		for _, u := range c.NotJudged {
+			waits = true
+			if len(u.WaitsFor) == 0 {
+				t.Errorf("seed %d: %s waits for nothing on %s", seed, c.Rule, u.Key)
+			}
+		}
+	}
+	if waits && finding.Worst(r.Findings) == "" {
+		t.Errorf("seed %d: checks wait, and nothing is found", seed)
+	}
+}
+
+// TestPlansDiffer: the generator reaches what it promises.
+func TestPlansDiffer(t *testing.T) {
+	seen := map[string]int{}
+	for seed := range uint64(200) {
+		text := plangen.Valid(seed)
+		legs := strings.Count(text, "kind: padeye") + strings.Count(text, `kind: "padeye"`) + strings.Count(text, "kind: 'padeye'")
+		seen["legs "+string(rune('0'+legs))]++
+		for what, sign := range map[string]string{
+			"us": "units: us", "fraction": "-5/8", "feet": " ft ", "short tons": "short_ton", "kilonewtons": " kN", "centimeters": " cm",
+			"link": "master_link", "remark": "  # ", "CRLF": "\r\n", "quotes": ": '", "braces": "- {", "four spaces": "\n    id:",
+			"negative": ": -", "block": "\n    kind: wire_rope_sling",
+		} {
+			if strings.Contains(text, sign) {
+				seen[what]++
+			}
+		}
+	}
+	for _, what := range []string{"legs 1", "legs 2", "legs 3", "legs 4", "us", "fraction", "feet", "short tons", "kilonewtons", "centimeters", "link", "remark", "CRLF", "quotes", "braces", "four spaces", "negative", "block"} {
+		if seen[what] < 3 || seen[what] > 197 {
+			t.Errorf("%s in %d plans of 200: %v", what, seen[what], slices.Sorted(maps.Keys(seen)))
+		}
+	}
+}

@@ -1,0 +1,114 @@
+package plangen_test
+
+import (
+	"path"
+	"slices"
+	"strings"
+	"testing"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/plangen"
+)
+
+// standing is how each rule stands on each of its subjects.
+func standing(r *lint.Result) map[string]string {
+	all := map[string]string{}
+	for _, c := range r.Checked {
+		for _, k := range c.Met {
+			all[c.Rule+" "+k] = "met"
+		}
+		for _, k := range c.Broken {
+			all[c.Rule+" "+k] = "broken"
+		}
+		for _, u := range c.NotJudged {
+			all[c.Rule+" "+u.Key] = "not judged"
+		}
+	}
+	return all
+}
+
+// standIn says what the format takes where a thing is left out, so that a rule
+// may come to another end without it.
+type standIn struct {
+	path string // of the thing, with * for ids
+	rule string // the only rule that may be met or have no subject for it; any where empty
+	why  string
+}
+
+func standIns() []standIn {
+	return []standIn{
+		{"/lift/profile", "", "the profile us is taken"},
+		{"/rigging/*/legs/*/id", "", "the leg is called by its number: its subjects have other names"},
+		{"/rigging/*/by", "", "there is no link: the eyes go over the hook"},
+		{"/gear/*/inspection/next_due", "inspection/", "the profile's interval alone counts"},
+		{"/gear/*/inspection/service", "inspection/", "normal service is taken"},
+		{"/gear/*/eyes", "fit/thimble_over_body", "a soft eye is taken"},
+		{"/gear/*/eyes/upper", "fit/thimble_over_body", "a soft eye is taken"},
+		{"/gear/*/eyes/upper/thimble", "fit/thimble_over_body", "a soft eye is taken"},
+		{"/gear/*/tag", "tag/useful_fields_missing", "another rule breaks: there is no tag"},
+		{"/gear/*/tag/angle_from_horizontal", "load/over_rated_load", "a rating for one straight leg is taken; where the profile asks for the angle, another rule breaks"},
+		{"/gear/*/tag/legs", "load/over_rated_load", "one leg is taken"},
+		{"/gear/*/eyes", "sling/turn_back_eye", "an eye whose kind is not given is not held to be of a kind"},
+		{"/gear/*/eyes/*", "sling/turn_back_eye", "the same"},
+		{"/gear/*/eyes/*/kind", "sling/turn_back_eye", "the same"},
+		{"/load/mass", "load/bound_over_rated_load", "three legs are held to be settled by statics until their places are known; the missing input is reported"},
+		{"/load/center_of_gravity", "load/bound_over_rated_load", "the same"},
+		{"/load/attachments/*/*", "load/bound_over_rated_load", "the same"},
+		{"/gear/*/*", "load/bound_over_rated_load", "the same"},
+	}
+}
+
+func (s standIn) covers(without, rule string) bool {
+	ok, err := path.Match(s.path, without)
+	return ok && err == nil && strings.HasPrefix(rule, s.rule)
+}
+
+// TestLessDataNeverLooksBetter takes each thing that plans may leave out away,
+// one at a time. What was broken or could not be judged is not met for that,
+// nor passed over, unless something stands in for the thing.
+func TestLessDataNeverLooksBetter(t *testing.T) {
+	l := linter(t)
+	for seed := range uint64(24) {
+		whole, gaps := plangen.Gaps(seed, true)
+		before := standing(check(t, l, whole))
+		for _, g := range gaps {
+			r := check(t, l, g.Text)
+			if r.State != lint.Judged {
+				t.Fatalf("seed %d without %s is %s:\n%s\n%s", seed, g.Without, r.State, told(r), g.Text)
+			}
+			after := standing(r)
+			for subject, was := range before {
+				is := after[subject]
+				if was == "met" || is == "broken" || is == "not judged" {
+					continue
+				}
+				covers := func(s standIn) bool { return s.covers(g.Without, subject) }
+				if !slices.ContainsFunc(standIns(), covers) {
+					t.Errorf("seed %d without %s: %s was %s and is %q now", seed, g.Without, subject, was, is)
+				}
+			}
+		}
+	}
+}
+
+// TestNothingMissingIsSilent: what can't be judged for want of data is
+// reported at the stage that asks for it.
+func TestNothingMissingIsSilent(t *testing.T) {
+	l := linter(t)
+	for seed := range uint64(12) {
+		whole, gaps := plangen.Gaps(seed, false)
+		before := standing(check(t, l, whole))
+		for _, g := range gaps {
+			r := check(t, l, g.Text)
+			silent := !slices.ContainsFunc(r.Findings, func(f finding.Finding) bool {
+				return f.Severity != finding.Note && (strings.HasPrefix(f.Rule, "input/") || strings.HasPrefix(f.Rule, "tag/"))
+			})
+			for subject, is := range standing(r) {
+				if is == "not judged" && before[subject] == "met" && silent {
+					t.Errorf("seed %d without %s: %s can't be judged, and nothing says so:\n%s", seed, g.Without, subject, told(r))
+				}
+			}
+		}
+	}
+}
