@@ -35,7 +35,8 @@ func newCheck(e Environment) *cobra.Command {
 		Use:   "check [PATH...]",
 		Short: "Check lift plans: files, folders, or - for standard input",
 		Long: `Check reads lift plans and reports what rules find in them. A folder is searched
-for files named *.lift.yaml; without a PATH the current folder is.
+for files named *.lift.yaml (or .lift.yml), without its folders whose name begins
+with a dot and without following links; without a PATH the current folder is.
 
 What would put a finding right is computed for runs of fewer than 20 plans.`,
 		Example: `  liftlint check examples/pump-skid.lift.yaml
@@ -77,9 +78,12 @@ func (k *check) run(ctx context.Context, args []string) error {
 }
 
 func (k *check) inputs(args []string) ([]input, error) {
-	inputs, err := findPlans(args)
+	inputs, skipped, err := findPlans(args)
 	if err != nil {
 		return nil, err
+	}
+	for _, path := range skipped {
+		fmt.Fprintf(k.env.Stderr, "liftlint: not searched: %s is a link to a folder; name it to have it searched\n", visible(path))
 	}
 	for i := range inputs {
 		if inputs[i].path != "-" {

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"runtime/debug"
 
 	"github.com/spf13/cobra"
 
@@ -83,13 +84,22 @@ func newRoot(e Environment) *cobra.Command {
 		Long:          rootHelp,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		Args:          cobra.NoArgs,
+		Version:       version(),
 		RunE: func(c *cobra.Command, _ []string) error {
 			return c.Help()
 		},
 	}
 	root.AddCommand(newCheck(e), newFacts(e), newRules(e), newExplain(e), newSchema(e))
 	return root
+}
+
+// version is that of the module, as the build knows it.
+func version() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok || info.Main.Version == "" {
+		return "unknown"
+	}
+	return info.Main.Version
 }
 
 const rootHelp = `liftlint reads a lift plan, computes how the load hangs and what every sling

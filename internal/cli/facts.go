@@ -1,12 +1,12 @@
 package cli
 
 import (
+	"fmt"
+
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/lint"
-	"liftlint/internal/report"
-	"liftlint/internal/report/text"
 )
 
 type factsCommand struct {
@@ -64,9 +64,9 @@ func (k *factsCommand) write(r *lint.Result) error {
 	if len(r.Findings) == 0 {
 		return nil
 	}
-	run := report.Run{Results: []*lint.Result{r}}
-	if err := text.Write(k.env.Stderr, run, text.Options{}); err != nil {
-		return exit{Unchecked, err}
+	for _, f := range r.Findings {
+		at := f.Place.Range.From
+		fmt.Fprintf(k.env.Stderr, "%s:%d:%d: %s: %s (%s)\n", visible(r.File), at.Line, at.Column, f.Severity, visible(f.Message), f.Rule)
 	}
 	return exit{code: Findings}
 }

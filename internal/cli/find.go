@@ -7,8 +7,13 @@ import (
 	"strings"
 )
 
-// planSuffix names lift plans.
-const planSuffix = ".lift.yaml"
+// isPlan reports whether a file in a folder is a lift plan by its name:
+// *.lift.yaml, also with .yml and in any case, so that none is passed over
+// for the way its name is spelt.
+func isPlan(name string) bool {
+	name = strings.ToLower(name)
+	return strings.HasSuffix(name, ".lift.yaml") || strings.HasSuffix(name, ".lift.yml")
+}
 
 // input is one plan to read.
 type input struct {
@@ -18,9 +23,10 @@ type input struct {
 
 // findPlans lists the plans that arguments name: files as they are, folders
 // searched in order of names. One that can't be reached stays in the list, so
-// that reading it says why. A plan named twice is read once.
-func findPlans(args []string) ([]input, error) {
-	var list []input
+// that reading it says why. A plan named twice is read once. Folders whose
+// name begins with a dot are not searched; links to folders are not followed,
+// and are listed as skipped.
+func findPlans(args []string) (list []input, skipped []string, err error) {
 	seen := map[string]bool{}
 	add := func(path string) {
 		if clean := filepath.Clean(path); !seen[clean] {
@@ -40,16 +46,23 @@ func findPlans(args []string) ([]input, error) {
 				add(path)
 			case d.IsDir() && path != arg && strings.HasPrefix(d.Name(), "."):
 				return fs.SkipDir
-			case !d.IsDir() && strings.HasSuffix(d.Name(), planSuffix):
+			case d.Type()&fs.ModeSymlink != 0 && isFolder(path):
+				skipped = append(skipped, path)
+			case !d.IsDir() && isPlan(d.Name()):
 				add(path)
 			}
 			return nil
 		})
 		if err != nil {
-			return nil, exit{Unchecked, err}
+			return nil, nil, exit{Unchecked, err}
 		}
 	}
-	return list, nil
+	return list, skipped, nil
+}
+
+func isFolder(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && info.IsDir()
 }
 
 // mostBytes is more than any plan is let through with; reading stops there,

@@ -30,7 +30,7 @@ func TestFitAsksForWhatItLacks(t *testing.T) {
 			t.Errorf("%s waits for %q, not %q", field, got, want)
 		}
 	}
-	hook := "the width of the crane hook's section `crane.hook.body_width` at #"
+	hook := "the width of the crane hook's section `crane.hook.body_width` at #/rigging/0/from"
 	f = example(t, "pump-skid").drop("rigging/0/by", "crane", "gear/1/eyes").facts(t)
 	want := "S1's upper eye length `eyes.upper.length` at #/gear/1; " + hook
 	if got := labels(lacks(t, f, key, "eye_included_angle_deg")); got != want {

@@ -66,7 +66,7 @@ func (r *Result) waitsFor(o policy.Outcome) []string {
 	var words []string
 	gap := r.gapOf(o)
 	for _, in := range gap.Inputs {
-		words = append(words, in.Label)
+		words = append(words, in.Label+" is not given")
 	}
 	for _, why := range gap.Reasons {
 		words = append(words, why.Text)

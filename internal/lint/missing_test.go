@@ -17,7 +17,7 @@ import (
 func waiting(r *lint.Result, label string) (checks int, ids []string) {
 	for _, c := range r.Checked {
 		for _, u := range c.NotJudged {
-			if slices.Contains(u.WaitsFor, label) {
+			if slices.Contains(u.WaitsFor, label) || slices.Contains(u.WaitsFor, label+" is not given") {
 				checks++
 				ids = append(ids, c.Rule)
 			}

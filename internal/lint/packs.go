@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strings"
 	"sync"
 
 	"liftlint/internal/nearest"
@@ -34,7 +35,8 @@ func (p *packs) known(name string) error {
 		return err
 	}
 	if !slices.Contains(names, name) {
-		return fmt.Errorf("there is no profile %q%s", name, nearest.Hint(name, names))
+		// No guess: it would lead from one code of practice to another.
+		return fmt.Errorf("there is no profile %q: there is %s", name, strings.Join(names, ", "))
 	}
 	return nil
 }

@@ -97,7 +97,7 @@ func decodePoint(f fields) (*Point, []string) {
 func decodeHook(root fields) Hook {
 	h := root.of("crane").of("hook")
 	return Hook{
-		Pointer:   h.pointerOr(root.of("crane").pointer()),
+		Pointer:   h.pointerOr(root.of("crane").pointerOr("/rigging/0/from")),
 		BodyWidth: h.length("body_width"),
 	}
 }

@@ -127,7 +127,7 @@ rigging: [{from: hook, legs: [{down: [S1], end: {kind: to, at: A}}]}]
 	if diff := cmp.Diff(want, p.Gear[0]); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff(Hook{}, p.Hook); diff != "" {
+	if diff := cmp.Diff(Hook{Pointer: "/rigging/0/from"}, p.Hook); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -53,7 +53,7 @@ type Attachment struct {
 
 // Hook is the crane's hook.
 type Hook struct {
-	Pointer   string // of the hook, or of the root where the plan has none
+	Pointer   string // of the hook, or of where legs hang from it where the plan describes none
 	BodyWidth *quantity.Length
 }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"liftlint/internal/compute"
+	"liftlint/internal/gear"
 	"liftlint/internal/quantity"
 )
 
@@ -40,8 +41,23 @@ func (m *Mender) longerLeg(a ask) (string, bool) {
 	if !steep(offered / length) {
 		return "", false
 	}
-	return fmt.Sprintf("a leg of at least %s bearing to bearing (now %s), the others longer in proportion",
-		quantity.Length(offered).Format(m.units), quantity.Length(length).Format(m.units)), true
+	return fmt.Sprintf("a leg of at least %s bearing to bearing (now %s)%s, the others longer in proportion; it takes more headroom",
+		quantity.Length(offered).Format(m.units), quantity.Length(length).Format(m.units), m.slingFor(leg, offered-length)), true
+}
+
+// slingFor words the length of the sling that lengthens a leg by so much,
+// where the leg has one sling.
+func (m *Mender) slingFor(leg int, moreM float64) string {
+	var slings []*gear.WireRopeSling
+	for _, u := range m.plan.Support.Legs[leg].Down {
+		if s, ok := u.Item.(*gear.WireRopeSling); ok {
+			slings = append(slings, s)
+		}
+	}
+	if len(slings) != 1 || slings[0].Length == nil {
+		return ""
+	}
+	return ", with a sling of " + m.upwards(float64(*slings[0].Length)+moreM)
 }
 
 // legOf finds the number and the length of the leg at fault.

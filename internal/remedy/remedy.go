@@ -41,6 +41,7 @@ type kind struct {
 
 func kinds() []kind {
 	return []kind{
+		{"higher_rating", (*Mender).higherRating},
 		{"inspection_due", (*Mender).inspectionDue},
 		{"larger_eye", (*Mender).largerEye},
 		{"longer_leg", (*Mender).longerLeg},

@@ -30,7 +30,7 @@ func (x *explainer) found(n *yamldoc.Node) string {
 			return quote(n.Text) + " stands for nothing"
 		}
 		if steps := pointerSteps(n.Pointer); !n.Place.Key.IsZero() {
-			return "nothing stands after " + quote(steps[len(steps)-1]+":")
+			return "nothing stands after " + quote(steps[len(steps)-1]+":") + " (leave the key out while the value is not known)"
 		}
 		return "nothing stands here"
 	case yamldoc.Mapping, yamldoc.Sequence:

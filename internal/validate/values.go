@@ -30,13 +30,17 @@ func (x *explainer) unit(c complaint) {
 	}
 }
 
+// tooShortToGuess is the length of a value from which no other is guessed: of
+// two letters, uk would lead to us and so to another code of practice.
+const tooShortToGuess = 2
+
 func (x *explainer) notAllowed(c complaint) {
 	var names []string
 	for _, v := range c.schema.Enum {
 		names = append(names, fmt.Sprint(v))
 	}
 	problem := quote(c.node.Text) + " is none of the values here"
-	if k, ok := nearest.Name(c.node.Text, names); ok && len(c.node.Text) <= longestMisspelt {
+	if k, ok := nearest.Name(c.node.Text, names); ok && len(c.node.Text) > tooShortToGuess && len(c.node.Text) <= longestMisspelt {
 		problem += ": did you mean " + quote(k) + "?"
 		if len(names) == 1 {
 			x.say(NotAllowed, c.node, "%s", problem)

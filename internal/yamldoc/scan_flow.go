@@ -97,7 +97,7 @@ func (s *scanner) failKeyless(t token, what string) {
 	case t.kind == openToken:
 		s.fail(KeyNotString, t.at, "an entry within { } begins with a key and a colon; %s cannot be a key", what)
 	case n > 1 && s.tokens[n-1].kind == commaToken && s.tokens[n-1].to == t.from:
-		s.fail(Syntax, t.at, "%s has no colon; if the comma before it belongs to the value, put the whole value in quotes (decimals take a point)", what)
+		s.fail(Syntax, t.at, "%s has no colon; decimals take a point, as in `1.4 m`; if the comma before it belongs to a text, put the whole text in quotes", what)
 	default:
 		s.fail(Syntax, t.at, "%s", noColon(s.src[t.from:t.to], true))
 	}

@@ -120,5 +120,5 @@ type Checked struct {
 // Unjudged is a subject that could not be judged.
 type Unjudged struct {
 	Key      string   `json:"key" doc:"The subject's key."`
-	WaitsFor []string `json:"waits_for" doc:"What would have to be known."`
+	WaitsFor []string `json:"waits_for" doc:"Why: inputs that are not given, or other reasons, in words."`
 }

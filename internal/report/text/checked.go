@@ -75,7 +75,7 @@ func notJudged(c lint.Checked) []string {
 		keys[why] = append(keys[why], u.Key)
 	}
 	for _, why := range order {
-		texts = append(texts, strings.Join(keys[why], ", ")+": waits for "+why)
+		texts = append(texts, strings.Join(keys[why], ", ")+": "+why)
 	}
 	return texts
 }

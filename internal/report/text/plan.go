@@ -19,6 +19,7 @@ func (p *printer) plan(r *lint.Result, n, of int) {
 		p.finding(r, f)
 	}
 	if report.Understood(r) && r.State == lint.Judged {
+		p.howItHangs(r)
 		p.checked(r.Checked)
 	}
 }

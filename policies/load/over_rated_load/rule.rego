@@ -17,8 +17,9 @@
 #     - name: near
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
-#   message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
+#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
+#   message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
+#   remedy: higher_rating
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, basis: memory, profiles: [eu]}

@@ -1,0 +1,105 @@
+package text
+
+import (
+	"fmt"
+	"strings"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/lint"
+	"liftlint/internal/quantity"
+)
+
+// howItHangs shows the decisive figures: how the load hangs and what each leg
+// carries, so that a plan without findings can be reviewed too.
+func (p *printer) howItHangs(r *lint.Result) {
+	if r.Facts == nil || len(r.Facts.Document.Loads) == 0 || r.Facts.Document.Loads[0].Hangs == nil {
+		return
+	}
+	d := &r.Facts.Document
+	p.item("", "How it hangs: ", bold, strings.Join(sentences(d, r.Units), "; ")+".")
+	if d.Loads[0].TiltDeg != nil {
+		p.columns(legRows(d, r.Units))
+	}
+	p.blank()
+}
+
+// sentences tell of the load, the hook and the legs that count.
+func sentences(d *facts.Document, units quantity.System) []string {
+	load := d.Loads[0]
+	out := []string{strings.ReplaceAll(*load.Hangs, "_", " ")}
+	if load.TiltDeg != nil {
+		out = append(out, "tilted by "+figure("tilt_deg", *load.TiltDeg, units))
+	}
+	if len(d.Hooks) > 0 && d.Hooks[0].LoadN != nil {
+		out = append(out, figure("load_n", *d.Hooks[0].LoadN, units)+" on the hook")
+	}
+	if n := d.Lifts[0].LegsThatCount; n > 0 && n < d.Lifts[0].Legs {
+		out = append(out, fmt.Sprintf("%d of %d legs are taken to carry", n, d.Lifts[0].Legs))
+	}
+	return out
+}
+
+func figure(field string, si float64, units quantity.System) string {
+	text, _ := quantity.FormatSuffix(field, si, units)
+	return text
+}
+
+// legRows has a row for each leg, below a row of heads.
+func legRows(d *facts.Document, units quantity.System) [][]string {
+	rows := [][]string{{"leg", "to", "from horizontal", "own force", "judged with", "could carry", "most used"}}
+	optional := func(field string, v *float64) string {
+		if v == nil {
+			return "-"
+		}
+		return figure(field, *v, units)
+	}
+	for _, l := range d.Legs {
+		rows = append(rows, []string{
+			l.ID, l.To,
+			optional("angle_from_horizontal_deg", l.AngleFromHorizontalDeg),
+			optional("tension_n", l.TensionN),
+			optional("tension_judged_n", l.TensionJudgedN),
+			optional("tension_bound_n", l.TensionBoundN),
+			mostUsed(d, l.ID, units),
+		})
+	}
+	return rows
+}
+
+// mostUsed names the part of a leg that is used the most. A part that is not
+// known might be it.
+func mostUsed(d *facts.Document, leg string, units quantity.System) string {
+	worst, name := -1.0, "-"
+	for _, part := range d.Parts {
+		if part.Where != leg {
+			continue
+		}
+		if part.UsedRatio == nil {
+			return "not known"
+		}
+		if *part.UsedRatio > worst {
+			worst, name = *part.UsedRatio, part.ID+" "+figure("used_ratio", *part.UsedRatio, units)
+		}
+	}
+	return name
+}
+
+// columns prints rows of cells, two spaces apart.
+func (p *printer) columns(rows [][]string) {
+	var widths []int
+	for _, row := range rows {
+		for i, c := range row {
+			if i == len(widths) {
+				widths = append(widths, 0)
+			}
+			widths[i] = max(widths[i], width(c))
+		}
+	}
+	for _, row := range rows {
+		var b strings.Builder
+		for i, c := range row {
+			b.WriteString(pad(c, widths[i]) + "  ")
+		}
+		p.emit(segment{plain, "  " + b.String()})
+	}
+}
