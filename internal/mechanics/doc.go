@@ -3,7 +3,7 @@
 //
 // A model is a set of rigid bodies, joined to each other and to fixed hooks by
 // straight lines (slings, chains, rods) that pull and never push. The package
-// knows nothing of plans, ratings or files: metres, kilograms, newtons and
+// knows nothing of plans, ratings or files: meters, kilograms, newtons and
 // world axes with z up.
 //
 // Method. Each body has six freedoms. The rest is a minimum of gravity plus

@@ -2,7 +2,7 @@ package mechanics
 
 import "gonum.org/v1/gonum/spatial/r3"
 
-// Freedoms of body b stand at 6b: three displacements in metres, then three
+// Freedoms of body b stand at 6b: three displacements in meters, then three
 // rotations times the body's arm, so that all are lengths and all derivatives
 // forces.
 

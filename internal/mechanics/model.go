@@ -14,12 +14,12 @@ type Model struct {
 	Lines  []Line
 }
 
-// Body is rigid. Points on it are given in body axes, in metres.
+// Body is rigid. Points on it are given in body axes, in meters.
 type Body struct {
 	// Name is used in messages; a number stands in where it is empty.
 	Name   string
 	MassKg float64
-	// CenterOfGravity in body axes, metres.
+	// CenterOfGravity in body axes, meters.
 	CenterOfGravity r3.Vec
 	// Intended is the attitude at which the body is meant to hang.
 	Intended Attitude
@@ -50,13 +50,13 @@ func (a Attitude) unit() quat.Number {
 }
 
 // Anchor is one end of a line: a point of a body in body axes, or of the world
-// in world axes (then it is a hook). Metres.
+// in world axes (then it is a hook). Meters.
 type Anchor struct {
 	Body int
 	At   r3.Vec
 }
 
-// Hook is an anchor that does not move. Metres, world axes, z up.
+// Hook is an anchor that does not move. Meters, world axes, z up.
 func Hook(at r3.Vec) Anchor { return Anchor{Body: World, At: at} }
 
 // Line runs straight from one anchor to the other, pulls and never pushes.

@@ -32,11 +32,11 @@ type Cause string
 
 const (
 	// PointsBelow: all attachment points of a body lie on one line (or are one
-	// point) and its center of gravity stands above it. Measured, metres: how
+	// point) and its center of gravity stands above it. Measured, meters: how
 	// far above. It rolls over, however high the hook.
 	PointsBelow Cause = "center of gravity above the line of attachment"
 	// UnsteadyAsIntended: at the intended attitude, with lengths that fit it,
-	// a disturbance grows. Measured, metres: see Balance.RightingM.
+	// a disturbance grows. Measured, meters: see Balance.RightingM.
 	UnsteadyAsIntended Cause = "unsteady at the intended attitude"
 	// UnsteadyAtRest: forces balance where the search ended, but a disturbance
 	// grows. Measured as above.
@@ -71,7 +71,7 @@ type Balance struct {
 	Hooks []HookState
 	// RightingM is the least moment that pushes a body back, per radian of
 	// turn, over the total weight: the length of a pendulum equally steady.
-	// Metres, at the converged rest and, where it exists, at the intended
+	// Meters, at the converged rest and, where it exists, at the intended
 	// attitude: the lesser of the two.
 	RightingM float64
 	// Rocks: within small angles nothing rights the load, until slack lines
@@ -135,12 +135,12 @@ const (
 
 // BodyState is where a body comes to rest.
 type BodyState struct {
-	// Origin of the body axes in the world, metres, and their attitude. A
+	// Origin of the body axes in the world, meters, and their attitude. A
 	// single hook leaves the turn about the vertical free; it stays near the
 	// intended one.
 	Origin   r3.Vec
 	Attitude Attitude
-	// CenterOfGravity in the world, metres.
+	// CenterOfGravity in the world, meters.
 	CenterOfGravity r3.Vec
 	// TiltDeg is the turn about a horizontal axis from the intended attitude.
 	TiltDeg float64
@@ -150,7 +150,7 @@ type BodyState struct {
 	// points, so nothing keeps the body from rolling about that line.
 	RollsFreely bool
 	// HookOffset is where the hook stands from plumb over the center of
-	// gravity, horizontally, world axes, metres, were the body held at its
+	// gravity, horizontally, world axes, meters, were the body held at its
 	// intended attitude with these lines. Known only if HasHookOffset: the body
 	// hangs directly from one hook and nothing else.
 	HookOffset    r3.Vec

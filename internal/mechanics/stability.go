@@ -8,7 +8,7 @@ import (
 
 // curve is the least stiffness of the bodies against turning.
 type curve struct {
-	// rightingM is the least moment per radian over the total weight, metres.
+	// rightingM is the least moment per radian over the total weight, meters.
 	rightingM float64
 	// least is what rightingM must exceed to count as more than none.
 	least float64
