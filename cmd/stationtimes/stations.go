@@ -4,9 +4,11 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
-	"slices"
+	"runtime"
+	"sync"
 	"time"
 
 	"liftlint/internal/compute"
@@ -15,6 +17,7 @@ import (
 	"liftlint/internal/plan"
 	"liftlint/internal/plangen"
 	"liftlint/internal/policy"
+	"liftlint/internal/remedy"
 	"liftlint/internal/report"
 	"liftlint/internal/report/text"
 	"liftlint/internal/validate"
@@ -24,23 +27,6 @@ import (
 
 const plans = 200
 
-// times are the durations of one station over all plans.
-type times struct {
-	name string
-	all  []time.Duration
-}
-
-func (t *times) measure(f func()) {
-	start := time.Now()
-	f()
-	t.all = append(t.all, time.Since(start))
-}
-
-func (t *times) median() time.Duration {
-	slices.Sort(t.all)
-	return t.all[len(t.all)/2]
-}
-
 // tools are what the stations need, loaded once.
 type tools struct {
 	validator *validate.Validator
@@ -49,45 +35,74 @@ type tools struct {
 	linter    *lint.Linter
 }
 
-func load() (tools, time.Duration, error) {
-	var t tools
-	start := time.Now()
+// loads is how often the rules are loaded anew.
+const loads = 15
+
+// load makes the tools; loading the rules is measured.
+func load(rules *times) (t tools, err error) {
 	files, err := policies.Profiles()
 	if err != nil {
-		return t, 0, err
+		return t, err
 	}
-	if t.profile, err = policy.LoadProfile(files, "us"); err != nil {
-		return t, 0, err
-	}
-	t.pack, err = policy.Load(context.Background(), policy.Options{
-		Sources: []policy.Source{{Root: "policies", Files: policies.Rules()}}, Profile: t.profile})
-	took := time.Since(start)
+	rules.measure(func() {
+		if t.profile, err = policy.LoadProfile(files, lint.DefaultProfile); err == nil {
+			t.pack, err = policy.Load(context.Background(), policy.Options{
+				Sources: []policy.Source{{Root: "policies", Files: policies.Rules()}}, Profile: t.profile, Remedies: remedy.Names()})
+		}
+	})
 	if err != nil {
-		return t, 0, err
+		return t, err
 	}
 	if t.validator, err = validate.New(); err != nil {
-		return t, 0, err
+		return t, err
 	}
 	t.linter, err = lint.New(lint.Options{Stage: policy.Review, Remedies: true})
-	return t, took, err
+	return t, err
 }
 
 func stations() error {
-	t, loading, err := load()
-	if err != nil {
-		return err
-	}
-	row("load rules and profile, once", loading.Round(10*time.Microsecond).String())
-	list := []*times{{name: "read"}, {name: "validate and decode"}, {name: "compute"}, {name: "judge"}, {name: "report"}, {name: "all, with remedies"}}
-	for seed := range uint64(plans) {
-		if err := t.one([]byte(plangen.Valid(seed)), list); err != nil {
+	var t tools
+	var err error
+	rules := &times{name: "load rules and profile"}
+	for range loads {
+		if t, err = load(rules); err != nil {
 			return err
 		}
 	}
-	for _, s := range list {
-		row(s.name, s.median().Round(time.Microsecond).String())
+	rules.row()
+	list := []*times{{name: "read YAML"}, {name: "validate"}, {name: "decode and compute"}, {name: "judge"}, {name: "text report"}, {name: "all but the report, with remedies"}}
+	for seed := range uint64(plans) {
+		if err := t.one([]byte(plangen.Valid(seed)), list); err != nil {
+			return fmt.Errorf("seed %d: %w", seed, err)
+		}
 	}
-	return nil
+	for _, s := range list {
+		s.row()
+	}
+	rate, err := t.rate()
+	figure("plans a second, all cores", fmt.Sprintf("%.0f", rate), manyPlans)
+	return err
+}
+
+// rate judges many plans on all cores and gives plans a second.
+func (t tools) rate() (float64, error) {
+	texts := make([][]byte, manyPlans)
+	for i := range texts {
+		texts[i] = []byte(plangen.Valid(uint64(i)))
+	}
+	var group sync.WaitGroup
+	cores := runtime.GOMAXPROCS(0)
+	failures := make([]error, cores)
+	start := time.Now()
+	for core := range cores {
+		group.Go(func() {
+			for i := core; i < len(texts) && failures[core] == nil; i += cores {
+				_, failures[core] = t.linter.Check(context.Background(), "plan", texts[i])
+			}
+		})
+	}
+	group.Wait()
+	return manyPlans / time.Since(start).Seconds(), errors.Join(failures...)
 }
 
 // one takes a plan through every station.
@@ -97,20 +112,23 @@ func (t tools) one(source []byte, list []*times) (err error) {
 	if doc == nil {
 		return fmt.Errorf("a generated plan can't be read")
 	}
-	var p *plan.Plan
-	list[1].measure(func() {
-		if faults := t.validator.Plan(doc); len(faults) == 0 {
-			p, _, err = plan.Decode(doc)
-		}
-	})
-	if p == nil {
-		return fmt.Errorf("a generated plan is not valid: %w", err)
+	var faults []yamldoc.Fault
+	list[1].measure(func() { faults = t.validator.Plan(doc) })
+	if len(faults) > 0 {
+		return fmt.Errorf("a generated plan is not valid: %s", faults[0].Message)
 	}
 	var f *facts.Facts
 	list[2].measure(func() {
+		var p *plan.Plan
+		if p, faults, err = plan.Decode(doc); p == nil {
+			return
+		}
 		f, _ = compute.Facts(p, compute.Conditions{Profile: "us", Stage: policy.Review,
 			LegsThatCount: t.profile.LegsThatCount.Legs, IntervalMonths: t.profile.IntervalMonths})
 	})
+	if f == nil {
+		return fmt.Errorf("a generated plan can't be decoded: %v %w", faults, err)
+	}
 	list[3].measure(func() { _, err = t.pack.Judge(context.Background(), &f.Document) })
 	if err != nil {
 		return err

@@ -16,6 +16,10 @@ import (
 const benchSeed = 4
 
 // BenchmarkCheck is one plan from bytes to findings, rules loaded.
+//
+// 2026-11-25, go1.26.8, two shared cores, others at work, 23 rules: plain
+// 2.3 ms, 1.39 MB, 18,900 allocations; with remedies 6.7 ms, 2.76 MB, 30,800:
+// the plan has four legs below 60 deg, and each is tried longer.
 func BenchmarkCheck(b *testing.B) {
 	for _, c := range []struct {
 		name     string
@@ -38,6 +42,10 @@ func BenchmarkCheck(b *testing.B) {
 }
 
 // BenchmarkRules is what a run pays once: the rules of one profile.
+//
+// 2026-11-25, go1.26.8, two shared cores, others at work, 23 rules: 12.2 ms,
+// 5.60 MB, 90,700 allocations. Reading METADATA takes 28 % of it, OPA's compiler
+// 28 %, profiles 9 %.
 func BenchmarkRules(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
@@ -48,6 +56,10 @@ func BenchmarkRules(b *testing.B) {
 }
 
 // BenchmarkStation is the way of one plan, station by station.
+//
+// 2026-11-25, go1.26.8, two shared cores, others at work, 23 rules, 3.4 KB of
+// YAML: read 0.90 ms (two thirds of it the second reading), validate 0.29 ms,
+// decode 0.02 ms, compute 0.10 ms, judge 0.59 ms.
 func BenchmarkStation(b *testing.B) {
 	l, err := New(Options{Stage: policy.Review})
 	if err != nil {

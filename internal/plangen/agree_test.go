@@ -16,6 +16,7 @@ import (
 // refuses is what the program does. Of quantities and days it knows the form
 // alone, and of ids nothing but their form.
 func TestSchemaForEditorsAgrees(t *testing.T) {
+	t.Parallel()
 	editor, err := jsonschema.Compile("../../schema/plan.bundled.schema.json")
 	if err != nil {
 		t.Fatal(err)
@@ -25,7 +26,7 @@ func TestSchemaForEditorsAgrees(t *testing.T) {
 		t.Fatal(err)
 	}
 	refused := map[bool]int{}
-	for seed := range uint64(6 * plangen.Mistakes()) {
+	for seed := range uint64(3 * plangen.Mistakes()) {
 		for _, text := range []string{plangen.Valid(seed), plangen.Draft(seed), plangen.Fault(seed).Text} {
 			doc, faults := yamldoc.Read("plan", []byte(text))
 			if doc == nil || len(faults) > 0 {
@@ -41,7 +42,7 @@ func TestSchemaForEditorsAgrees(t *testing.T) {
 			}
 		}
 	}
-	if refused[true] < 50 || refused[false] < 500 {
+	if refused[true] < 40 || refused[false] < 250 {
 		t.Errorf("only %v", refused)
 	}
 }

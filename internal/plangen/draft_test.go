@@ -15,9 +15,10 @@ import (
 // TestDrafts: whatever a plan says and lacks, it is judged, the same each
 // time, every subject is accounted for, and what hangs is in balance.
 func TestDrafts(t *testing.T) {
+	t.Parallel()
 	l := linter(t)
 	seen := map[string]int{}
-	for seed := range uint64(400) {
+	for seed := range uint64(200) {
 		text := plangen.Draft(seed)
 		r := check(t, l, text)
 		if r.State != lint.Judged {
@@ -69,6 +70,7 @@ func accounted(t *testing.T, seed uint64, r *lint.Result) {
 
 // TestPlansDiffer: the generator reaches what it promises.
 func TestPlansDiffer(t *testing.T) {
+	t.Parallel()
 	seen := map[string]int{}
 	for seed := range uint64(200) {
 		text := plangen.Valid(seed)

@@ -36,8 +36,9 @@ func check(t testing.TB, l *lint.Linter, text string) *lint.Result {
 // TestValidPlans: each is judged, hangs steady, breaks no rule worse than a
 // note, and its legs' vertical parts add up to the weight.
 func TestValidPlans(t *testing.T) {
+	t.Parallel()
 	l := linter(t)
-	for seed := range uint64(300) {
+	for seed := range uint64(200) {
 		text := plangen.Valid(seed)
 		if text != plangen.Valid(seed) {
 			t.Fatalf("seed %d gives two texts", seed)
@@ -75,8 +76,9 @@ func balance(t *testing.T, seed uint64, r *lint.Result) {
 // TestSeededFaultsAreFound: each mistake is reported by what should report it,
 // as bad as it is, with its line first; and nothing else fails the plan.
 func TestSeededFaultsAreFound(t *testing.T) {
+	t.Parallel()
 	l := linter(t)
-	for seed := range uint64(20 * plangen.Mistakes()) {
+	for seed := range uint64(6 * plangen.Mistakes()) {
 		f := plangen.Fault(seed)
 		if f != plangen.Fault(seed) {
 			t.Fatalf("seed %d gives two plans", seed)

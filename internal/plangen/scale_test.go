@@ -30,6 +30,7 @@ func legsOf(t *testing.T, l *lint.Linter, seed uint64, change func(*sketch)) []f
 // the forces; seen in a mirror, alike. Common practice of model laws: strain
 // is the same in all three.
 func TestScaledLifts(t *testing.T) {
+	t.Parallel()
 	l, err := lint.New(lint.Options{Stage: "review"})
 	if err != nil {
 		t.Fatal(err)
@@ -45,7 +46,7 @@ func TestScaledLifts(t *testing.T) {
 		{"moved from the datum", 1, func(s *sketch) { s.move(s.snapped([3]float64{-1, 2, 0.5})) }},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			for seed := range uint64(60) {
+			for seed := range uint64(20) {
 				before, after := legsOf(t, l, seed, exact), legsOf(t, l, seed, func(s *sketch) { exact(s); c.change(s) })
 				for i := range before {
 					near(t, seed, "tension", *after[i].TensionN, c.factor**before[i].TensionN)
