@@ -42,6 +42,9 @@ func (w *work) load() {
 	if w.pose.balance != nil {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
 	}
+	if w.plan.Load.CenterOfGravity != nil {
+		w.relate(loadKey, "/load/center_of_gravity", "the center of gravity")
+	}
 	w.out.Document.Loads = []facts.Load{l}
 }
 

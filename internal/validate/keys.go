@@ -3,6 +3,7 @@ package validate
 import (
 	"maps"
 	"slices"
+	"strings"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
@@ -62,6 +63,9 @@ func nearKey(key string, known []string) (string, bool) {
 	if len(key) > longestMisspelt {
 		return "", false
 	}
+	if k, ok := otherWords()[strings.ToLower(key)]; ok && slices.Contains(known, k) {
+		return k, true
+	}
 	if k, ok := nearest.Name(key, known); ok {
 		return k, true
 	}
@@ -71,6 +75,18 @@ func nearKey(key string, known []string) (string, bool) {
 		}
 	}
 	return "", false
+}
+
+// otherWords are what the trade calls some of the keys too.
+func otherWords() map[string]string {
+	return map[string]string{
+		"weight": "mass", "wt": "mass",
+		"wll": "rated_load", "swl": "rated_load", "capacity": "rated_load", "rating": "rated_load", "rated_capacity": "rated_load",
+		"cog": "center_of_gravity", "cg": "center_of_gravity", "center_of_mass": "center_of_gravity",
+		"lugs": "attachments", "lifting_points": "attachments", "padeyes": "attachments",
+		"slings": "gear", "hardware": "gear", "rope_diameter": "diameter", "dia": "diameter",
+		"manufacturer": "maker", "serial_number": "serial", "inspector": "by", "name": "title", "version": "liftlint",
+	}
 }
 
 func sameLetters(a, b string) bool {
