@@ -11,7 +11,7 @@ func visible(text string) string { return report.Visible(text) }
 
 // visibleLines does so for a text of several lines.
 func visibleLines(text string) string {
-	lines := strings.Split(text, "\n")
+	lines := strings.Split(strings.ReplaceAll(text, "\t", "  "), "\n")
 	for i, l := range lines {
 		lines[i] = report.Visible(l)
 	}
