@@ -54,8 +54,12 @@ func (w *work) gear() {
 func eyeKinds(s *gear.WireRopeSling) []string {
 	var kinds []string
 	for _, e := range []gear.Eye{s.Upper, s.Lower} {
-		if e.Kind != "" && !slices.Contains(kinds, e.Kind) {
-			kinds = append(kinds, e.Kind)
+		kind := e.Kind
+		if kind == "" {
+			kind = "not_given"
+		}
+		if !slices.Contains(kinds, kind) {
+			kinds = append(kinds, kind)
 		}
 	}
 	return kinds

@@ -8,7 +8,7 @@ type Gear struct {
 	Uses       int         `json:"uses" doc:"Number of places in the lift where it is used."`
 	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
 	LengthM    *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
-	EyeKinds   []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck" doc:"How its eyes are made, as far as the plan says; empty for what has none."`
+	EyeKinds   []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
 	Tag        Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
 }

@@ -1,6 +1,7 @@
 package lint
 
 import (
+	"liftlint/internal/finding"
 	"liftlint/internal/policy"
 	"liftlint/internal/remedy"
 )
@@ -12,8 +13,8 @@ func (r *Result) mend(m *remedy.Mender, verdicts []policy.Verdict) {
 			continue
 		}
 		for _, o := range v.Outcomes {
-			if o.State != policy.Broken {
-				continue
+			if o.State != policy.Broken || v.Rule.SeverityOf(o, r.Stage) == finding.Note {
+				continue // a note asks for nothing to be put right
 			}
 			_, limit, _ := v.Rule.LimitOf(o)
 			field, _, _ := v.Rule.MeasuredOf(o)

@@ -39,6 +39,9 @@ func newLinker(p *Plan, root fields) *linker {
 	}
 	for _, item := range p.Gear {
 		id := item.Base().ID
+		if _, twice := l.items[id]; twice {
+			continue // reported as such; the first one keeps its name
+		}
 		l.items[id] = item
 		l.itemIDs = append(l.itemIDs, id)
 	}

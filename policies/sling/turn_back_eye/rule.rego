@@ -5,7 +5,12 @@
 #   eye of re-laid strands keeps strength when the sleeve is lost. Practice in
 #   the United States advises against turn-back eyes for overhead hoisting.
 # custom:
-#   severity: warning
+#   grades:
+#     - name: turn_back
+#       severity: warning
+#     - name: not_given
+#       severity: note
+#       message: "the plan does not say how the eyes of {id} are made"
 #   over: gear
 #   where:
 #     kind: [wire_rope_sling]
@@ -16,7 +21,12 @@
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.turn_back_eye
 
-finding contains item.key if {
+finding contains {"key": item.key, "grade": "turn_back"} if {
 	some item in input.gear
 	"turn_back_sleeve" in item.eye_kinds
+}
+
+finding contains {"key": item.key, "grade": "not_given"} if {
+	some item in input.gear
+	"not_given" in item.eye_kinds
 }

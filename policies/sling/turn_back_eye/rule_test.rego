@@ -2,8 +2,14 @@ package liftlint.rules.sling.turn_back_eye_test
 
 import data.liftlint.rules.sling.turn_back_eye.finding
 
-gear(kinds) := {"gear": [{"key": "gear/S1", "kind": "wire_rope_sling", "uses": 1, "eye_kinds": kinds}]}
+grades(kinds) := got if {
+	got := {f.grade | some f in finding} with input as {"gear": [{"key": "gear/S1", "kind": "wire_rope_sling", "uses": 1, "eye_kinds": kinds}]}
+}
 
-test_breaks if finding == {"gear/S1"} with input as gear(["flemish_sleeve", "turn_back_sleeve"])
+test_breaks if grades(["flemish_sleeve", "turn_back_sleeve"]) == {"turn_back"}
 
-test_meets if finding == set() with input as gear(["flemish_sleeve"])
+test_breaks_where_not_given if grades(["flemish_sleeve", "not_given"]) == {"not_given"}
+
+test_meets if grades(["flemish_sleeve"]) == set()
+
+test_has_no_eyes if grades([]) == set()
