@@ -19,7 +19,8 @@ const benchSeed = 4
 //
 // 2026-11-25, go1.26.8, two shared cores, others at work, 23 rules: plain
 // 2.3 ms, 1.39 MB, 18,900 allocations; with remedies 6.7 ms, 2.76 MB, 30,800:
-// the plan has four legs below 60 deg, and each is tried longer.
+// the plan has four legs below 60 deg, and each was tried longer. The same day,
+// remedies no longer computed for notes: 2.2 ms and 2.2 ms.
 func BenchmarkCheck(b *testing.B) {
 	for _, c := range []struct {
 		name     string
