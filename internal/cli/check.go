@@ -73,7 +73,9 @@ func (k *check) run(ctx context.Context, args []string) error {
 		return err
 	}
 	run := judgeAll(ctx, linter, inputs)
-	run.FailOn = finding.Severity(k.failOn.value)
+	if run.FailOn, err = finding.ParseSeverity(k.failOn.value); err != nil {
+		return wrongUsage(err)
+	}
 	if err := k.write(run); err != nil {
 		return exit{Unchecked, err}
 	}
