@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -16,6 +17,35 @@ type rulesCommand struct {
 	env     Environment
 	judging judging
 	format  *choice
+	keep    filter
+}
+
+// filter says which rules to list; an empty field keeps all.
+type filter struct{ topic, severity, basis string }
+
+// keeps reports whether a line passes: its topic, a severity it can reach, the
+// basis of any of its sources.
+func (f filter) keeps(l ruleLine) bool {
+	topic, _, _ := strings.Cut(l.ID, "/")
+	return (f.topic == "" || f.topic == topic) &&
+		(f.severity == "" || slices.Contains(l.Severities, finding.Severity(f.severity))) &&
+		(f.basis == "" || slices.ContainsFunc(l.Sources, func(c finding.Citation) bool { return c.Basis == finding.Basis(f.basis) }))
+}
+
+// check refuses words that no rule could match.
+func (f filter) check(lines []ruleLine) error {
+	if f.severity != "" {
+		if _, err := finding.ParseSeverity(f.severity); err != nil {
+			return wrongUsage(fmt.Errorf("--severity: %w", err))
+		}
+	}
+	if !slices.Contains(append(finding.Bases(), ""), finding.Basis(f.basis)) {
+		return wrongUsage(fmt.Errorf("--basis %s: write read, memory, practice, company or format", f.basis))
+	}
+	if f.topic != "" && !slices.ContainsFunc(lines, func(l ruleLine) bool { return strings.HasPrefix(l.ID, f.topic+"/") }) {
+		return wrongUsage(fmt.Errorf("--topic %s: no rule has that topic, the part of its id before the stroke", f.topic))
+	}
+	return nil
 }
 
 // ruleList is the list as JSON.
@@ -40,12 +70,15 @@ func newRules(e Environment) *cobra.Command {
 	c := &cobra.Command{
 		Use:     "rules",
 		Short:   "List what is checked, how severely and on whose authority",
-		Example: "  liftlint rules --profile eu",
+		Example: "  liftlint rules --profile eu\n  liftlint rules --severity error --basis memory",
 		Args:    cobra.NoArgs,
 		RunE:    func(*cobra.Command, []string) error { return k.run() },
 	}
 	k.judging.flags(c)
 	c.Flags().Var(k.format, "format", "table or json")
+	c.Flags().StringVar(&k.keep.topic, "topic", "", "only rules of this topic, the part of the id before the stroke")
+	c.Flags().StringVar(&k.keep.severity, "severity", "", "only rules that can reach this severity")
+	c.Flags().StringVar(&k.keep.basis, "basis", "", "only rules with a source of this basis: read, memory, practice, company or format")
 	return c
 }
 
@@ -58,6 +91,10 @@ func (k *rulesCommand) run() error {
 	if err != nil {
 		return exit{Unchecked, err}
 	}
+	if err := k.keep.check(lines); err != nil {
+		return err
+	}
+	lines = slices.DeleteFunc(lines, func(l ruleLine) bool { return !k.keep.keeps(l) })
 	if k.format.value == "json" {
 		return writeJSON(k.env.Stdout, ruleList{k.profile(), k.judging.stage, lines})
 	}

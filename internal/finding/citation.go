@@ -14,6 +14,9 @@ const (
 	Format   Basis = "format"   // liftlint's own, about the file itself
 )
 
+// Bases lists them, the firmest first.
+func Bases() []Basis { return []Basis{Read, Memory, Practice, Company, Format} }
+
 // Citation names the authority behind a rule.
 type Citation struct {
 	Document string `json:"document"`
