@@ -8,25 +8,27 @@ import (
 	"testing"
 )
 
-// TestReadmeShowsRealOutput runs every command that the README shows with its
+// TestReadmesShowRealOutput runs every command that a README shows with its
 // output and compares. A line of three dots stands for lines left out.
-func TestReadmeShowsRealOutput(t *testing.T) {
-	text, err := os.ReadFile("../../README.md")
-	if err != nil {
-		t.Fatal(err)
-	}
+func TestReadmesShowRealOutput(t *testing.T) {
 	t.Chdir("../..")
-	blocks := regexp.MustCompile("(?s)```console\n\\$ liftlint ([^\n]*)\n(.*?)```").FindAllStringSubmatch(string(text), -1)
-	if len(blocks) < 4 {
-		t.Fatalf("the README shows %d commands with their output; at least 4 are expected", len(blocks))
-	}
-	for _, b := range blocks {
-		t.Run(b[1], func(t *testing.T) {
-			got := outputOf(t, strings.Fields(b[1]))
-			if !shows(got, b[2]) {
-				t.Errorf("the README shows\n%s\nthe program prints\n%s", b[2], got)
-			}
-		})
+	for file, least := range map[string]int{"README.md": 4, "examples/README.md": 2} {
+		text, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		blocks := regexp.MustCompile("(?s)```console\n\\$ liftlint ([^\n]*)\n(.*?)```").FindAllStringSubmatch(string(text), -1)
+		if len(blocks) < least {
+			t.Fatalf("%s shows %d commands with their output; at least %d are expected", file, len(blocks), least)
+		}
+		for _, b := range blocks {
+			t.Run(file+" "+b[1], func(t *testing.T) {
+				got := outputOf(t, strings.Fields(b[1]))
+				if !shows(got, b[2]) {
+					t.Errorf("%s shows\n%s\nthe program prints\n%s", file, b[2], got)
+				}
+			})
+		}
 	}
 }
 
