@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"runtime/debug"
 
 	"github.com/spf13/cobra"
@@ -67,6 +68,9 @@ func Main(args []string, e Environment) int {
 	var x exit
 	if !errors.As(err, &x) {
 		x = exit{Usage, err} // cobra's own: an unknown flag or command
+		if errors.As(err, new(*os.PathError)) {
+			x.code = Unchecked // the output could not be written
+		}
 	}
 	if x.err != nil {
 		fmt.Fprintf(e.Stderr, "liftlint: %s\n", visibleLines(x.err.Error()))

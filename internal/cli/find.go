@@ -9,7 +9,7 @@ import (
 
 // isPlan reports whether a file in a folder is a lift plan by its name:
 // *.lift.yaml, also with .yml and in any case, so that none is passed over
-// for the way its name is spelt.
+// for the way its name is spelled.
 func isPlan(name string) bool {
 	name = strings.ToLower(name)
 	return strings.HasSuffix(name, ".lift.yaml") || strings.HasSuffix(name, ".lift.yml")

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"io/fs"
 	"os"
 	"slices"
 	"strings"
@@ -47,6 +48,10 @@ func (j *judging) options() (lint.Options, error) {
 		}
 		if !info.IsDir() {
 			return o, wrongUsage(fmt.Errorf("--rules: %s is no folder", dir))
+		}
+		found, err := fs.Glob(os.DirFS(dir), "*/*/rule.rego")
+		if err != nil || len(found) == 0 {
+			return o, wrongUsage(fmt.Errorf("--rules: %s holds no rule: rules stand in TOPIC/RULE/rule.rego", dir))
 		}
 		o.Rules = append(o.Rules, policy.Source{Root: dir, Files: os.DirFS(dir)})
 	}

@@ -36,7 +36,7 @@ func (w *work) gear() {
 		}
 		if s, ok := item.(*gear.WireRopeSling); ok {
 			g.EyeKinds = eyeKinds(s)
-			g.Tag.Diameter = compareDiameter(s)
+			w.compareDiameter(&g, s)
 		}
 		length, field := item.Bearing()
 		if g.LengthM = number(length); g.LengthM == nil {
@@ -70,23 +70,28 @@ func eyeKinds(s *gear.WireRopeSling) []string {
 // follow each other 6 % and more.
 const sameDiameter = 0.03
 
-// compareDiameter compares a rope with its tag, where both are given.
-func compareDiameter(s *gear.WireRopeSling) string {
-	if s.Tag == nil || s.Tag.Diameter == nil || s.Diameter == nil {
-		return "not_compared"
+// compareDiameter compares a rope with its tag, where the tag names one.
+func (w *work) compareDiameter(g *facts.Gear, s *gear.WireRopeSling) {
+	if s.Tag == nil || s.Tag.Condition != gear.Legible || s.Tag.Diameter == nil {
+		return
 	}
+	g.TagNamesDiameter = true
+	if s.Diameter == nil {
+		w.wait(g.Key, []facts.Input{input(s.Pointer, "diameter", s.ID+"'s diameter")}, "tag.diameter")
+		return
+	}
+	g.Tag.Diameter = ptr("agrees")
 	if math.Abs(float64(*s.Tag.Diameter)-float64(*s.Diameter)) > sameDiameter*float64(*s.Diameter) {
-		return "differs"
+		g.Tag.Diameter = ptr("differs")
 	}
-	return "agrees"
 }
 
 func tagOf(base *gear.Common) facts.Tag {
 	t := base.Tag
 	if t == nil {
-		return facts.Tag{At: at(base.Pointer), State: "not_recorded", Diameter: "not_compared"}
+		return facts.Tag{At: at(base.Pointer), State: "not_recorded"}
 	}
-	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows, Diameter: "not_compared"}
+	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows}
 }
 
 // inspection reckons when the last inspection stops holding. The day on which
@@ -129,14 +134,18 @@ func (w *work) relateDay(key string) {
 }
 
 // dueDay is the earlier of the day the inspector set and the day the
-// profile's interval runs out.
+// profile's interval runs out. Where the profile gives no interval for a harder
+// service the inspector has to set a day, and it counts no longer than that of
+// normal service: harder work is never inspected less often.
 func (w *work) dueDay(kind gear.Kind, i *gear.Inspection) (time.Time, bool) {
 	months, ok := w.cond.IntervalMonths(string(kind), string(i.Service))
-	if !ok && i.NextDue == nil {
-		return time.Time{}, false
-	}
 	if !ok {
-		return *i.NextDue, true
+		if i.NextDue == nil {
+			return time.Time{}, false
+		}
+		if months, ok = w.cond.IntervalMonths(string(kind), string(gear.NormalService)); !ok {
+			return *i.NextDue, true
+		}
 	}
 	due := addMonths(i.Date, months)
 	if i.NextDue != nil && i.NextDue.Before(due) {

@@ -30,6 +30,11 @@ func (w *work) hang() {
 		return
 	}
 	w.pose.result, w.pose.balance = &result, result.Balance
+	if needs := w.stiffNeeds(); w.pose.dependent() && len(needs) > 0 {
+		// The split depends on stiffness after all, and it is not known.
+		w.pose = hanging{needs: unique(needs)}
+		return
+	}
 	switch result.Verdict {
 	case mechanics.OutOfReach, mechanics.NoBalance:
 		w.notHanging(result, tooThin(model))

@@ -2,11 +2,13 @@ package compute
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
+	"liftlint/internal/gear"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
@@ -35,6 +37,21 @@ func (w *work) split() string {
 // about 3 degrees.
 const nearlyDependent = 0.05
 
+// distinct counts the legs that pull along lines of their own: of several that
+// go to one point, one may come to carry for all.
+func (h hanging) distinct() int {
+	n := 0
+	for i, l := range h.balance.Lines {
+		own := !slices.ContainsFunc(h.balance.Lines[:i], func(other mechanics.LineState) bool {
+			return r3.Norm(r3.Cross(l.Direction, other.Direction)) < nearlyDependent
+		})
+		if own {
+			n++
+		}
+	}
+	return n
+}
+
 // dependent reports whether the directions of the legs lie in one plane, for
 // three, or in one line, for two, or nearly so: then statics alone does not
 // settle their forces.
@@ -56,13 +73,14 @@ func (h hanging) dependent() bool {
 func (w *work) legs() {
 	for i, leg := range w.plan.Support.Legs {
 		f := facts.Leg{
-			Record: facts.Record{Key: legKey(leg), At: at(leg.Pointer)},
-			ID:     leg.ID,
-			From:   w.plan.Support.From,
-			To:     leg.End.Attachment.ID,
-			EndsIn: string(leg.Down[len(leg.Down)-1].Item.Base().Kind),
-			EndsAt: leg.End.Attachment.Kind,
-			Split:  w.split(),
+			Record:   facts.Record{Key: legKey(leg), At: at(leg.Pointer)},
+			ID:       leg.ID,
+			From:     w.plan.Support.From,
+			To:       leg.End.Attachment.ID,
+			EyeToEye: eyeToEye(leg),
+			EndsIn:   string(leg.Down[len(leg.Down)-1].Item.Base().Kind),
+			EndsAt:   leg.End.Attachment.Kind,
+			Split:    w.split(),
 		}
 		r := routeOf(leg)
 		if len(r.needs) == 0 {
@@ -75,6 +93,17 @@ func (w *work) legs() {
 		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
 		w.out.Document.Legs = append(w.out.Document.Legs, f)
 	}
+}
+
+// eyeToEye counts slings that follow each other with no fitting between.
+func eyeToEye(leg plan.Leg) int {
+	n := 0
+	for i := 1; i < len(leg.Down); i++ {
+		if leg.Down[i].Item.Base().Kind == gear.WireRopeSlingKind && leg.Down[i-1].Item.Base().Kind == gear.WireRopeSlingKind {
+			n++
+		}
+	}
+	return n
 }
 
 func legKey(l plan.Leg) string { return "leg/" + l.ID }
@@ -92,7 +121,7 @@ func (w *work) count(i int, f *facts.Leg) {
 	// A slack leg counts too: a few millimeters can tighten it.
 	angle := w.pose.balance.Lines[i].AngleFromHorizontalDeg
 	weight := *w.upperMassKg() * quantity.StandardGravity
-	count := min(w.cond.LegsThatCount, len(w.plan.Support.Legs))
+	count := min(w.cond.LegsThatCount, w.pose.distinct())
 	counted := capacity.CountedShareN(weight, count, angle)
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
 		return

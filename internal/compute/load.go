@@ -141,7 +141,7 @@ func (w *work) attachments() {
 			ID:     a.ID,
 			Kind:   a.Kind,
 			Legs:   len(legs),
-			PullN:  w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionJudgedN }),
+			PullN:  w.pullOf(legs).judgedN,
 		}
 		if a.RatedLoad != nil {
 			f.RatedLoadN = ptr(a.RatedLoad.Newtons)

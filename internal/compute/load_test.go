@@ -105,9 +105,10 @@ func TestAttachmentCarriesAllItsLegs(t *testing.T) {
 	v.set("load/center_of_gravity", map[string]any{"x": "1 ft", "y": "1 ft 3 in", "z": "1 ft"})
 	v.set("rigging/0/legs/1/end/at", "NORTH").set("gear/1/length", "9 ft")
 	f := v.facts(t)
-	half := figure(t, f, "leg/hook/north", "tension_judged_n")
+	half := figure(t, f, "leg/hook/north", "tension_n")
 	weight := figure(t, f, "load", "mass_upper_kg") * gravity
 	near(t, "force of one of two plumb legs", half, weight/2, weight*1e-6)
+	near(t, "force it is judged by, since it may come to carry all", figure(t, f, "leg/hook/north", "tension_judged_n"), weight, weight*1e-4)
 	for key, field := range map[string]string{"attachment/NORTH": "pull_n", "part/attachment/NORTH": "load_n"} {
 		near(t, field+" of "+key, figure(t, f, key, field), weight, weight*1e-6)
 	}

@@ -64,6 +64,15 @@ func (w *work) model() (mechanics.Model, []facts.Input) {
 	return mechanics.Model{Bodies: []mechanics.Body{body}, Lines: lines}, nil
 }
 
+// stiffNeeds lists what the stiffness of the legs waits for.
+func (w *work) stiffNeeds() []facts.Input {
+	var needs []facts.Input
+	for _, leg := range w.plan.Support.Legs {
+		needs = append(needs, routeOf(leg).stiffNeeds...)
+	}
+	return needs
+}
+
 func (w *work) line(leg plan.Leg) (mechanics.Line, []facts.Input) {
 	r := routeOf(leg)
 	needs := r.needs

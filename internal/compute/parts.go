@@ -81,10 +81,9 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 		Kind:   a.Kind,
 		Where:  w.legNames(legs),
 		Split:  w.split(),
-		LoadN:  w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionJudgedN }),
 	}
-	p.JudgedBy = w.judgedBy(legs)
-	p.LoadBoundN = w.pullOf(legs, func(f facts.Leg) *float64 { return f.TensionBoundN })
+	all := w.pullOf(legs)
+	p.LoadN, p.LoadBoundN, p.JudgedBy = all.judgedN, all.boundN, all.by
 	for _, i := range legs {
 		w.copyGaps(w.plan.Support.Legs[i], p)
 	}
@@ -122,22 +121,6 @@ func (w *work) legsTo(a *plan.Attachment) []int {
 	return list
 }
 
-// judgedBy is by which forces the legs are judged: their own only where all
-// are.
-func (w *work) judgedBy(legs []int) *string {
-	by := w.out.Document.Legs[legs[0]].JudgedBy
-	for _, i := range legs[1:] {
-		f := w.out.Document.Legs[i]
-		if f.JudgedBy == nil || by == nil {
-			return nil
-		}
-		if *f.JudgedBy == "legs_counted" {
-			by = f.JudgedBy
-		}
-	}
-	return by
-}
-
 func (w *work) legNames(legs []int) string {
 	names := make([]string, len(legs))
 	for n, i := range legs {
@@ -146,18 +129,42 @@ func (w *work) legNames(legs []int) string {
 	return strings.Join(names, " and ")
 }
 
-// pullOf adds up a force of several legs as if they pulled one way, which is
-// never less than their true sum; nil where one of them is not known.
-func (w *work) pullOf(legs []int, force func(facts.Leg) *float64) *float64 {
-	sum := 0.0
+// pull is what the legs that go to one attachment put on it. They pull along
+// one line, so that their own forces add up; what they count for, and what
+// small differences of length can do, comes along that line once, whichever of
+// them carries it.
+type pull struct {
+	judgedN, boundN *float64
+	by              *string
+}
+
+// pullOf finds the pull of some legs; a figure is nil where that of one of
+// them is not known.
+func (w *work) pullOf(legs []int) pull {
+	own, counted, bound := ptr(0.0), 0.0, ptr(0.0)
 	for _, i := range legs {
-		f := force(w.out.Document.Legs[i])
-		if f == nil {
-			return nil
+		f := w.out.Document.Legs[i]
+		if f.TensionJudgedN == nil {
+			own = nil
+		} else if own != nil {
+			own = ptr(*own + *f.TensionN)
 		}
-		sum += *f
+		if f.TensionCountedN != nil {
+			counted = max(counted, *f.TensionCountedN)
+		}
+		if f.TensionBoundN == nil {
+			bound = nil
+		} else if bound != nil {
+			bound = ptr(max(*bound, *f.TensionBoundN))
+		}
 	}
-	return &sum
+	switch {
+	case own == nil:
+		return pull{boundN: bound}
+	case counted > *own:
+		return pull{ptr(counted), bound, ptr("legs_counted")}
+	}
+	return pull{own, bound, ptr("own_force")}
 }
 
 // rate sets the rated load from the item's marking.

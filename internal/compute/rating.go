@@ -42,6 +42,8 @@ func unrated(item gear.Item) facts.Reason {
 		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %d legs: what one straight leg may carry is not on it", base.ID, *t.Legs)}
 	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal < nearPlumbDeg:
 		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %g deg from horizontal: what one straight leg may carry is not on it", base.ID, float64(*t.AngleFromHorizontal))}
+	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal > 90:
+		return facts.Reason{Text: fmt.Sprintf("%s's tag is written with %g deg from horizontal, which no leg can have", base.ID, float64(*t.AngleFromHorizontal))}
 	case t.AngleFromHorizontal == nil && !slices.Contains(t.Shows, "hitch"):
 		return facts.Reason{Text: base.ID + "'s tag says neither the hitch nor the angle that its rated load stands for: write which, as the tag or the certificate has it"}
 	}

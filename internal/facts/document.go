@@ -34,7 +34,7 @@ type Lift struct {
 	Stage         string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
 	Date          *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
 	Legs          int     `json:"legs" doc:"Number of legs that carry the load."`
-	LegsThatCount int     `json:"legs_that_count" doc:"Of four legs and more on a rigid load, how many the profile takes to carry it."`
+	LegsThatCount int     `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load."`
 }
 
 // Load is the body that hangs.

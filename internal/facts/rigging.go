@@ -3,21 +3,22 @@ package facts
 // Gear is one sling or fitting.
 type Gear struct {
 	Record
-	ID         string      `json:"id" doc:"Its number in the plan."`
-	Kind       string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
-	Uses       int         `json:"uses" doc:"Number of places in the lift where it is used."`
-	DiameterM  *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
-	LengthM    *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
-	EyeKinds   []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
-	Tag        Tag         `json:"tag" doc:"What its tag shows."`
-	Inspection *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
+	ID               string      `json:"id" doc:"Its number in the plan."`
+	Kind             string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
+	Uses             int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	DiameterM        *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
+	LengthM          *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
+	EyeKinds         []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
+	TagNamesDiameter bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	Tag              Tag         `json:"tag" doc:"What its tag shows."`
+	Inspection       *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
 }
 
 // Tag is what the identification on a sling or fitting shows.
 type Tag struct {
 	At       string   `json:"at" doc:"Where it stands in the plan."`
 	State    string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Diameter string   `json:"diameter" enum:"agrees,differs,not_compared" doc:"Whether the diameter on it is that of the plan, to 3 %; not_compared unless both are given."`
+	Diameter *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %. Does not concern a tag that names none."`
 	Shows    []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
 }
 
@@ -35,6 +36,7 @@ type Leg struct {
 	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
 	From                   string   `json:"from" doc:"The support it hangs from."`
 	To                     string   `json:"to" doc:"The attachment it goes to."`
+	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling's eye is put straight into another's."`
 	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,shackle" doc:"Kind of its lowest part, which goes to the attachment."`
 	EndsAt                 string   `json:"ends_at" enum:"padeye" doc:"Kind of the attachment it goes to."`
 	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone, or stiffness and exact lengths too, as from four legs on and for legs in one plane."`

@@ -8,7 +8,7 @@ import "liftlint/internal/source"
 type Finding struct {
 	Rule      string          // id of the rule or of the built-in check
 	Title     string          // the rule's title
-	Severity  Severity        //
+	Severity  Severity        // how bad it is, at the plan's stage
 	Grade     string          // the grade reached, for rules that have grades
 	Key       string          // the subject: a record's key in the facts
 	Message   string          // one sentence in the plan's units

@@ -1,6 +1,5 @@
-// Package gear holds the slings and fittings that a lift is made of, as the
-// plan and the gear register describe them. Values that were not given are
-// nil.
+// Package gear holds the slings and fittings that a lift is made of. Values
+// that were not given are nil.
 package gear
 
 import (

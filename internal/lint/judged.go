@@ -21,8 +21,10 @@ func (r *Result) addVerdicts(verdicts []policy.Verdict) {
 				r.Findings = append(r.Findings, r.broken(v.Rule, o))
 			case policy.NotJudged:
 				c.NotJudged = append(c.NotJudged, Unjudged{Key: o.Subject.Key, WaitsFor: r.waitsFor(o)})
-			default:
+			case policy.Met:
 				c.Met = append(c.Met, o.Subject.Key)
+			default:
+				c.NotJudged = append(c.NotJudged, Unjudged{Key: o.Subject.Key, WaitsFor: []string{"the rule gave no answer that is known"}})
 			}
 		}
 		r.Checked = append(r.Checked, c)

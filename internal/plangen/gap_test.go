@@ -48,6 +48,8 @@ func standIns() []standIn {
 		{"/gear/*/eyes/upper/thimble", "fit/thimble_over_body", "a soft eye is taken"},
 		{"/gear/*/tag", "tag/useful_fields_missing", "another rule breaks: there is no tag"},
 		{"/gear/*/tag/angle_from_horizontal", "load/over_rated_load", "the hitch alone says that the rating is for one straight leg"},
+		{"/gear/*/tag", "tag/diameter_disagrees", "there is no diameter to compare; another rule breaks"},
+		{"/gear/*/tag/diameter", "tag/diameter_disagrees", "the same, where the profile asks for it; else a note says that it is missing"},
 		{"/gear/*/tag/legs", "load/over_rated_load", "one leg is taken"},
 		{"/load/mass", "load/bound_over_rated_load", "three legs are held to be settled by statics until their places are known; the missing input is reported"},
 		{"/load/center_of_gravity", "load/bound_over_rated_load", "the same"},

@@ -44,8 +44,8 @@ func addLeg(d *facts.Document, i int) {
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
-		EyeKinds: []string{"flemish_sleeve"},
-		Tag:      facts.Tag{At: "#/tag", State: "legible", Diameter: "agrees", Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
+		EyeKinds: []string{"flemish_sleeve"}, TagNamesDiameter: true,
+		Tag: facts.Tag{At: "#/tag", State: "legible", Diameter: ptr("agrees"), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
 			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
@@ -117,13 +117,15 @@ func breaks() []broken {
 		}, "the crane hook is <body_width_m 0.08> wide; the thimble in S1's upper eye has <eye_width_m 0.045> inside", "#/fit/0", 0.08},
 		{"route/eye_on_padeye", "", func(d *facts.Document) { d.Legs[0].EndsIn = "wire_rope_sling" },
 			"leg hook/1 ends with a sling's eye at padeye A: put the shackle that joins them into the leg", "#/leg/0", 0},
+		{"route/eye_to_eye", "", func(d *facts.Document) { d.Legs[0].EyeToEye = 1 },
+			"leg hook/1 puts one sling's eye straight into another's: write the shackle that joins them", "#/leg/0", 0},
 		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },
 			"S1 is in no leg and no link: use it, or take it out of the plan", "#/gear/0", 0},
 		{"sling/turn_back_eye", "not_given", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"not_given"} },
 			"the plan does not say how the eyes of S1 are made", "#/gear/0", 0},
 		{"sling/turn_back_eye", "turn_back", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"turn_back_sleeve"} },
 			"S1 has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised", "#/gear/0", 0},
-		{"tag/diameter_disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.Diameter = "differs" },
+		{"tag/diameter_disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.Diameter = ptr("differs") },
 			"the tag of S1 names another diameter than the sling has in the plan: find out which sling it is", "#/tag", 0},
 		{"load/tilt", "far", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(12.0) },
 			"the load hangs tilted by <tilt_deg 12> from how it is meant to hang; at most <error_deg 10> is taken as level enough", "#/load", 12},

@@ -82,14 +82,15 @@ func ProfileNames(files fs.FS) ([]string, error) {
 }
 
 // LoadProfile reads NAME.yaml. The error is Problems where the file is wrong,
-// and offers the nearest name where there is no such profile.
+// and lists the profiles where there is no such one.
 func LoadProfile(files fs.FS, name string) (Profile, error) {
 	names, err := ProfileNames(files)
 	if err != nil {
 		return Profile{}, fmt.Errorf("profiles: %w", err)
 	}
 	if !slices.Contains(names, name) {
-		return Profile{}, fmt.Errorf("there is no profile %q%s", name, nearest.Hint(name, names))
+		// No guess: it would lead from one code of practice to another.
+		return Profile{}, fmt.Errorf("there is no profile %q: there is %s", name, strings.Join(names, ", "))
 	}
 	text, err := fs.ReadFile(files, name+".yaml")
 	if err != nil {

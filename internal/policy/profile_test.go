@@ -60,7 +60,7 @@ func TestUnknownProfile(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := policy.LoadProfile(files, "uss"); err == nil || err.Error() != `there is no profile "uss": did you mean "us"?` {
+	if _, err := policy.LoadProfile(files, "uss"); err == nil || err.Error() != `there is no profile "uss": there is eu, us` {
 		t.Errorf("got %v", err)
 	}
 	if _, err := policy.LoadProfile(files, "antarctica"); err == nil || err.Error() != `there is no profile "antarctica": there is eu, us` {

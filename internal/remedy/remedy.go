@@ -1,6 +1,7 @@
-// Package remedy computes what would put a finding right: a length, a size or
-// a date, by trying it within a bound on trials. What it names is tried
-// before it is offered.
+// Package remedy computes what would put a finding right: a length, a size, a
+// rating or a date. Lengths are tried before they are offered, by hanging the
+// load anew within a bound on trials; sizes and ratings follow from the limit
+// by arithmetic.
 package remedy
 
 import (

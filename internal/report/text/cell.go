@@ -105,9 +105,9 @@ func cellOf(text string, column int) (c cell, size int) {
 		n := tabStop - column%tabStop
 		return cell{strings.Repeat(" ", n), n}, size
 	case r == utf8.RuneError && size == 1, report.Hidden(r):
-		return spelt(report.Visible(text[:size])), size
+		return spelled(report.Visible(text[:size])), size
 	case report.RuneWidth(r) == 0, report.LogCommand(text): // a mark without its letter
-		return spelt(report.Escape(r)), size
+		return spelled(report.Escape(r)), size
 	}
 	for size < len(text) {
 		mark, n := utf8.DecodeRuneInString(text[size:])
@@ -119,7 +119,7 @@ func cellOf(text string, column int) (c cell, size int) {
 	return cell{text[:size], report.RuneWidth(r)}, size
 }
 
-func spelt(text string) cell { return cell{text, len(text)} }
+func spelled(text string) cell { return cell{text, len(text)} }
 
 func widthOf(cells []cell) int {
 	n := 0

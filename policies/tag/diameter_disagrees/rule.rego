@@ -9,6 +9,7 @@
 #   where:
 #     kind: [wire_rope_sling]
 #     uses: {at_least: 1}
+#     tag_names_diameter: [true]
 #   message: "the tag of {id} names another diameter than the sling has in the plan: find out which sling it is"
 #   place: tag
 #   waivable: false
