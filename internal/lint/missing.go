@@ -101,7 +101,18 @@ func (w *waiting) count() string {
 	if n == 1 {
 		return "1 check waits (" + rules[0] + ")"
 	}
-	return fmt.Sprintf("%d checks wait (%s)", n, strings.Join(rules, ", "))
+	return fmt.Sprintf("%d checks wait (%s)", n, some(rules))
+}
+
+// mostNamed is how many rules are named; the account of each rule tells of all.
+const mostNamed = 3
+
+// some names the first rules and counts the rest.
+func some(rules []string) string {
+	if len(rules) <= mostNamed+1 {
+		return strings.Join(rules, ", ")
+	}
+	return fmt.Sprintf("%s and %d other rules", strings.Join(rules[:mostNamed], ", "), len(rules)-mostNamed)
 }
 
 func (r *Result) addInput(w *waiting) {

@@ -15,9 +15,7 @@ func (p *printer) plan(r *lint.Result, n, of int) {
 		return
 	}
 	p.heading(r, n, of)
-	for _, f := range r.Findings {
-		p.finding(r, f)
-	}
+	p.findings(r)
 	if report.Understood(r) && r.State == lint.Judged {
 		p.howItHangs(r)
 		p.checked(r.Checked)

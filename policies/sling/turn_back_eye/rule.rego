@@ -1,5 +1,5 @@
 # METADATA
-# title: Eye held by its sleeve alone
+# title: Make of the eyes
 # description: >-
 #   In a turn-back eye the rope is folded back and the sleeve alone holds it; an
 #   eye of re-laid strands keeps strength when the sleeve is lost. Practice in
