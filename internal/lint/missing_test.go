@@ -60,6 +60,10 @@ func TestOneFindingForEachInput(t *testing.T) {
 		}
 		n, ids := counted(t, f.Message)
 		checks, waitingRules := waiting(r, want.label)
+		if len(waitingRules) > 4 { // three are named and the others counted
+			last := fmt.Sprintf("%s and %d other rules", waitingRules[2], len(waitingRules)-3)
+			waitingRules = []string{waitingRules[0], waitingRules[1], last}
+		}
 		if n != checks || n == 0 || !slices.Equal(ids, waitingRules) {
 			t.Errorf("%s, and %d wait: %v", f.Message, checks, waitingRules)
 		}
