@@ -32,6 +32,9 @@ func concernsNot(r facts.View, collection, field string) bool {
 	case "fits.eye_width_m":
 		thimble, _ := r.Field("thimble")
 		return thimble == false
+	case "gear.tag.design_factor":
+		names, _ := r.Field("tag_names_design_factor")
+		return names == false
 	case "gear.tag.diameter":
 		names, _ := r.Field("tag_names_diameter")
 		return names == false

@@ -37,6 +37,9 @@ func (w *work) gear() {
 		if s, ok := item.(*gear.WireRopeSling); ok {
 			g.EyeKinds = eyeKinds(s)
 			w.compareDiameter(&g, s)
+			if t := s.Tag; t != nil && t.Condition == gear.Legible && t.DesignFactor != nil {
+				g.TagNamesDesignFactor, g.Tag.DesignFactor = true, ptr(*t.DesignFactor)
+			}
 		}
 		length, field := item.Bearing()
 		if g.LengthM = number(length); g.LengthM == nil {

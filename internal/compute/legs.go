@@ -37,6 +37,18 @@ func (w *work) split() string {
 // about 3 degrees.
 const nearlyDependent = 0.05
 
+// share is a leg's own force over the mean of all; nil where it is not known.
+func (h hanging) share(i int) *float64 {
+	if h.balance == nil {
+		return nil
+	}
+	sum := 0.0
+	for _, l := range h.balance.Lines {
+		sum += l.TensionN
+	}
+	return ptr(h.balance.Lines[i].TensionN * float64(len(h.balance.Lines)) / sum)
+}
+
 // distinct counts the legs that pull along lines of their own: of several that
 // go to one point, one may come to carry for all.
 func (h hanging) distinct() int {
@@ -88,6 +100,7 @@ func (w *work) legs() {
 		}
 		w.wait(f.Key, r.needs, absent(f, "length_m")...)
 		w.pose.describeLeg(i, &f)
+		f.ShareRatio = w.pose.share(i)
 		w.count(i, &f)
 		w.explainLeg(i, f)
 		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
@@ -136,7 +149,7 @@ func (w *work) count(i int, f *facts.Leg) {
 // explainLeg notes why figures of a leg are absent. The bound and the counted
 // force do not concern a leg whose force statics settles.
 func (w *work) explainLeg(i int, f facts.Leg) {
-	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "tension_judged_n", "judged_by")...)
+	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "share_ratio", "tension_judged_n", "judged_by")...)
 	if f.Split == settledByStiffness {
 		w.unposed(f.Key, absent(f, "tension_bound_n", "tension_counted_n")...)
 	}

@@ -3,23 +3,25 @@ package facts
 // Gear is one sling or fitting.
 type Gear struct {
 	Record
-	ID               string      `json:"id" doc:"Its number in the plan."`
-	Kind             string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
-	Uses             int         `json:"uses" doc:"Number of places in the lift where it is used."`
-	DiameterM        *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
-	LengthM          *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
-	EyeKinds         []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
-	TagNamesDiameter bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
-	Tag              Tag         `json:"tag" doc:"What its tag shows."`
-	Inspection       *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
+	ID                   string      `json:"id" doc:"Its number in the plan."`
+	Kind                 string      `json:"kind" enum:"wire_rope_sling,shackle,master_link" doc:"What it is."`
+	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link. A shackle has none."`
+	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point."`
+	EyeKinds             []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
+	TagNamesDesignFactor bool        `json:"tag_names_design_factor" doc:"Whether its tag can be read and names a design factor."`
+	TagNamesDiameter     bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
+	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
 }
 
 // Tag is what the identification on a sling or fitting shows.
 type Tag struct {
-	At       string   `json:"at" doc:"Where it stands in the plan."`
-	State    string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Diameter *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %. Does not concern a tag that names none."`
-	Shows    []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
+	At           string   `json:"at" doc:"Where it stands in the plan."`
+	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
+	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %. Does not concern a tag that names none."`
+	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
+	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,design_factor" doc:"The fields that can be read on it."`
 }
 
 // Inspection is the last one on record and when the next is due.
@@ -44,6 +46,7 @@ type Leg struct {
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
 	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
 	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
+	ShareRatio             *float64 `json:"share_ratio,omitempty" doc:"Its own force over the mean of all legs' own forces."`
 	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split; statics alone leaves no choice."`
 	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
 	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force and the counted one."`

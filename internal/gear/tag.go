@@ -23,6 +23,8 @@ type Tag struct {
 	AngleFromHorizontal *quantity.Angle
 	// Legs is the number of legs that the tag names.
 	Legs *int
+	// DesignFactor is breaking strength over rated load, as the tag has it.
+	DesignFactor *float64
 }
 
 // TagFields are the fields that a tag may show, in the order in which they

@@ -171,6 +171,7 @@ func decodeTag(f fields) *gear.Tag {
 		Diameter:            f.length("diameter"),
 		AngleFromHorizontal: f.angle("angle_from_horizontal"),
 		Legs:                f.count("legs"),
+		DesignFactor:        f.number("design_factor"),
 	}
 	for _, name := range gear.TagFields() {
 		if f.of(name).exists() {

@@ -71,6 +71,10 @@ func (f fields) ratio(key string) *quantity.Ratio { return read(f, key, quantity
 
 func (f fields) load(key string) *quantity.Load { return read(f, key, quantity.ParseLoad) }
 
+func (f fields) number(key string) *float64 {
+	return read(f, key, func(text string) (float64, error) { return strconv.ParseFloat(text, 64) })
+}
+
 func (f fields) day(key string) *time.Time { return read(f, key, parseDay) }
 
 // parseCount takes 2.0 for 2, as schemas do.

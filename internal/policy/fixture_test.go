@@ -39,13 +39,13 @@ func addLeg(d *facts.Document, i int) {
 	sling := fmt.Sprintf("S%d", i)
 	d.Legs = append(d.Legs, facts.Leg{
 		Record: at("leg"), ID: fmt.Sprintf("hook/%d", i), From: "hook", To: "A", EndsIn: "shackle", EndsAt: "padeye", Split: "settled_by_stiffness",
-		Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0),
+		Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0), ShareRatio: ptr(1.0),
 	})
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
-		EyeKinds: []string{"flemish_sleeve"}, TagNamesDiameter: true,
-		Tag: facts.Tag{At: "#/tag", State: "legible", Diameter: ptr("agrees"), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
+		EyeKinds: []string{"flemish_sleeve"}, TagNamesDiameter: true, TagNamesDesignFactor: true,
+		Tag: facts.Tag{At: "#/tag", State: "legible", Diameter: ptr("agrees"), DesignFactor: ptr(5.0), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
 			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
@@ -119,6 +119,10 @@ func breaks() []broken {
 			"leg hook/1 ends with a sling's eye at padeye A: put the shackle that joins them into the leg", "#/leg/0", 0},
 		{"route/eye_to_eye", "", func(d *facts.Document) { d.Legs[0].EyeToEye = 1 },
 			"leg hook/1 puts one sling's eye straight into another's: write the shackle that joins them", "#/leg/0", 0},
+		{"tag/design_factor_low", "", func(d *facts.Document) { d.Gear[0].Tag.DesignFactor = ptr(4.0) },
+			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least 5> is asked for", "#/tag", 4},
+		{"tension/leg_nearly_slack", "", func(d *facts.Document) { d.Legs[0].ShareRatio = ptr(0.1) },
+			"leg hook/1 carries <share_ratio 0.1> of what the legs carry on the mean; under <least_ratio 0.15> it is close to going slack, and the load to turning", "#/leg/0", 0.1},
 		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },
 			"S1 is in no leg and no link: use it, or take it out of the plan", "#/gear/0", 0},
 		{"sling/turn_back_eye", "not_given", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"not_given"} },

@@ -26,17 +26,28 @@ func (p *printer) howItHangs(r *lint.Result) {
 // sentences tell of the load, the hook and the legs that count.
 func sentences(d *facts.Document, units quantity.System) []string {
 	load := d.Loads[0]
-	out := []string{strings.ReplaceAll(*load.Hangs, "_", " ")}
+	out := []string{hangs(*load.Hangs)}
 	if load.TiltDeg != nil {
 		out = append(out, "tilted by "+figure("tilt_deg", *load.TiltDeg, units))
 	}
 	if len(d.Hooks) > 0 && d.Hooks[0].LoadN != nil {
 		out = append(out, figure("load_n", *d.Hooks[0].LoadN, units)+" on the hook")
 	}
-	if n := d.Lifts[0].LegsThatCount; n > 0 && n < d.Lifts[0].Legs {
+	if n := d.Lifts[0].LegsThatCount; load.TiltDeg != nil && n > 0 && n < d.Lifts[0].Legs {
 		out = append(out, fmt.Sprintf("%d of %d legs are taken to carry", n, d.Lifts[0].Legs))
 	}
 	return out
+}
+
+// hangs words how the load hangs.
+func hangs(state string) string {
+	switch state {
+	case "overturns":
+		return "it would turn over, so that no forces in the legs are given"
+	case "points_below_center_of_gravity":
+		return "it would turn over, its points lying below its center of gravity, so that no forces in the legs are given"
+	}
+	return strings.ReplaceAll(state, "_", " ")
 }
 
 func figure(field string, si float64, units quantity.System) string {

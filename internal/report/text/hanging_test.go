@@ -35,7 +35,7 @@ func TestHowItHangs(t *testing.T) {
 		}
 	}
 	over := print(strings.Replace(string(source), "z: 1.15 m", "z: 9 m", 1))
-	if !strings.Contains(over, "How it hangs: overturns") || strings.Contains(over, "own force") {
+	if !strings.Contains(over, "How it hangs: it would turn over") || strings.Contains(over, "own force") {
 		t.Errorf("a load that turns over:\n%s", over)
 	}
 	unrated := print(strings.Replace(string(source), "rated_load: 5.65 t, ", "", 1))
