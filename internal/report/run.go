@@ -3,6 +3,8 @@
 package report
 
 import (
+	"fmt"
+
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 )
@@ -35,11 +37,19 @@ const (
 
 // Meaning says what the code stands for. It never says more than was checked.
 func (r Run) Meaning() string {
+	c := r.Count()
 	switch r.Exit() {
 	case Clean:
-		return "nothing of severity " + string(r.Threshold()) + " or worse was found by the checks that could judge"
+		said := "nothing of severity " + string(r.Threshold()) + " or worse was found"
+		if c.NotJudged > 0 {
+			return fmt.Sprintf("%s, and %d times a rule could not judge", said, c.NotJudged)
+		}
+		return said + " by the checks that were made"
 	case Findings:
-		return "there are findings of severity " + string(r.Threshold()) + " or worse, or a plan is not valid"
+		if c.NotValid > 0 {
+			return fmt.Sprintf("%d of %d plans not valid, so that no rule ran on them", c.NotValid, c.Plans)
+		}
+		return "there are findings of severity " + string(r.Threshold()) + " or worse"
 	case Unchecked:
 		return "something could not be checked"
 	}
