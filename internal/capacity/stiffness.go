@@ -5,7 +5,8 @@ package capacity
 import "liftlint/internal/gear"
 
 // Metallic area over diameter squared, at the upper end of what rope tables
-// give (read): 0.45 to 0.46 for a wire core, 0.38 to 0.39 for a fiber core.
+// give: 0.45 to 0.46 for a wire core, 0.38 to 0.39 for a fiber core. Common
+// practice: the tables agree, and no single document is named.
 const (
 	metallicAreaWireCore  = 0.46
 	metallicAreaFiberCore = 0.39

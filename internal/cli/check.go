@@ -59,6 +59,10 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if len(args) == 0 {
 		args = []string{"."}
 	}
+	failOn, err := finding.ParseSeverity(k.failOn.value)
+	if err != nil {
+		return wrongUsage(err)
+	}
 	inputs, err := k.inputs(args)
 	if err != nil {
 		return err
@@ -73,9 +77,7 @@ func (k *check) run(ctx context.Context, args []string) error {
 		return err
 	}
 	run := judgeAll(ctx, linter, inputs)
-	if run.FailOn, err = finding.ParseSeverity(k.failOn.value); err != nil {
-		return wrongUsage(err)
-	}
+	run.FailOn = failOn
 	if err := k.write(run); err != nil {
 		return exit{Unchecked, err}
 	}

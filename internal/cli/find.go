@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -77,3 +78,7 @@ func readPlan(path string) ([]byte, error) {
 	defer f.Close()
 	return readBounded(f)
 }
+
+// readBounded reads at most a little more than a plan may have; what is longer
+// is then refused by its size.
+func readBounded(r io.Reader) ([]byte, error) { return io.ReadAll(io.LimitReader(r, mostBytes)) }

@@ -43,3 +43,30 @@ func TestHarderServiceHoldsNoLonger(t *testing.T) {
 		t.Errorf("due on %v", due)
 	}
 }
+
+// TestSteepLegsAreSettledByStatics: three legs that hang steeply spread little
+// and are no more in one plane for that.
+func TestSteepLegsAreSettledByStatics(t *testing.T) {
+	text, err := os.ReadFile("testdata/three-in-a-row.lift.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	row := func() tree {
+		return parse(t, string(text)).
+			set("load/attachments/0/x", "0.7 m").set("load/attachments/0/y", "-0.3 m").
+			set("load/attachments/1/x", "1.7 m").set("load/attachments/1/y", "-0.3 m").
+			set("load/attachments/2/x", "1.2 m").set("load/attachments/2/y", "0.6 m").
+			set("gear/1/length", "8 m").set("gear/2/length", "8 m").set("gear/3/length", "8 m")
+	}
+	f := row().facts(t)
+	if angle := figure(t, f, "leg/hook/1", "angle_from_horizontal_deg"); angle < 83 {
+		t.Fatalf("the legs hang at %g deg: not steep", angle)
+	}
+	if split, _ := find(t, f, "leg/hook/1").Field("split"); split != "settled_by_statics" {
+		t.Errorf("steep legs are %v", split)
+	}
+	f = row().set("load/attachments/0/y", "0 m").set("load/attachments/1/y", "0 m").set("load/attachments/2/y", "10 mm").facts(t)
+	if split, _ := find(t, f, "leg/hook/1").Field("split"); split != "settled_by_stiffness" {
+		t.Errorf("steep legs to points 10 mm out of a row are %v", split)
+	}
+}

@@ -34,7 +34,7 @@ func (w *work) split() string {
 
 // nearlyDependent is how small the sine of the angle between one leg and the
 // plane or line of the others may be before their forces turn on millimeters:
-// about 3 degrees.
+// about 3 degrees. It is this project's own choice, with no source.
 const nearlyDependent = 0.05
 
 // share is a leg's own force over the mean of all; nil where it is not known.
@@ -76,10 +76,21 @@ func (h hanging) dependent() bool {
 	case 2:
 		return r3.Norm(r3.Cross(lines[0].Direction, lines[1].Direction)) < nearlyDependent
 	case 3:
-		a, b, c := lines[0].Direction, lines[1].Direction, lines[2].Direction
-		return math.Abs(r3.Dot(a, r3.Cross(b, c))) < nearlyDependent
+		return outOfPlane(lines[0].Direction, lines[1].Direction, lines[2].Direction) < nearlyDependent
 	}
 	return false
+}
+
+// outOfPlane is the sine of the angle by which one of three directions leaves
+// the plane of the other two, those that spread the most: their volume over
+// the area of the two. The volume alone would shrink with steep legs too, which
+// statics settles well. Directions that all lie in one line have no plane.
+func outOfPlane(a, b, c r3.Vec) float64 {
+	area := max(r3.Norm(r3.Cross(a, b)), r3.Norm(r3.Cross(b, c)), r3.Norm(r3.Cross(c, a)))
+	if area < nearlyDependent {
+		return 0
+	}
+	return math.Abs(r3.Dot(a, r3.Cross(b, c))) / area
 }
 
 func (w *work) legs() {

@@ -45,7 +45,7 @@ func nameOf(r *lint.Result) string {
 // state says how far the plan came.
 func (p *printer) state(r *lint.Result) {
 	switch {
-	case r.State == lint.NotValid && r.Facts != nil:
+	case r.State == lint.Computed:
 		p.item("  ", "NOT JUDGED: ", red, "figures were computed, and no rule was put to them. "+found(report.CountOf(r)))
 	case r.State == lint.NotValid:
 		p.item("  ", "NOT VALID: ", red, "no rule ran, and nothing else about this lift is known. "+found(report.CountOf(r)))
