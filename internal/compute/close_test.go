@@ -70,3 +70,17 @@ func TestSteepLegsAreSettledByStatics(t *testing.T) {
 		t.Errorf("steep legs to points 10 mm out of a row are %v", split)
 	}
 }
+
+// TestLinkIsNotHeldUnderWithoutMasses: without the mass of the rigging the
+// load on the link is a lower bound, which can prove it over and never under.
+func TestLinkIsNotHeldUnderWithoutMasses(t *testing.T) {
+	light := example(t, "pump-skid").drop("gear/1/mass").facts(t)
+	if got := labels(lacks(t, light, "part/hook/ML1", "load_n")); got != "S1's mass `mass` at #/gear/1" {
+		t.Errorf("the load on the link waits for %q", got)
+	}
+	lacks(t, light, "part/hook/ML1", "used_ratio")
+	heavy := example(t, "pump-skid").drop("gear/1/mass").set("load/mass", "20 t").facts(t)
+	if ratio := figure(t, heavy, "part/hook/ML1", "used_ratio"); ratio <= 1 {
+		t.Errorf("20 t on a link for 17 t is used to %g", ratio)
+	}
+}

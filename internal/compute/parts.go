@@ -32,9 +32,27 @@ func (w *work) linkPart(u plan.Use) {
 	p := itemPart(u, w.plan.Support.From)
 	p.Split, p.LoadN, p.JudgedBy = settledByStatics, w.hookLoadN(), ptr("whole_load")
 	p.RiggingN = w.riggingMassKg() * quantity.StandardGravity
-	w.wait(p.Key, []facts.Input{massInput()}, absent(p, "load_n")...)
+	if p.LoadN == nil {
+		w.wait(p.Key, []facts.Input{massInput()}, "load_n")
+	}
 	w.rate(&p, u.Item)
+	if needs := w.massNeeds(); len(needs) > 0 && p.LoadN != nil && p.RatedLoadN != nil && *p.LoadN <= *p.RatedLoadN {
+		// What is missing could bring it over: known to be over, it is not known to be under.
+		p.LoadN = nil
+		w.wait(p.Key, needs, "load_n")
+	}
 	w.addPart(p)
+}
+
+// massNeeds lists the items in use whose mass is not given.
+func (w *work) massNeeds() []facts.Input {
+	var needs []facts.Input
+	for _, u := range w.uses() {
+		if base := u.Item.Base(); base.Mass == nil {
+			needs = append(needs, input(base.Pointer, "mass", base.ID+"'s mass"))
+		}
+	}
+	return needs
 }
 
 // legPart carries the force in its leg, and the weight of itself and of what

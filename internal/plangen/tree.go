@@ -93,7 +93,7 @@ func (s *sketch) fitting(id, kind string, insideM float64, day time.Time, more .
 		need(val("id", id)), need(val("kind", kind)),
 		val("rated_load", s.rating(s.ratedT)),
 		val("inside_length", s.length(insideM)),
-		when(s.chance(0.4), val("mass", s.mass(s.between(0.002, 0.02)))),
+		when(s.chance(0.4) || s.link, val("mass", s.mass(s.between(0.002, 0.02)))),
 		s.inspection(day),
 	}, more...)...)
 }
@@ -105,7 +105,7 @@ func (s *sketch) sling(i int, day time.Time) *entry {
 		when(s.chance(0.6), val("core", "iwrc")),
 		val("diameter", s.diameter()),
 		val("length", s.length(s.slingM(i))),
-		when(s.chance(0.5), val("mass", s.mass(s.between(0.004, 0.04)))),
+		when(s.chance(0.5) || s.link, val("mass", s.mass(s.between(0.004, 0.04)))),
 		mapOf("eyes", s.eye("upper"), s.eye("lower")),
 		s.tag(),
 		s.inspection(day),

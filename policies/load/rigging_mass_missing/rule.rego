@@ -2,10 +2,13 @@
 # title: Mass of the rigging not given
 # description: >-
 #   The crane and the upper parts carry the rigging too. Items whose mass the
-#   plan does not give count as nothing in those figures.
+#   plan does not give count as nothing on the hook. Where a link carries all,
+#   its load can't be judged without them, and they are asked for.
 # custom:
 #   severity: note
 #   over: hooks
+#   where:
+#     legs_direct: {at_least: 1}
 #   measured: items_without_mass
 #   message: "{measured} of the links, slings and shackles have no mass in the plan and count as nothing on the hook"
 #   cite:

@@ -2,7 +2,7 @@ package liftlint.rules.load.rigging_mass_missing_test
 
 import data.liftlint.rules.load.rigging_mass_missing.finding
 
-hooks(n) := {"hooks": [{"key": "hook/hook", "items_without_mass": n}]}
+hooks(n) := {"hooks": [{"key": "hook/hook", "legs_direct": 2, "items_without_mass": n}]}
 
 test_breaks if finding == {"hook/hook"} with input as hooks(1)
 
