@@ -57,11 +57,15 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
 	w.load()
 	w.hook()
 	w.gear()
+	w.ropes()
 	w.legs() // before all that the legs pull on
 	w.attachments()
 	w.parts()
 	w.mostUsed() // after all parts
+	w.bridles()
 	w.fits()
+	w.gathers()
+	w.hookUses()
 	w.out.Document.Finish()
 	return w.out, w.troubles
 }

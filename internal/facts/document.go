@@ -13,9 +13,13 @@ type Document struct {
 	Hooks       []Hook       `json:"hooks" doc:"Crane hooks."`
 	Attachments []Attachment `json:"attachments" doc:"Points on the load that legs can take."`
 	Gear        []Gear       `json:"gear" doc:"Slings and fittings by their number."`
-	Legs        []Leg        `json:"legs" doc:"Each leg from a support to its end, as it hangs."`
+	Ropes       []Rope       `json:"ropes" doc:"Each wire rope sling that is used: its rope and how it is made."`
+	Bridles     []Bridle     `json:"bridles" doc:"Each bridle that is used: legs and links under one tag."`
+	Legs        []Leg        `json:"legs" doc:"Each leg that carries, from a support to its end, as it hangs."`
 	Parts       []Part       `json:"parts" doc:"Each piece in the way of the force: what it sees and what it may carry."`
 	Fits        []Fit        `json:"fits" doc:"Each place where one part goes over or into another."`
+	Gathers     []Gather     `json:"gathers" doc:"Each link, bow, pin or hook that two legs and more come together in."`
+	HookUses    []HookUse    `json:"hook_uses" doc:"Each hook, of the crane or of a sling, with what hangs in it."`
 }
 
 // Record is what every kind of record has.
@@ -34,6 +38,7 @@ type Lift struct {
 	Stage         string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
 	Date          *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
 	Legs          int     `json:"legs" doc:"Number of legs that carry the load."`
+	RopesUnlike   bool    `json:"ropes_unlike" doc:"Whether the slings of the legs differ in diameter, class or core, as far as these are given."`
 	LegsThatCount int     `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load."`
 }
 
@@ -43,6 +48,14 @@ type Load struct {
 	MassKg             *float64 `json:"mass_kg,omitempty" doc:"Mass as the plan gives it."`
 	MassUpperKg        *float64 `json:"mass_upper_kg,omitempty" doc:"Mass at the upper end of its tolerance: what is computed with."`
 	MassKnownBy        *string  `json:"mass_known_by,omitempty" enum:"weighed,documented,calculated,estimated" doc:"How the mass is known."`
+	Freed              bool     `json:"freed" doc:"Whether the plan says how it is known that nothing holds the load down."`
+	StrengthConfirmed  bool     `json:"strength_confirmed" doc:"Whether the plan says who or what confirms that the load itself bears the lift."`
+	Contents           string   `json:"contents" enum:"none,secured,loose,not_given" doc:"Whether anything in it or on it can move."`
+	Hazard             string   `json:"hazard" enum:"none,with_precaution,without_precaution,not_given" doc:"Whether what is in it is hazardous, and what is done about it; none where nothing is in it."`
+	SizeGiven          bool     `json:"size_given" doc:"Whether the plan gives its size."`
+	CenterOutsideM     *float64 `json:"center_outside_m,omitempty" doc:"How far the center of gravity lies outside the load's size, measured from the datum corner either way; zero inside. Does not concern a load without size."`
+	ThrustN            *float64 `json:"thrust_n,omitempty" doc:"The greatest horizontal part of a leg's force, which squeezes the load."`
+	FlattestLegDeg     *float64 `json:"flattest_leg_from_horizontal_deg,omitempty" doc:"Angle from horizontal of its flattest leg that is not slack."`
 	MassToleranceGiven bool     `json:"mass_tolerance_given" doc:"Whether the plan gives a tolerance of the mass; where it does not, mass_upper_kg is mass_kg."`
 	MassToleranceRatio *float64 `json:"mass_tolerance_ratio,omitempty" doc:"Tolerance of the mass, 1 being the whole mass."`
 	MostUsedRatio      *float64 `json:"most_used_ratio,omitempty" doc:"The highest used_ratio of all parts. Absent unless that of every part is known."`
@@ -63,14 +76,4 @@ type Hook struct {
 	ItemsWithoutMass int      `json:"items_without_mass" doc:"Number of links, slings and shackles in use whose mass is not given and counts as zero."`
 	RiggingMassKg    float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`
 	BodyWidthM       *float64 `json:"body_width_m,omitempty" doc:"Width of the hook's section where an eye or a link bears."`
-}
-
-// Attachment is a point on the load that a leg can take.
-type Attachment struct {
-	Record
-	ID         string   `json:"id" doc:"Its name in the plan."`
-	Kind       string   `json:"kind" enum:"padeye" doc:"What it is."`
-	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
-	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its legs put on it, their forces added up as if they pulled one way."`
-	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it is rated for."`
 }

@@ -21,7 +21,7 @@ func TestRating(t *testing.T) {
 		{"illegible tag", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Illegible, RatedLoad: load}}}, false, "tag.rated_load"},
 		{"tag lost", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Missing, RatedLoad: load}}}, false, "tag.rated_load"},
 		{"shackle", &Shackle{RatedLoad: load}, true, "rated_load"},
-		{"link without a mark", &MasterLink{}, false, "rated_load"},
+		{"link without a mark", &Link{}, false, "rated_load"},
 	} {
 		got, field := c.item.Rating()
 		if (got != nil) != c.rated || field != c.field {
@@ -40,9 +40,9 @@ func TestBearingAndSection(t *testing.T) {
 		sectionField string
 		name         string
 	}{
-		{&WireRopeSling{Length: long, Diameter: short}, long, "length", short, "diameter", "sling"},
+		{&WireRopeSling{Length: long, Rope: Rope{Diameter: short}}, long, "length", short, "diameter", "sling"},
 		{&Shackle{InsideLength: short}, short, "inside_length", nil, "", "shackle"},
-		{&MasterLink{InsideLength: long, SectionDiameter: short}, long, "inside_length", short, "section_diameter", "link"},
+		{&Link{InsideLength: long, SectionDiameter: short}, long, "inside_length", short, "section_diameter", "link"},
 	} {
 		if got, field := c.item.Bearing(); got != c.bearing || field != c.field {
 			t.Errorf("%s: bearing %v in %s", c.name, got, field)

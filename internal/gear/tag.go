@@ -23,12 +23,23 @@ type Tag struct {
 	AngleFromHorizontal *quantity.Angle
 	// Legs is the number of legs that the tag names.
 	Legs *int
+	// RatedFor says what a bridle's rated load is for; empty where the tag does not.
+	RatedFor RatedFor
 	// DesignFactor is breaking strength over rated load, as the tag has it.
 	DesignFactor *float64
 }
 
+// RatedFor is what the rated load on a bridle's tag is for.
+type RatedFor string
+
+// What a bridle's rated load can be for.
+const (
+	RatedForOneLeg   RatedFor = "one_leg"
+	RatedForAssembly RatedFor = "assembly"
+)
+
 // TagFields are the fields that a tag may show, in the order in which they
 // are reported.
 func TagFields() []string {
-	return []string{"maker", "serial", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs", "design_factor"}
+	return []string{"maker", "serial", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs", "rated_for", "design_factor"}
 }

@@ -49,6 +49,20 @@ func BenchmarkFourLegs(b *testing.B) { benchSolve(b, benchLegs(4)) }
 // bounds, which four legs do without.
 func BenchmarkSixLegs(b *testing.B) { benchSolve(b, benchLegs(6)) }
 
+// Two pairs taken together, on links of their own.
+func BenchmarkFourLegsInPairs(b *testing.B) {
+	m := benchLegs(4)
+	m.Together = [][]int{{0, 1}, {2, 3}}
+	benchSolve(b, m)
+}
+
+// Three differences of length are open, 35 sets of lines are tried.
+func BenchmarkSixLegsInPairs(b *testing.B) {
+	m := benchLegs(6)
+	m.Together = [][]int{{0, 1}, {2, 3}, {4, 5}}
+	benchSolve(b, m)
+}
+
 // Very stiff legs under a light load pass through stages of stiffness.
 // 2026-11-25: 46 us, 57 allocations.
 func BenchmarkFourLegsVeryStiff(b *testing.B) {

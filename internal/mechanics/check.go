@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"gonum.org/v1/gonum/num/quat"
 )
@@ -47,6 +49,11 @@ func check(m Model, o Options) error {
 	}
 	for i := range m.Lines {
 		if err := checkLine(m, i); err != nil {
+			return err
+		}
+	}
+	for _, group := range m.Together {
+		if err := checkTogether(m, group); err != nil {
 			return err
 		}
 	}
@@ -105,6 +112,26 @@ func checkLine(m Model, i int) error {
 			return refuse("%s runs from hook to hook and carries nothing", name)
 		}
 		return refuse("%s runs from %s to itself and carries nothing", name, bodyName(m, l.From.Body))
+	}
+	return nil
+}
+
+func checkTogether(m Model, group []int) error {
+	if len(group) == 0 {
+		return refuse("a group of lines to take together is empty")
+	}
+	var names []string
+	for k, i := range group {
+		if i < 0 || i >= len(m.Lines) {
+			return refuse("line number %d is to be taken together with others and does not exist", i)
+		}
+		if slices.Contains(group[:k], i) {
+			return refuse("%s is named twice among lines to take together", lineName(m, i))
+		}
+		names = append(names, lineName(m, i))
+	}
+	if _, ok := meeting(m, group); !ok {
+		return refuse("%s are to be taken together and do not end at one point", strings.Join(names, ", "))
 	}
 	return nil
 }

@@ -21,6 +21,10 @@
 // whose lines are not stretched beyond belief gets figures. Everything else
 // gets a verdict with reasons and no figures to be misread.
 //
+// Lengths are never known to the millimeter. So each line, and each group of
+// lines taken together, also gets the worst that balances: the largest force over
+// all splits of the load with no line in compression.
+//
 // The results are statics of an ideal model: no wind, no dynamics, no friction,
 // no flexible load. They support a qualified person's judgment and replace
 // none of it.

@@ -12,6 +12,10 @@ const World = -1
 type Model struct {
 	Bodies []Body
 	Lines  []Line
+	// Together lists groups of lines, by number, whose forces are wanted as one
+	// where they meet: the legs on one link, the slings on one attachment. The
+	// lines of a group have an anchor in common. Each group becomes a Joint.
+	Together [][]int
 }
 
 // Body is rigid. Points on it are given in body axes, in meters.

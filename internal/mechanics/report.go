@@ -36,6 +36,7 @@ func (s *system) report(held []pose, rests []rest, intended curve, applies bool)
 	}
 	b.RightingM = math.Max(0, b.RightingM)
 	b.Hooks = s.hookStates(b.Lines)
+	b.Together = s.joints(st, b.Lines)
 	b.OutOfBalance = outOfBalance(s.model, s.opt, b)
 	if !(b.OutOfBalance <= maxOutOfBalance) {
 		return s.unsettled(st)

@@ -69,6 +69,8 @@ type Balance struct {
 	Bodies []BodyState
 	// Hooks are the fixed points, in the order the lines first name them.
 	Hooks []HookState
+	// Together runs parallel to Model.Together.
+	Together []Joint
 	// RightingM is the least moment that pushes a body back, per radian of
 	// turn, over the total weight: the length of a pendulum equally steady.
 	// Meters, at the converged rest and, where it exists, at the intended
@@ -132,6 +134,28 @@ const (
 	// Unknown: could not be computed; TensionN is +Inf.
 	Unknown BoundMeaning = "unknown"
 )
+
+// Joint is what lines taken together do to the thing they meet at.
+type Joint struct {
+	// At is the anchor they share. Where they share both ends it is the first
+	// line's From.
+	At Anchor
+	// ForceN is the vector sum of their pulls on that anchor, newtons, world
+	// axes, split as computed: down on a hook or link that carries legs, up on
+	// an attachment that hangs from them.
+	ForceN r3.Vec
+	// MagnitudeN of ForceN, newtons.
+	MagnitudeN float64
+	// Bound is the largest magnitude of the sum, in TensionN, over all splits
+	// that balance at this rest with no line in compression. It can be less than
+	// the lines' own bounds added up, which no one split reaches at once. Its
+	// meaning is that of the sum: Determinate where no split changes the sum,
+	// even if it changes the tensions; Unbounded only where the sum grows
+	// without end; Unknown (+Inf, as ever) where equilibrium leaves two or more
+	// tensions open and more than eight lines take part in that, or where the
+	// search for the worst split contradicts the lines' own bounds.
+	Bound Bound
+}
 
 // BodyState is where a body comes to rest.
 type BodyState struct {

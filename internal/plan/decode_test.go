@@ -95,7 +95,7 @@ func TestDecodeGear(t *testing.T) {
 	if diff := cmp.Diff(wantInspection, *s.Inspection); diff != "" {
 		t.Error(diff)
 	}
-	k, m := p.Gear[1].(*gear.Shackle), p.Gear[2].(*gear.MasterLink)
+	k, m := p.Gear[1].(*gear.Shackle), p.Gear[2].(*gear.Link)
 	if k.Inspection.Service != gear.SevereService || k.Inspection.NextDue != nil || k.Tag != nil || *k.InsideLength != 0.05 {
 		t.Errorf("%+v", k)
 	}

@@ -59,6 +59,30 @@ func (f fields) text(key string) string {
 // truth takes every spelling that YAML has for true.
 func (f fields) truth(key string) bool { return strings.EqualFold(f.text(key), "true") }
 
+// yesOrNo is nil where the plan does not say.
+func (f fields) yesOrNo(key string) *bool {
+	if f.node.Get(key) == nil {
+		return nil
+	}
+	v := f.truth(key)
+	return &v
+}
+
+// texts reads a list of texts.
+func (f fields) texts(key string) []string {
+	var list []string
+	for _, i := range f.of(key).items() {
+		list = append(list, i.node.Text)
+	}
+	return list
+}
+
+func (f fields) temperature(key string) *quantity.Temperature {
+	return read(f, key, quantity.ParseTemperature)
+}
+
+func (f fields) pressure(key string) *quantity.Pressure { return read(f, key, quantity.ParsePressure) }
+
 func (f fields) count(key string) *int { return read(f, key, parseCount) }
 
 func (f fields) mass(key string) *quantity.Mass { return read(f, key, quantity.ParseMass) }

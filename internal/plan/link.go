@@ -28,6 +28,8 @@ type linker struct {
 	itemIDs     []string // in the order of the plan, for hints
 	pointIDs    []string
 	used        map[string]source.Range // where an item works first
+	partOf      map[string]*gear.Bridle // the bridle that an item is part of
+	places      map[string]source.Range // where that bridle names it
 	faults      []yamldoc.Fault
 }
 
@@ -36,6 +38,8 @@ func newLinker(p *Plan, root fields) *linker {
 		items:       map[string]gear.Item{},
 		attachments: map[string]*Attachment{},
 		used:        map[string]source.Range{},
+		partOf:      map[string]*gear.Bridle{},
+		places:      map[string]source.Range{},
 	}
 	for _, item := range p.Gear {
 		id := item.Base().ID
@@ -52,6 +56,7 @@ func newLinker(p *Plan, root fields) *linker {
 	}
 	l.unique("gear", root.of("gear").items())
 	l.unique("attachments", root.of("load").of("attachments").items())
+	l.bridles(p.Gear, root.of("gear").items())
 	return l
 }
 
@@ -71,94 +76,20 @@ func (l *linker) unique(list string, items []fields) {
 	}
 }
 
-func (l *linker) support(list []fields) Support {
-	var s Support
-	for _, f := range list { // the schema lets one through
-		s = Support{Pointer: f.pointer(), From: f.text("from")}
-		for _, by := range f.of("by").items() {
-			if u, ok := l.use(by, gear.MasterLinkKind); ok {
-				s.By = append(s.By, u)
-			}
-		}
-		legs := f.of("legs").items()
-		l.uniqueLegs(legs)
-		for i, leg := range legs {
-			s.Legs = append(s.Legs, l.leg(leg, s.From, i))
-		}
-	}
-	return s
-}
-
-// legName is the leg's own name, or its number counted from one.
-func legName(f fields, index int) string {
-	if name := f.text("id"); name != "" {
-		return name
-	}
-	return fmt.Sprint(index + 1)
-}
-
-// uniqueLegs also reports a leg that is called by the number of another.
-func (l *linker) uniqueLegs(legs []fields) {
-	l.unique("legs", legs)
-	numbered := map[string]source.Range{}
-	for i, f := range legs {
-		if f.text("id") == "" {
-			numbered[legName(f, i)] = f.node.Place.Value
-		}
-	}
-	for _, f := range legs {
-		id := f.node.Get("id")
-		if id == nil {
-			continue
-		}
-		if at, taken := numbered[id.Text]; taken {
-			l.faultWith(DuplicateID, id, fmt.Sprintf("%q is also the number of a leg without an id: give this one another id, or that one an id too", id.Text), "the leg of that number", at)
-		}
-	}
-}
-
-func (l *linker) leg(f fields, from string, index int) Leg {
-	leg := Leg{Pointer: f.pointer(), ID: from + "/" + legName(f, index)}
-	hasSling := false
-	for _, d := range f.of("down").items() {
-		u, ok := l.use(d, gear.WireRopeSlingKind, gear.ShackleKind)
-		// What it is may not be known, or be wrong: one complaint is enough.
-		hasSling = hasSling || !ok || u.Item.Base().Kind == gear.WireRopeSlingKind
-		if ok {
-			leg.Down = append(leg.Down, u)
-		}
-	}
-	if !hasSling {
-		l.fault(WrongPart, f.of("down").node, "a leg needs a sling among its parts")
-	}
-	leg.End = l.end(f.of("end"))
-	return leg
-}
-
-func (l *linker) end(f fields) End {
-	at := f.node.Get("at")
-	if at == nil {
-		return End{Pointer: f.pointer()}
-	}
-	a, ok := l.attachments[at.Text]
-	switch _, isGear := l.items[at.Text]; {
-	case ok:
-	case isGear:
-		l.fault(UnknownReference, at, fmt.Sprintf("%q is an item of gear: a leg ends at an attachment of the load", at.Text))
-	default:
-		l.fault(UnknownReference, at, fmt.Sprintf("no attachment of the load has the id %q%s", at.Text, nearest.Hint(at.Text, l.pointIDs)))
-	}
-	return End{Pointer: at.Pointer, Attachment: a}
-}
-
 // use finds the item named and sees that it can work there: that it is of one
 // of the kinds, and works nowhere else.
 func (l *linker) use(f fields, kinds ...gear.Kind) (Use, bool) {
+	u, ok := l.named(f, kinds...)
+	return u, ok && l.once(f.node)
+}
+
+// named finds the item named and sees that it is of one of the kinds.
+func (l *linker) named(f fields, kinds ...gear.Kind) (Use, bool) {
 	id := f.node.Text
 	item, ok := l.items[id]
 	switch _, isPoint := l.attachments[id]; {
 	case ok:
-		return Use{Pointer: f.pointer(), Item: item}, l.can(f.node, item, kinds) && l.once(f.node)
+		return Use{Pointer: f.pointer(), Item: item}, l.can(f.node, item, kinds)
 	case isPoint:
 		l.fault(UnknownReference, f.node, fmt.Sprintf("%q is an attachment of the load: here stands the id of %s", id, anyOf(kinds)))
 	default:
@@ -173,8 +104,8 @@ func (l *linker) can(n *yamldoc.Node, item gear.Item, kinds []gear.Kind) bool {
 	if slices.Contains(kinds, kind) {
 		return true
 	}
-	l.fault(WrongPart, n, fmt.Sprintf("%s is a %s and can't be used here: %s is asked for",
-		item.Base().ID, kindWords(kind), anyOf(kinds)))
+	l.fault(WrongPart, n, fmt.Sprintf("%s is %s and can't be used here: %s is asked for",
+		item.Base().ID, article(kindWords(kind)), anyOf(kinds)))
 	return false
 }
 

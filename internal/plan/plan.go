@@ -27,42 +27,30 @@ type Lift struct {
 	Category string
 	Units    quantity.System
 	Profile  string // empty where the plan leaves it to the command
+	// Temperature is that of the gear; nil for ordinary weather.
+	Temperature *TemperatureRange
 }
 
-// Load is one rigid body.
-type Load struct {
-	Mass            *quantity.Mass
-	MassKnownBy     string
-	MassTolerance   *quantity.Ratio
-	CenterOfGravity *Point
-	Attachments     []Attachment
-}
-
-// Point is a position from the datum corner: x along, y across, z up.
-type Point struct{ X, Y, Z quantity.Length }
-
-// Attachment is a point on the load that legs can take.
-type Attachment struct {
-	Pointer   string
-	ID        string
-	Kind      string
-	At        *Point   // nil unless all three coordinates are given
-	Lacks     []string // the coordinates that are not given
-	RatedLoad *quantity.Load
-}
+// TemperatureRange is how cold and how hot something gets.
+type TemperatureRange struct{ Lowest, Highest quantity.Temperature }
 
 // Hook is the crane's hook.
 type Hook struct {
 	Pointer   string // of the hook, or of where legs hang from it where the plan describes none
 	BodyWidth *quantity.Length
+	Throat    *quantity.Length
+	Latch     string
 }
 
 // Support is what legs hang from.
 type Support struct {
 	Pointer string
 	From    string
-	By      []Use // the link between the hook and the legs
-	Legs    []Leg
+	By      []Use      // what is between the hook and the legs, from the top down
+	Bridle  *BridleUse // the bridle that the last of By is the master link of
+	Links   []LinkUse  // the bridle's intermediate links that legs in use hang from
+	Legs    []Leg      // those that carry
+	Parked  []Leg      // those that are hung up out of the way
 }
 
 // Use is the place where the plan puts an item of gear to work.
@@ -71,15 +59,30 @@ type Use struct {
 	Item    gear.Item
 }
 
-// Leg is one leg from its support to its end.
-type Leg struct {
+// BridleUse is the place where the plan puts a bridle to work.
+type BridleUse struct {
 	Pointer string
-	ID      string // support and name or number, as in hook/1
-	Down    []Use
-	End     End
+	Bridle  *gear.Bridle
 }
 
-// End is how a leg ends: at an attachment.
+// LinkUse is an intermediate link with the legs that hang from it, by their
+// index in the support's Legs.
+type LinkUse struct {
+	Use
+	Legs []int
+}
+
+// Leg is one leg from its support to its end.
+type Leg struct {
+	Pointer     string
+	ID          string // support and name or number, as in hook/1
+	Link        *Use   // the intermediate link it hangs from
+	Down        []Use
+	StatedAngle *quantity.Angle // from horizontal, as meant
+	End         End
+}
+
+// End is how a leg ends: at an attachment, or parked where that is nil.
 type End struct {
 	Pointer    string
 	Attachment *Attachment

@@ -1,0 +1,40 @@
+package facts
+
+// Gear is one sling or fitting.
+type Gear struct {
+	Record
+	ID                   string      `json:"id" doc:"Its number in the plan."`
+	Kind                 string      `json:"kind" enum:"wire_rope_sling,bridle,shackle,master_link,intermediate_link,hook" doc:"What it is."`
+	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
+	TaggedWithBridle     bool        `json:"tagged_with_bridle" doc:"Whether the tag of a bridle holds for it, and it has none of its own."`
+	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`
+	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link or hook. A shackle and a bridle have none."`
+	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle has none of its own."`
+	PinKind              *string     `json:"pin_kind,omitempty" enum:"screw,bolt,round" doc:"Kind of pin. Concerns shackles."`
+	TemperatureGiven     bool        `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
+	LowestC              *float64    `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`
+	HighestC             *float64    `json:"highest_c,omitempty" doc:"How hot it gets. Absent where the plan gives no temperature."`
+	EyeKinds             []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
+	TagNamesDesignFactor bool        `json:"tag_names_design_factor" doc:"Whether its tag can be read and names a design factor."`
+	TagNamesDiameter     bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
+	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
+}
+
+// Tag is what the identification on a sling or fitting shows.
+type Tag struct {
+	At           string   `json:"at" doc:"Where it stands in the plan."`
+	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
+	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %. Does not concern a tag that names none."`
+	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
+	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
+}
+
+// Inspection is the last one on record and when the next is due.
+type Inspection struct {
+	At          string   `json:"at" doc:"Where it stands in the plan."`
+	Date        string   `json:"date" doc:"Day of the last inspection, year-month-day."`
+	Due         *string  `json:"due,omitempty" doc:"Last day on which it still holds, year-month-day."`
+	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds. Absent where the inspection comes after the lift."`
+}

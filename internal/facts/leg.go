@@ -1,0 +1,31 @@
+package facts
+
+// Leg is one leg of the rigging as it hangs.
+type Leg struct {
+	Record
+	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
+	From                   string   `json:"from" doc:"The support it hangs from."`
+	To                     string   `json:"to" doc:"The attachment it goes to."`
+	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling's eye is put straight into another's."`
+	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,shackle,hook" doc:"Kind of its lowest part, which goes to the attachment."`
+	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert" doc:"Kind of the attachment it goes to."`
+	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone, or stiffness and exact lengths too, as from four legs on and for legs in one plane."`
+	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
+	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
+	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
+	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
+	ShareRatio             *float64 `json:"share_ratio,omitempty" doc:"Its own force over the mean of all legs' own forces."`
+	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split; statics alone leaves no choice."`
+	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
+	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force and the counted one."`
+	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted" doc:"Which of the two that is."`
+	ThrustN                *float64 `json:"thrust_n,omitempty" doc:"Horizontal part of its own force, which squeezes the load."`
+	AngleStated            bool     `json:"angle_stated" doc:"Whether the plan states the angle at which it is meant to hang."`
+	StatedAngleDeg         *float64 `json:"stated_angle_from_horizontal_deg,omitempty" doc:"The angle from horizontal that the plan states. Does not concern a leg without."`
+	StatedAngleOffDeg      *float64 `json:"stated_angle_off_deg,omitempty" doc:"By how much it hangs otherwise than stated. Does not concern a leg without a stated angle."`
+	Slings                 int      `json:"slings" doc:"Number of slings in it."`
+	LaysJoined             *string  `json:"lays_joined,omitempty" enum:"alike,unlike" doc:"Whether right- and left-lay slings follow each other. Concerns a leg of two slings and more."`
+	SteelsMixed            bool     `json:"steels_mixed" doc:"Whether fittings of unlike series are in it, as far as the plan names their steel."`
+	RatedByBand            bool     `json:"rated_by_band" doc:"Whether the tag of its sling or bridle holds for a band of angles, beyond which it may not be used."`
+	BandLeastDeg           *float64 `json:"band_least_from_horizontal_deg,omitempty" doc:"The flattest angle from horizontal of that band. Concerns a leg that is rated by band."`
+}

@@ -1,0 +1,18 @@
+package facts
+
+// Part is one piece in the way of the force, in one use.
+type Part struct {
+	Record
+	ID          string   `json:"id" doc:"Its number in the plan."`
+	Kind        string   `json:"kind" enum:"wire_rope_sling,bridle,shackle,master_link,intermediate_link,hook,padeye,eyebolt,hoist_ring" doc:"What it is."`
+	Where       string   `json:"where" doc:"The leg, legs or support it works in."`
+	Split       string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
+	RiggingN    float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`
+	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted,whole_load" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, or the weight of all."`
+	LoadN       *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
+	LoadBoundN  *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
+	MarkedLoadN *float64 `json:"marked_load_n,omitempty" doc:"Its rated load as marked, or as its tag rates it for one leg."`
+	PullOffDeg  *float64 `json:"pull_off_deg,omitempty" doc:"Angle by which the pull on a shackle leans toward an end of its pin, or that on an eyebolt leans from its axis. Concerns those that an attachment holds so that they can't turn into the pull."`
+	RatedLoadN  *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used: as marked, less what its angle takes."`
+	UsedRatio   *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`
+}

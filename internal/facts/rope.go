@@ -1,0 +1,49 @@
+package facts
+
+// Rope is the rope of one wire rope sling that is used, and how it is made.
+type Rope struct {
+	Record
+	ID        string   `json:"id" doc:"The sling's number in the plan."`
+	InBridle  bool     `json:"in_bridle" doc:"Whether it is a leg of a bridle."`
+	Described []string `json:"described" enum:"class,construction,core,grade,finish,lay" doc:"What the plan says of the rope besides its diameter."`
+
+	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
+	Core              *string  `json:"core,omitempty" enum:"fiber,iwrc" doc:"Its core."`
+	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`
+	RotationResistant bool     `json:"rotation_resistant" doc:"Whether the plan names it as of a rotation-resistant class."`
+	FaultsSeen        []string `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair" doc:"What is seen on it that puts it out of service."`
+	EyeKinds          []string `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made."`
+	Sleeves           []string `json:"sleeves" enum:"steel,aluminum" doc:"The metals of its sleeves, as far as they are given."`
+	TuckedSplices     bool     `json:"tucked_splices" doc:"Whether both its eyes are tucked, with no sleeve."`
+
+	ClearRopeD *float64 `json:"clear_rope_d,omitempty" doc:"Length of plain rope between its splices or sleeves, in rope diameters. Where the length of a splice is not given, the figure with the longest usual one if that leaves 20 or more, or with the shortest if that leaves less than 10; in between it is not known."`
+
+	RatedKnown         bool     `json:"rated_known" doc:"Whether its tag, or that of its bridle, gives what one straight leg may carry."`
+	GradeGiven         bool     `json:"grade_given" doc:"Whether the plan gives the grade of its wire."`
+	RatedRatio         *float64 `json:"rated_over_believable_ratio,omitempty" doc:"What its tag rates one leg for over what a rope like it is rated for by its strength. Concerns slings of a given grade with a known rating."`
+	RatedOverBestRatio *float64 `json:"rated_over_strongest_ratio,omitempty" doc:"The same over the strongest rope of its diameter. Concerns slings with a known rating whose grade is not given."`
+
+	TemperatureGiven bool     `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
+	LowestC          *float64 `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`
+	HighestC         *float64 `json:"highest_c,omitempty" doc:"How hot it gets. Absent where the plan gives no temperature."`
+}
+
+// Bridle is a number of legs on a master link under one tag.
+type Bridle struct {
+	Record
+	ID             string  `json:"id" doc:"Its number in the plan."`
+	Legs           int     `json:"legs" doc:"Number of its legs, parked ones among them."`
+	LegsUsed       int     `json:"legs_used" doc:"Number of its legs that carry."`
+	LegsOnTag      *int    `json:"legs_on_tag,omitempty" doc:"Number of legs that its tag names. Does not concern a tag that names none."`
+	LegsOnTagGiven bool    `json:"legs_on_tag_given" doc:"Whether its tag names a number of legs."`
+	RatedFor       *string `json:"rated_for,omitempty" enum:"one_leg,assembly" doc:"What the rated load on its tag is for."`
+
+	OneLegRatedN      *float64 `json:"one_leg_rated_n,omitempty" doc:"What its tag rates one leg for, along the leg."`
+	MasterRatio       *float64 `json:"master_over_assembly_ratio,omitempty" doc:"Rated load of its master link over that of the whole bridle."`
+	IntermediateLinks int      `json:"intermediate_links" doc:"Number of its intermediate links."`
+	IntermediateRatio *float64 `json:"intermediate_over_leg_ratio,omitempty" doc:"Rated load of its weakest intermediate link over that of one leg. Concerns bridles with intermediate links."`
+	LowerFittingRatio *float64 `json:"lower_fitting_over_leg_ratio,omitempty" doc:"Rated load of the weakest fitting at the lower end of a leg in use over that of one leg. Concerns bridles with such fittings."`
+	LowerFittings     int      `json:"lower_fittings" doc:"Number of fittings at the lower ends of its legs in use."`
+	GroupedAs         string   `json:"grouped_as" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load; matters with four legs in use."`
+	LengthSpreadD     *float64 `json:"length_spread_d,omitempty" doc:"Difference of its longest and shortest leg, in rope diameters. Concerns bridles of two legs and more."`
+}

@@ -1,0 +1,63 @@
+package gear
+
+import "liftlint/internal/quantity"
+
+// WireRopeSling is a single-part sling with an eye at each end.
+type WireRopeSling struct {
+	Common
+	Rope
+	Length     *quantity.Length // bearing point to bearing point, eyes included
+	Upper      Eye
+	Lower      Eye
+	FaultsSeen []string // what puts it out of service
+}
+
+// Rope is what a sling is made of; what the plan does not say is empty.
+type Rope struct {
+	Class        string
+	Construction string
+	Core         Core
+	Grade        string
+	Finish       string
+	Lay          string
+	Diameter     *quantity.Length
+}
+
+// Core is what the strands are laid round.
+type Core string
+
+// The cores.
+const (
+	CoreUnknown Core = ""
+	CoreFiber   Core = "fiber"
+	CoreIWRC    Core = "iwrc" // independent wire rope core
+)
+
+// Eye is one end of a sling.
+type Eye struct {
+	Pointer      string // JSON pointer of the eye, or of the sling where it gives none
+	Kind         string // how it is made; empty where the plan does not say
+	Thimble      bool
+	Length       *quantity.Length // inside, bearing point to crotch
+	Width        *quantity.Length // inside, across
+	ThimbleSize  *quantity.Length // the rope that the thimble is made for
+	SpliceLength *quantity.Length // crotch to plain rope
+	Sleeve       string           // its metal; empty where the plan does not say
+}
+
+// Bearing is the sling's length.
+func (s *WireRopeSling) Bearing() (*quantity.Length, string) { return s.Length, "length" }
+
+// Section is the rope's diameter.
+func (s *WireRopeSling) Section() (*quantity.Length, string) { return s.Diameter, "diameter" }
+
+// Rating is what its own tag shows: nothing where it can't be read.
+func (s *WireRopeSling) Rating() (*quantity.Load, string) { return s.tagRating() }
+
+// tagRating is the rated load on a tag that can be read.
+func (c *Common) tagRating() (*quantity.Load, string) {
+	if c.Tag == nil || c.Tag.Condition != Legible {
+		return nil, "tag.rated_load"
+	}
+	return c.Tag.RatedLoad, "tag.rated_load"
+}

@@ -1,0 +1,158 @@
+package plan
+
+import (
+	"fmt"
+
+	"liftlint/internal/gear"
+)
+
+func decodeGear(f fields) []gear.Item {
+	var items []gear.Item
+	for _, g := range f.items() {
+		items = append(items, decodeItem(g))
+	}
+	return items
+}
+
+func decodeItem(f fields) gear.Item {
+	common := gear.Common{
+		ID:         f.text("id"),
+		Kind:       gear.Kind(f.text("kind")),
+		Pointer:    f.pointer(),
+		Mass:       f.mass("mass"),
+		Tag:        decodeTag(f.of("tag")),
+		Inspection: decodeInspection(f.of("inspection")),
+	}
+	switch common.Kind {
+	case gear.WireRopeSlingKind:
+		return decodeWireRopeSling(f, common)
+	case gear.BridleKind: // its members are linked once all are read
+		return &gear.Bridle{Common: common}
+	case gear.ShackleKind:
+		return decodeShackle(f, common)
+	case gear.MasterLinkKind, gear.IntermediateLinkKind:
+		return decodeLink(f, common)
+	case gear.HookKind:
+		return decodeSlingHook(f, common)
+	}
+	*f.err = fmt.Errorf("plan: no reader for gear of kind %q", common.Kind)
+	return &gear.Shackle{Common: common}
+}
+
+func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
+	return &gear.WireRopeSling{
+		Common: common,
+		Rope: gear.Rope{
+			Class:        f.text("class"),
+			Construction: f.text("construction"),
+			Core:         gear.Core(f.text("core")),
+			Grade:        f.text("grade"),
+			Finish:       f.text("finish"),
+			Lay:          f.text("lay"),
+			Diameter:     f.length("diameter"),
+		},
+		Length:     f.length("length"),
+		Upper:      decodeEye(f, "upper"),
+		Lower:      decodeEye(f, "lower"),
+		FaultsSeen: f.texts("faults_seen"),
+	}
+}
+
+func decodeEye(sling fields, end string) gear.Eye {
+	eyes := sling.of("eyes")
+	e := eyes.of(end)
+	return gear.Eye{
+		Pointer:      e.pointerOr(eyes.pointerOr(sling.pointer())),
+		Kind:         e.text("kind"),
+		Thimble:      e.truth("thimble"),
+		Length:       e.length("length"),
+		Width:        e.length("width"),
+		ThimbleSize:  e.length("thimble_size"),
+		SpliceLength: e.length("splice_length"),
+		Sleeve:       e.text("sleeve"),
+	}
+}
+
+func decodeShackle(f fields, common gear.Common) gear.Item {
+	return &gear.Shackle{
+		Common:       common,
+		Pattern:      f.text("pattern"),
+		PinKind:      f.text("pin_kind"),
+		Pin:          gear.End(f.text("pin")),
+		RatedLoad:    f.load("rated_load"),
+		InsideLength: f.length("inside_length"),
+		Jaw:          f.length("jaw"),
+		PinDiameter:  f.length("pin_diameter"),
+		BowDiameter:  f.length("bow_diameter"),
+		InsideWidth:  f.length("inside_width"),
+		Spacers:      f.truth("spacers"),
+		Steel:        f.text("steel"),
+	}
+}
+
+func decodeLink(f fields, common gear.Common) gear.Item {
+	return &gear.Link{
+		Common:          common,
+		Shape:           f.text("shape"),
+		RatedLoad:       f.load("rated_load"),
+		InsideLength:    f.length("inside_length"),
+		InsideWidth:     f.length("inside_width"),
+		SectionDiameter: f.length("section_diameter"),
+		Steel:           f.text("steel"),
+	}
+}
+
+func decodeSlingHook(f fields, common gear.Common) gear.Item {
+	h := &gear.Hook{
+		Common:       common,
+		MadeFor:      f.text("made_for"),
+		RatedLoad:    f.load("rated_load"),
+		InsideLength: f.length("inside_length"),
+		EyeDiameter:  f.length("eye_diameter"),
+		BodyWidth:    f.length("body_width"),
+		Throat:       f.length("throat"),
+		Latch:        f.text("latch"),
+		Points:       f.text("points"),
+		Steel:        f.text("steel"),
+	}
+	if h.MadeFor == "" {
+		h.MadeFor = "lifting"
+	}
+	return h
+}
+
+func decodeTag(f fields) *gear.Tag {
+	if !f.exists() {
+		return nil
+	}
+	t := &gear.Tag{
+		Pointer:             f.pointer(),
+		Condition:           gear.Condition(f.text("condition")),
+		RatedLoad:           f.load("rated_load"),
+		Diameter:            f.length("diameter"),
+		AngleFromHorizontal: f.angle("angle_from_horizontal"),
+		Legs:                f.count("legs"),
+		RatedFor:            gear.RatedFor(f.text("rated_for")),
+		DesignFactor:        f.number("design_factor"),
+	}
+	for _, name := range gear.TagFields() {
+		if f.of(name).exists() {
+			t.Shows = append(t.Shows, name)
+		}
+	}
+	return t
+}
+
+func decodeInspection(f fields) *gear.Inspection {
+	if !f.exists() {
+		return nil
+	}
+	i := &gear.Inspection{Pointer: f.pointer(), Service: gear.Service(f.text("service")), NextDue: f.day("next_due")}
+	if i.Service == "" {
+		i.Service = gear.NormalService
+	}
+	if d := f.day("date"); d != nil {
+		i.Date = *d
+	}
+	return i
+}

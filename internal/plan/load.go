@@ -1,0 +1,77 @@
+package plan
+
+import "liftlint/internal/quantity"
+
+// Load is one rigid body.
+type Load struct {
+	Mass                *quantity.Mass
+	MassKnownBy         string
+	MassTolerance       *quantity.Ratio
+	Size                *Size
+	CenterOfGravity     *Point
+	Contents            *Contents
+	Freed               string // how it is known that nothing holds it down
+	StrengthConfirmedBy string
+	Attachments         []Attachment
+}
+
+// Point is a position from the datum corner: x along, y across, z up.
+type Point struct{ X, Y, Z quantity.Length }
+
+// Size is the outer size of the load along x, y and z.
+type Size struct{ Length, Width, Height quantity.Length }
+
+// Contents is what is in the load or on it.
+type Contents struct {
+	Pointer    string
+	State      string
+	Hazardous  *bool
+	Precaution string
+}
+
+// Attachment is a point on the load that legs can take.
+type Attachment struct {
+	Pointer      string
+	ID           string
+	Kind         string
+	At           *Point   // nil unless all three coordinates are given
+	Lacks        []string // the coordinates that are not given
+	RatedLoad    *quantity.Load
+	Hole         *quantity.Length
+	Thickness    *quantity.Length
+	HoleAxis     string // along, across or up; empty where the plan does not say
+	Axis         string // of its bolt
+	TurnedInPlan quantity.Angle
+	// How far from its plane, from its axis, and from the load's horizontal its
+	// rated load holds.
+	RatedToFromPlane      *quantity.Angle
+	RatedToFromAxis       *quantity.Angle
+	RatedToFromHorizontal *quantity.Angle
+	Pattern               string
+	Seated                *bool
+	RatedAt               []AngleRating
+	Insert                Insert
+}
+
+// AngleRating is a rated load at an angle from an axis.
+type AngleRating struct {
+	FromAxis  quantity.Angle
+	RatedLoad quantity.Load
+}
+
+// Insert is what is known of an insert in concrete.
+type Insert struct {
+	Panel                string
+	BreakingLoad         *quantity.Load
+	HardwareBreakingLoad *quantity.Load
+	StrengthNeeded       *quantity.Pressure
+	Strength             *quantity.Pressure // of the concrete at the lift
+}
+
+// The kinds of attachment.
+const (
+	Padeye    = "padeye"
+	Eyebolt   = "eyebolt"
+	HoistRing = "hoist_ring"
+	InsertIn  = "insert"
+)

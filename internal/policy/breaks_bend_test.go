@@ -1,0 +1,5 @@
+package policy_test
+
+func breaksBend() []broken {
+	return []broken{}
+}

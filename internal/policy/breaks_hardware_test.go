@@ -1,0 +1,5 @@
+package policy_test
+
+func breaksHardware() []broken {
+	return []broken{}
+}

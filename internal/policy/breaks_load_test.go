@@ -1,0 +1,40 @@
+package policy_test
+
+import "liftlint/internal/facts"
+
+func breaksLoad() []broken {
+	return []broken{
+		{"load/over_rated_load", "over", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(1.2) },
+			"S1 in leg hook/1 is judged with <load_n 30000> by own_force, <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
+		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
+			"S1 in leg hook/1 is judged with unknown by own_force, <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+		{"load/bound_over_rated_load", "", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
+			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
+		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },
+			"held as it is meant to hang, the load has its center of gravity <plumb_offset_m 0.25> beside the hook and swings there as it leaves the ground; at most <offset_m 0.2> is usual", "#/load", 0.25},
+		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
+			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
+		{"load/mass_tolerance_missing", "not_weighed", func(d *facts.Document) { d.Loads[0].MassToleranceGiven = false },
+			"the load's mass is estimated, and the plan does not say how far it may be off: without `mass_tolerance` all forces are computed at the bare figure", "#/load", 0},
+		{"load/mass_tolerance_missing", "weighed", func(d *facts.Document) {
+			d.Loads[0].MassToleranceGiven, d.Loads[0].MassKnownBy = false, ptr("weighed")
+		},
+			"the load is weighed, and the plan does not say how far the scale may be off: add its `mass_tolerance`", "#/load", 0},
+		{"load/turns_over", "points_below_center_of_gravity", func(d *facts.Document) { d.Loads[0].Hangs = ptr("points_below_center_of_gravity") },
+			"the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that", "#/load", 0},
+		{"load/turns_over", "overturns", func(d *facts.Document) { d.Loads[0].Hangs = ptr("overturns") },
+			"the load turns over: it does not stay as it is meant to hang", "#/load", 0},
+		{"load/turns_over", "rocks", func(d *facts.Document) { d.Loads[0].Hangs = ptr("rocks") },
+			"the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side", "#/load", 0},
+		{"load/steady_by_little", "neutral", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.0005) },
+			"nothing rights the load when it is turned: its center of gravity lies level with what it hangs from", "#/load", 0.0005},
+		{"load/steady_by_little", "little", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.04) },
+			"what rights the load when it is turned is as little as a pendulum of <righting_m 0.04> has; under <warning_m 0.05> a small error of the center of gravity turns it over", "#/load", 0.04},
+		{"load/rigging_mass_missing", "", func(d *facts.Document) { d.Hooks[0].ItemsWithoutMass = 3 },
+			"<items_without_mass 3> of the links, slings and shackles have no mass in the plan and count as nothing on the hook", "#/hook", 3},
+		{"load/tilt", "far", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(12.0) },
+			"the load hangs tilted by <tilt_deg 12> from how it is meant to hang; at most <error_deg 10> is taken as level enough", "#/load", 12},
+		{"load/tilt", "some", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(6.0) },
+			"the load hangs tilted by <tilt_deg 6> from how it is meant to hang; at most <warning_deg 5> is taken as level enough", "#/load", 6},
+	}
+}

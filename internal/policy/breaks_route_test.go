@@ -1,0 +1,16 @@
+package policy_test
+
+import "liftlint/internal/facts"
+
+func breaksRoute() []broken {
+	return []broken{
+		{"route/eye_on_padeye", "", func(d *facts.Document) { d.Legs[0].EndsIn = "wire_rope_sling" },
+			"leg hook/1 ends with a sling's eye at padeye A: put the shackle that joins them into the leg", "#/leg/0", 0},
+		{"route/eye_to_eye", "", func(d *facts.Document) { d.Legs[0].EyeToEye = 1 },
+			"leg hook/1 puts one sling's eye straight into another's: write the shackle that joins them", "#/leg/0", 0},
+		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },
+			"S1 is in no leg and no link: use it, or take it out of the plan", "#/gear/0", 0},
+		{"route/attachment_unused", "", func(d *facts.Document) { d.Attachments[0].Legs = 0 },
+			"no leg goes to attachment A: give it a leg, or take it out of the plan", "#/attachment/0", 0},
+	}
+}
