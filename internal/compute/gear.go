@@ -8,23 +8,10 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
-	"liftlint/internal/plan"
 )
 
-// uses lists every place where an item works, links first, then leg by leg.
-func (w *work) uses() []plan.Use {
-	list := append([]plan.Use{}, w.plan.Support.By...)
-	for _, leg := range w.plan.Support.Legs {
-		list = append(list, leg.Down...)
-	}
-	return list
-}
-
 func (w *work) gear() {
-	count := map[string]int{}
-	for _, u := range w.uses() {
-		count[u.Item.Base().ID]++
-	}
+	count := w.timesUsed()
 	for _, item := range w.plan.Gear {
 		base := item.Base()
 		g := facts.Gear{

@@ -15,12 +15,22 @@ type route struct {
 	stiffNeeds []facts.Input // what the stiffness waits for
 }
 
+// partsOf lists what is between the support and the end of a leg, the
+// intermediate link it hangs from first. That link is taken to lie in line with
+// each of its legs.
+func partsOf(leg plan.Leg) []plan.Use {
+	if leg.Link == nil {
+		return leg.Down
+	}
+	return append([]plan.Use{*leg.Link}, leg.Down...)
+}
+
 // routeOf adds the parts of a leg up, bearing point to bearing point. Only
 // ropes give: the stretch of parts in a row adds, so 1/k is the sum of L/EA.
 func routeOf(leg plan.Leg) route {
 	var r route
 	give := 0.0
-	for _, u := range leg.Down {
+	for _, u := range partsOf(leg) {
 		base := u.Item.Base()
 		length, field := u.Item.Bearing()
 		if length == nil {
