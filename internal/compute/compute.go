@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
 )
@@ -17,6 +18,9 @@ type Conditions struct {
 	Stage         string     // draft, review or prelift
 	On            *time.Time // the day judged for; nil takes the plan's own
 	LegsThatCount int        // legs of a rigid load that count, four legs and more
+	LegsWhenEven  int        // the same where the legs' own forces are alike; zero makes no difference
+	// BridlePractice is how the rated load of a bridle goes over to its legs.
+	BridlePractice capacity.BridlePractice
 	// IntervalMonths is how long a periodic inspection holds for a kind of gear
 	// in a service; false where the profile gives none.
 	IntervalMonths func(kind, service string) (int, bool)
@@ -118,7 +122,8 @@ func (w *work) lift() {
 		Profile:       w.cond.Profile,
 		Stage:         w.cond.Stage,
 		Legs:          len(w.plan.Support.Legs),
-		LegsThatCount: w.cond.LegsThatCount,
+		RopesUnlike:   w.ropesUnlike(),
+		LegsThatCount: w.legsThatCount(),
 	}
 	if w.day != nil {
 		l.Date = ptr(w.day.Format(time.DateOnly))

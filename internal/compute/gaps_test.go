@@ -22,13 +22,11 @@ import (
 // concernsNot lists the optional fields that do not concern a record, as the
 // schema of the facts says: they have no gap.
 func concernsNot(r facts.View, collection, field string) bool {
-	split, _ := r.Field("split")
 	kind, _ := r.Field("kind")
-	switch collection + "." + field {
-	case "loads.turned_deg":
+	if hangingConcernsNot(r, collection+"."+field) {
 		return true
-	case "legs.tension_bound_n", "legs.tension_counted_n", "parts.load_bound_n":
-		return split == "settled_by_statics"
+	}
+	switch collection + "." + field {
 	case "fits.eye_width_m":
 		thimble, _ := r.Field("thimble")
 		return thimble == false

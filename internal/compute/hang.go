@@ -2,6 +2,7 @@ package compute
 
 import (
 	"fmt"
+	"math"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -103,6 +104,7 @@ func (h hanging) describe(l *facts.Load) {
 		if body.RollsFreely {
 			l.RightingM = ptr(0.0)
 		}
+		l.ThrustN, l.FlattestLegDeg = h.thrust()
 		if body.HasHookOffset {
 			l.PlumbOffsetM = ptr(r3.Norm(body.HookOffset))
 		}
@@ -119,6 +121,19 @@ func (h hanging) describe(l *facts.Load) {
 	}
 }
 
+// thrust is the greatest horizontal part of a leg's force, and the angle from
+// horizontal of the flattest leg that carries.
+func (h hanging) thrust() (thrustN, flattestDeg *float64) {
+	thrustN, flattestDeg = ptr(0.0), ptr(90.0)
+	for _, l := range h.balance.Lines {
+		if !l.Slack {
+			*thrustN = max(*thrustN, l.TensionN*math.Cos(l.AngleFromHorizontalDeg*math.Pi/180))
+			*flattestDeg = min(*flattestDeg, l.AngleFromHorizontalDeg)
+		}
+	}
+	return thrustN, flattestDeg
+}
+
 // describeLeg sets what is known of a leg as it hangs.
 func (h hanging) describeLeg(i int, f *facts.Leg) {
 	if h.balance == nil {
@@ -126,6 +141,7 @@ func (h hanging) describeLeg(i int, f *facts.Leg) {
 	}
 	line := h.balance.Lines[i]
 	f.Slack, f.TensionN = ptr(line.Slack), ptr(line.TensionN)
+	f.ThrustN = ptr(line.TensionN * math.Cos(line.AngleFromHorizontalDeg*math.Pi/180))
 	if !line.Slack {
 		f.AngleFromHorizontalDeg = ptr(line.AngleFromHorizontalDeg)
 	}

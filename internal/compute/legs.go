@@ -104,6 +104,7 @@ func (w *work) legs() {
 			EndsIn:   string(leg.Down[len(leg.Down)-1].Item.Base().Kind),
 			EndsAt:   leg.End.Attachment.Kind,
 			Split:    w.split(),
+			Slings:   len(slingsOf(leg)),
 		}
 		r := routeOf(leg)
 		if len(r.needs) == 0 {
@@ -113,6 +114,10 @@ func (w *work) legs() {
 		w.pose.describeLeg(i, &f)
 		f.ShareRatio = w.pose.share(i)
 		w.count(i, &f)
+		w.compareAngle(leg, &f)
+		w.joinedLays(leg, &f)
+		w.band(leg, &f)
+		f.SteelsMixed = steelsMixed(leg)
 		w.explainLeg(i, f)
 		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
 		w.out.Document.Legs = append(w.out.Document.Legs, f)
@@ -145,7 +150,7 @@ func (w *work) count(i int, f *facts.Leg) {
 	// A slack leg counts too: a few millimeters can tighten it.
 	angle := w.pose.balance.Lines[i].AngleFromHorizontalDeg
 	weight := *w.upperMassKg() * quantity.StandardGravity
-	count := min(w.cond.LegsThatCount, w.pose.distinct())
+	count := min(w.legsThatCount(), w.pose.distinct())
 	counted := capacity.CountedShareN(weight, count, angle)
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
 		return
@@ -157,10 +162,38 @@ func (w *work) count(i int, f *facts.Leg) {
 	}
 }
 
+// How far forces and angles of legs may differ for them to be loaded evenly
+// (common practice).
+const (
+	evenShare    = 0.10
+	evenAngleDeg = 15.0
+)
+
+// legsThatCount is the profile's count, for legs loaded evenly or unevenly.
+func (w *work) legsThatCount() int {
+	if w.cond.LegsWhenEven == 0 || w.pose.balance == nil {
+		return w.cond.LegsThatCount
+	}
+	flattest, steepest := 90.0, 0.0
+	for i, l := range w.pose.balance.Lines {
+		if math.Abs(*w.pose.share(i)-1) > evenShare {
+			return w.cond.LegsThatCount
+		}
+		flattest, steepest = min(flattest, l.AngleFromHorizontalDeg), max(steepest, l.AngleFromHorizontalDeg)
+	}
+	if steepest-flattest > evenAngleDeg {
+		return w.cond.LegsThatCount
+	}
+	return w.cond.LegsWhenEven
+}
+
 // explainLeg notes why figures of a leg are absent. The bound and the counted
 // force do not concern a leg whose force statics settles.
 func (w *work) explainLeg(i int, f facts.Leg) {
-	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "share_ratio", "tension_judged_n", "judged_by")...)
+	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "thrust_n", "share_ratio", "tension_judged_n", "judged_by")...)
+	if f.AngleStated {
+		w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", f.Key, "stated_angle_off_deg")
+	}
 	if f.Split == settledByStiffness {
 		w.unposed(f.Key, absent(f, "tension_bound_n", "tension_counted_n")...)
 	}
@@ -168,6 +201,9 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 		return
 	}
 	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "angle_from_horizontal_deg")...)
+	if f.AngleStated {
+		w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "stated_angle_off_deg")...)
+	}
 	if f.Split == settledByStatics {
 		return
 	}

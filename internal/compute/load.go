@@ -30,7 +30,11 @@ func (w *work) load() {
 		MassUpperKg:        w.upperMassKg(),
 		MassToleranceGiven: w.plan.Load.MassTolerance != nil,
 		MassToleranceRatio: number(w.plan.Load.MassTolerance),
+		Freed:              w.plan.Load.Freed != "",
+		StrengthConfirmed:  w.plan.Load.StrengthConfirmedBy != "",
 	}
+	l.Contents, l.Hazard = contents(w.plan.Load.Contents)
+	w.placeCenter(&l)
 	if k := w.plan.Load.MassKnownBy; k != "" {
 		l.MassKnownBy = &k
 	}
@@ -38,7 +42,7 @@ func (w *work) load() {
 	w.wait(loadKey, []facts.Input{massInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "righting_m", "plumb_offset_m")...)
+	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "righting_m", "plumb_offset_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
 	if w.pose.balance != nil {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
 	}
@@ -130,28 +134,4 @@ func massKg(uses []plan.Use) float64 {
 		}
 	}
 	return sum
-}
-
-func (w *work) attachments() {
-	for i := range w.plan.Load.Attachments {
-		a := &w.plan.Load.Attachments[i]
-		legs := w.legsTo(a)
-		f := facts.Attachment{
-			Record: facts.Record{Key: "attachment/" + a.ID, At: at(a.Pointer)},
-			ID:     a.ID,
-			Kind:   a.Kind,
-			Legs:   len(legs),
-			PullN:  w.pullOf(legs).judgedN,
-		}
-		if a.RatedLoad != nil {
-			f.RatedLoadN = ptr(a.RatedLoad.Newtons)
-		}
-		w.wait(f.Key, []facts.Input{attachmentRating(a)}, absent(f, "rated_load_n")...)
-		for _, i := range legs {
-			if f.PullN == nil {
-				w.out.Gaps.CopyTo(legKey(w.plan.Support.Legs[i]), "tension_judged_n", f.Key, "pull_n")
-			}
-		}
-		w.out.Document.Attachments = append(w.out.Document.Attachments, f)
-	}
 }

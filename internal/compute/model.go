@@ -61,7 +61,11 @@ func (w *work) model() (mechanics.Model, []facts.Input) {
 		return mechanics.Model{}, unique(needs)
 	}
 	body := mechanics.Body{Name: "the load", MassKg: *mass, CenterOfGravity: vector(center)}
-	return mechanics.Model{Bodies: []mechanics.Body{body}, Lines: lines}, nil
+	m := mechanics.Model{Bodies: []mechanics.Body{body}, Lines: lines}
+	for _, l := range w.plan.Support.Links {
+		m.Together = append(m.Together, l.Legs)
+	}
+	return m, nil
 }
 
 // stiffNeeds lists what the stiffness of the legs waits for.

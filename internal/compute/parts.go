@@ -1,46 +1,110 @@
 package compute
 
 import (
-	"strings"
-
 	"liftlint/internal/facts"
-	"liftlint/internal/gear"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
 )
 
-// parts lists each piece in the way of the force: links, then leg by leg from
-// top to bottom; each attachment after the first leg that goes to it.
+// parts lists each piece in the way of the force: what is between the hook and
+// the legs, then leg by leg from top to bottom; each attachment after the first
+// leg that goes to it.
 func (w *work) parts() {
-	for _, u := range w.plan.Support.By {
-		w.linkPart(u)
+	for n, u := range w.plan.Support.By {
+		w.linkPart(u, w.plan.Support.By[:n])
+	}
+	if b := w.plan.Support.Bridle; b != nil {
+		w.bridlePart(b)
+	}
+	for i, l := range w.plan.Support.Links {
+		w.intermediatePart(i, l)
 	}
 	listed := map[*plan.Attachment]bool{}
 	for i, leg := range w.plan.Support.Legs {
 		for n := range leg.Down {
 			w.legPart(i, leg, n)
 		}
-		if a := leg.End.Attachment; !listed[a] {
+		// An insert has no rated load: its factors are facts of the attachment.
+		if a := leg.End.Attachment; !listed[a] && a.Kind != plan.InsertIn {
 			listed[a] = true
 			w.attachmentPart(a)
 		}
 	}
 }
 
-// linkPart carries all, however the legs share.
-func (w *work) linkPart(u plan.Use) {
+// linkPart carries all, however the legs share; above are the items that it
+// does not carry.
+func (w *work) linkPart(u plan.Use, above []plan.Use) {
 	p := itemPart(u, w.plan.Support.From)
-	p.Split, p.LoadN, p.JudgedBy = settledByStatics, w.hookLoadN(), ptr("whole_load")
-	p.RiggingN = w.riggingMassKg() * quantity.StandardGravity
-	if p.LoadN == nil {
-		w.wait(p.Key, []facts.Input{massInput()}, "load_n")
-	}
+	p.RiggingN = (w.riggingMassKg() - massKg(above)) * quantity.StandardGravity
+	w.carriesAll(&p)
 	w.rate(&p, u.Item)
 	if needs := w.massNeeds(); len(needs) > 0 && p.LoadN != nil && p.RatedLoadN != nil && *p.LoadN <= *p.RatedLoadN {
 		// What is missing could bring it over: known to be over, it is not known to be under.
 		p.LoadN = nil
 		w.wait(p.Key, needs, "load_n")
 	}
+	w.addPart(p)
+}
+
+// carriesAll sets the weight of the load and of the part's rigging as what the
+// part is judged by.
+func (w *work) carriesAll(p *facts.Part) {
+	p.Split, p.JudgedBy = settledByStatics, ptr("whole_load")
+	if m := w.upperMassKg(); m != nil {
+		p.LoadN = ptr(*m*quantity.StandardGravity + p.RiggingN)
+	} else {
+		w.wait(p.Key, []facts.Input{massInput()}, "load_n")
+	}
+}
+
+// bridlePart is the bridle as a whole: what hangs from its legs against what
+// its tag allows for so many of them.
+func (w *work) bridlePart(b *plan.BridleUse) {
+	p := itemPart(plan.Use{Pointer: b.Pointer, Item: b.Bridle}, w.plan.Support.From)
+	p.RiggingN = massKg(w.belowBridle()) * quantity.StandardGravity
+	w.carriesAll(&p)
+	r := w.bridleRating()
+	if r.assemblyN == nil {
+		w.wait(p.Key, r.needs, "marked_load_n", "rated_load_n", "used_ratio")
+		w.explain(p.Key, r.reason, "marked_load_n", "rated_load_n", "used_ratio")
+	} else {
+		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN)
+		w.relate(p.Key, b.Bridle.Tag.Pointer+"/rated_load", "the rated load on its tag")
+	}
+	w.addPart(p)
+}
+
+// belowBridle lists the fittings that hang from the legs of a bridle.
+func (w *work) belowBridle() []plan.Use {
+	var list []plan.Use
+	for _, leg := range w.plan.Support.Legs {
+		list = append(list, leg.Down[1:]...)
+	}
+	return list
+}
+
+// intermediatePart carries what its legs pull together, each in its direction,
+// and the weight of itself and its legs.
+func (w *work) intermediatePart(i int, l plan.LinkUse) {
+	p := itemPart(l.Use, w.legNames(l.Legs))
+	p.Key = "part/" + w.plan.Support.From + "/" + l.Item.Base().ID
+	p.Split = w.split()
+	below := []plan.Use{l.Use}
+	for _, n := range l.Legs {
+		below = append(below, w.plan.Support.Legs[n].Down...)
+	}
+	p.RiggingN = massKg(below) * quantity.StandardGravity
+	p.LoadN, p.JudgedBy = w.togetherN(l.Legs)
+	p.LoadN = plus(p.LoadN, p.RiggingN)
+	p.LoadBoundN = plus(w.togetherBoundN(i), p.RiggingN)
+	for _, n := range l.Legs {
+		w.copyGaps(w.plan.Support.Legs[n], p)
+	}
+	if p.LoadBoundN == nil && p.Split == settledByStiffness && w.pose.balance != nil {
+		w.explain(p.Key, facts.Reason{Text: "the most that the legs on it can be made to carry together could not be computed"}, "load_bound_n")
+	}
+	w.rate(&p, l.Item)
 	w.addPart(p)
 }
 
@@ -68,6 +132,9 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	p.LoadN, p.LoadBoundN = plus(f.TensionJudgedN, p.RiggingN), plus(f.TensionBoundN, p.RiggingN)
 	w.copyGaps(leg, p)
 	w.rate(&p, u.Item)
+	if n == len(leg.Down)-1 {
+		w.derateShackle(i, leg, u.Item, &p)
+	}
 	w.addPart(p)
 }
 
@@ -89,34 +156,6 @@ func itemPart(u plan.Use, where string) facts.Part {
 	}
 }
 
-// attachmentPart carries what all legs that go to it pull.
-func (w *work) attachmentPart(a *plan.Attachment) {
-	legs := w.legsTo(a)
-	first := w.plan.Support.Legs[legs[0]]
-	p := facts.Part{
-		Record: facts.Record{Key: "part/attachment/" + a.ID, At: at(first.End.Pointer)},
-		ID:     a.ID,
-		Kind:   a.Kind,
-		Where:  w.legNames(legs),
-		Split:  w.split(),
-	}
-	all := w.pullOf(legs)
-	p.LoadN, p.LoadBoundN, p.JudgedBy = all.judgedN, all.boundN, all.by
-	for _, i := range legs {
-		w.copyGaps(w.plan.Support.Legs[i], p)
-	}
-	for _, i := range legs[1:] {
-		w.relate(p.Key, w.plan.Support.Legs[i].End.Pointer, "leg "+w.plan.Support.Legs[i].ID+" too")
-	}
-	if a.RatedLoad != nil {
-		p.RatedLoadN = ptr(a.RatedLoad.Newtons)
-		w.relate(p.Key, a.Pointer+"/rated_load", "its rated load")
-	} else {
-		w.wait(p.Key, []facts.Input{attachmentRating(a)}, "rated_load_n", "used_ratio")
-	}
-	w.addPart(p)
-}
-
 // copyGaps says of a part in a leg why its forces are absent.
 func (w *work) copyGaps(leg plan.Leg, p facts.Part) {
 	if p.LoadN == nil {
@@ -126,79 +165,6 @@ func (w *work) copyGaps(leg plan.Leg, p facts.Part) {
 	if p.LoadBoundN == nil {
 		w.out.Gaps.CopyTo(legKey(leg), "tension_bound_n", p.Key, "load_bound_n")
 	}
-}
-
-// legsTo lists the legs that go to an attachment, by their index.
-func (w *work) legsTo(a *plan.Attachment) []int {
-	var list []int
-	for i, leg := range w.plan.Support.Legs {
-		if leg.End.Attachment == a {
-			list = append(list, i)
-		}
-	}
-	return list
-}
-
-func (w *work) legNames(legs []int) string {
-	names := make([]string, len(legs))
-	for n, i := range legs {
-		names[n] = w.plan.Support.Legs[i].ID
-	}
-	return strings.Join(names, " and ")
-}
-
-// pull is what the legs that go to one attachment put on it. They pull along
-// one line, so that their own forces add up; what they count for, and what
-// small differences of length can do, comes along that line once, whichever of
-// them carries it.
-type pull struct {
-	judgedN, boundN *float64
-	by              *string
-}
-
-// pullOf finds the pull of some legs; a figure is nil where that of one of
-// them is not known.
-func (w *work) pullOf(legs []int) pull {
-	own, counted, bound := ptr(0.0), 0.0, ptr(0.0)
-	for _, i := range legs {
-		f := w.out.Document.Legs[i]
-		if f.TensionJudgedN == nil {
-			own = nil
-		} else if own != nil {
-			own = ptr(*own + *f.TensionN)
-		}
-		if f.TensionCountedN != nil {
-			counted = max(counted, *f.TensionCountedN)
-		}
-		if f.TensionBoundN == nil {
-			bound = nil
-		} else if bound != nil {
-			bound = ptr(max(*bound, *f.TensionBoundN))
-		}
-	}
-	switch {
-	case own == nil:
-		return pull{boundN: bound}
-	case counted > *own:
-		return pull{ptr(counted), bound, ptr("legs_counted")}
-	}
-	return pull{own, bound, ptr("own_force")}
-}
-
-// rate sets the rated load from the item's marking.
-func (w *work) rate(p *facts.Part, item gear.Item) {
-	base := item.Base()
-	load, field := item.Rating()
-	if why := unrated(item); why.Text != "" {
-		w.explain(p.Key, why, "rated_load_n", "used_ratio")
-		return
-	}
-	if load == nil {
-		w.wait(p.Key, []facts.Input{ratingInput(base.Pointer, base.ID, field)}, "rated_load_n", "used_ratio")
-		return
-	}
-	p.RatedLoadN = ptr(load.Newtons)
-	w.relate(p.Key, base.Pointer+"/"+slashed(field), "its rated load")
 }
 
 func (w *work) addPart(p facts.Part) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
@@ -17,35 +18,168 @@ func attachmentRating(a *plan.Attachment) facts.Input {
 	return ratingInput(a.Pointer, "attachment "+a.ID, "rated_load")
 }
 
+// rating is what an item may carry, or why that is not known.
+type rating struct {
+	ratedN    *float64 // of the item, or of one straight leg of a bridle
+	assemblyN *float64 // of all its legs in use together, of a bridle only
+	pointer   string   // where the figure stands
+	needs     []facts.Input
+	reason    facts.Reason
+}
+
+// rate sets the rated load from the item's marking, or from its tag.
+func (w *work) rate(p *facts.Part, item gear.Item) {
+	r := w.ratingOf(item)
+	if r.ratedN == nil {
+		w.wait(p.Key, r.needs, "marked_load_n", "rated_load_n", "used_ratio")
+		if r.reason.Text != "" {
+			w.explain(p.Key, r.reason, "marked_load_n", "rated_load_n", "used_ratio")
+		}
+		return
+	}
+	p.MarkedLoadN, p.RatedLoadN = ptr(*r.ratedN), ptr(*r.ratedN)
+	w.relate(p.Key, r.pointer, "its rated load")
+}
+
+func (w *work) ratingOf(item gear.Item) rating {
+	if sling, ok := item.(*gear.WireRopeSling); ok {
+		return w.oneLegRating(sling)
+	}
+	return marked(item)
+}
+
+// marked is what is marked on an item.
+func marked(item gear.Item) rating {
+	base := item.Base()
+	load, field := item.Rating()
+	if load == nil {
+		return rating{needs: []facts.Input{ratingInput(base.Pointer, base.ID, field)}}
+	}
+	return rating{ratedN: ptr(load.Newtons), pointer: base.Pointer + "/" + slashed(field)}
+}
+
+// oneLegRating is what one straight leg may carry by the sling's own tag, and
+// by that of its bridle where it has none.
+func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
+	if b := w.bridleOf(s); b != nil && s.Tag == nil {
+		return w.bridleRating()
+	}
+	if why := unrated(s); why.Text != "" {
+		return rating{reason: why}
+	}
+	return marked(s)
+}
+
+// bridleOf is the bridle in use that a sling is part of.
+func (w *work) bridleOf(s *gear.WireRopeSling) *gear.Bridle {
+	if w.plan.Support.Bridle == nil {
+		return nil
+	}
+	b := w.plan.Support.Bridle.Bridle
+	for _, l := range b.Legs() {
+		if l.Sling == s {
+			return b
+		}
+	}
+	return nil
+}
+
+// bridleRating is what the tag of the bridle in use rates one leg for along
+// itself, and so many legs as are in use together at the tag's angle; never
+// more than the tag says of the whole.
+func (w *work) bridleRating() rating {
+	b := w.plan.Support.Bridle.Bridle
+	if why := unreadable(b); why.Text != "" {
+		return rating{reason: why}
+	}
+	t := b.Tag
+	needs := bridleNeeds(b)
+	if len(needs) > 0 {
+		return rating{needs: needs}
+	}
+	legs, used, angle := len(b.Legs()), len(w.plan.Support.Legs), float64(*t.AngleFromHorizontal)
+	one, ok := t.RatedLoad.Newtons, true
+	if t.RatedFor == gear.RatedForAssembly {
+		one, ok = capacity.BridleLegRatedN(t.RatedLoad.Newtons, legs, angle, w.cond.BridlePractice)
+	} else if angle < nearPlumbDeg || angle > 90 {
+		ok = false
+	}
+	if !ok {
+		return rating{reason: facts.Reason{Text: fmt.Sprintf("%s's tag rates %s at %g deg from horizontal, from which no leg's rated load follows",
+			b.ID, words(string(t.RatedFor)), angle)}}
+	}
+	r := rating{ratedN: &one, pointer: t.Pointer + "/rated_load"}
+	if t.RatedFor == gear.RatedForOneLeg {
+		angle = usualBridleAngleDeg(w.cond.BridlePractice)
+	}
+	if all, ok := capacity.BridleAssemblyRatedN(one, used, angle, w.cond.BridlePractice); ok {
+		if t.RatedFor == gear.RatedForAssembly {
+			all = min(all, t.RatedLoad.Newtons)
+		}
+		r.assemblyN = &all
+	}
+	return r
+}
+
+// bridleNeeds lists what a bridle's tag lacks for a rating to follow from it.
+func bridleNeeds(b *gear.Bridle) []facts.Input {
+	var needs []facts.Input
+	if b.Tag.RatedFor == "" {
+		needs = append(needs, input(b.Tag.Pointer, "tag.rated_for", "what the rated load of "+b.ID+" is for"))
+	}
+	if b.Tag.AngleFromHorizontal == nil {
+		needs = append(needs, input(b.Tag.Pointer, "tag.angle_from_horizontal", "the angle on "+b.ID+"'s tag"))
+	}
+	return needs
+}
+
 // nearPlumbDeg is the least angle from horizontal that counts as vertical:
 // within 5 degrees of it, 29 CFR 1910.184(b) (read).
 const nearPlumbDeg = 85.0
 
-// unrated tells why a sling has no rated load to go by though its tag is
-// described. A tag that can't be read or shows no load has a rule of its own,
-// so it is told already. A tag that rates a bridle as a whole, or at an angle,
-// says nothing of what one straight leg may carry.
-func unrated(item gear.Item) facts.Reason {
+// unreadable tells why a tag gives no rated load to go by. A tag that can't be
+// read or shows no load has a rule of its own, so it is told already.
+func unreadable(item gear.Item) facts.Reason {
 	base := item.Base()
-	if base.Kind != gear.WireRopeSlingKind {
-		return facts.Reason{}
-	}
-	t := base.Tag
-	switch {
+	switch t := base.Tag; {
 	case t == nil:
 		return facts.Reason{Text: "no tag of " + base.ID + " is recorded", Told: true}
 	case t.Condition != gear.Legible:
 		return facts.Reason{Text: base.ID + "'s tag is " + string(t.Condition), Told: true}
 	case t.RatedLoad == nil:
 		return facts.Reason{Text: base.ID + "'s tag shows no rated load", Told: true}
-	case t.Legs != nil && *t.Legs > 1:
-		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %d legs: what one straight leg may carry is not on it", base.ID, *t.Legs)}
-	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal < nearPlumbDeg:
-		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %g deg from horizontal: what one straight leg may carry is not on it", base.ID, float64(*t.AngleFromHorizontal))}
-	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal > 90:
-		return facts.Reason{Text: fmt.Sprintf("%s's tag is written with %g deg from horizontal, which no leg can have", base.ID, float64(*t.AngleFromHorizontal))}
-	case t.AngleFromHorizontal == nil && !slices.Contains(t.Shows, "hitch"):
-		return facts.Reason{Text: base.ID + "'s tag says neither the hitch nor the angle that its rated load stands for: write which, as the tag or the certificate has it"}
 	}
 	return facts.Reason{}
+}
+
+// unrated tells why a sling has no rated load to go by though its tag is
+// described. A tag that rates a bridle as a whole, or at an angle, says nothing
+// of what one straight leg may carry.
+func unrated(s *gear.WireRopeSling) facts.Reason {
+	if why := unreadable(s); why.Text != "" {
+		return why
+	}
+	switch t := s.Tag; {
+	case t.Legs != nil && *t.Legs > 1:
+		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %d legs: what one straight leg may carry is not on it; describe the whole as a bridle", s.ID, *t.Legs)}
+	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal < nearPlumbDeg:
+		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %g deg from horizontal: what one straight leg may carry is not on it", s.ID, float64(*t.AngleFromHorizontal))}
+	case t.AngleFromHorizontal != nil && *t.AngleFromHorizontal > 90:
+		return facts.Reason{Text: fmt.Sprintf("%s's tag is written with %g deg from horizontal, which no leg can have", s.ID, float64(*t.AngleFromHorizontal))}
+	case t.RatedFor == gear.RatedForAssembly:
+		return facts.Reason{Text: s.ID + "'s tag is for a bridle: what one straight leg may carry is not on it; describe the whole as a bridle"}
+	case t.AngleFromHorizontal == nil && !slices.Contains(t.Shows, "hitch"):
+		return facts.Reason{Text: s.ID + "'s tag says neither the hitch nor the angle that its rated load stands for: write which, as the tag or the certificate has it"}
+	}
+	return facts.Reason{}
+}
+
+// usualBridleAngleDeg is the angle from horizontal for which bridles are rated
+// as a whole: 60 deg in the United States (common practice), the edge of the
+// first band in EN 13414-1.
+func usualBridleAngleDeg(p capacity.BridlePractice) float64 {
+	if p == capacity.ByBand {
+		return 45
+	}
+	return 60
 }

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"time"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/compute"
 	"liftlint/internal/finding"
 	"liftlint/internal/plan"
@@ -147,6 +148,8 @@ func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, err
 		Stage:          l.options.Stage,
 		On:             l.options.On,
 		LegsThatCount:  profile.LegsThatCount.Legs,
+		LegsWhenEven:   profile.LegsThatCount.LegsWhenEven,
+		BridlePractice: capacity.BridlePractice(profile.BridleRating.By),
 		IntervalMonths: profile.IntervalMonths,
 	}, nil
 }

@@ -17,6 +17,7 @@ type Profile struct {
 	Title         string
 	Description   string
 	LegsThatCount LegsThatCount
+	BridleRating  BridleRating
 	Intervals     []Interval
 	Rules         map[string]Setting // by the rule's id
 
@@ -26,7 +27,18 @@ type Profile struct {
 // LegsThatCount is how many legs of a rigid load on four legs or more are
 // counted on to carry it.
 type LegsThatCount struct {
-	Legs      int
+	Legs int
+	// LegsWhenEven is the count where the legs' own forces are alike; zero
+	// where the profile makes no difference.
+	LegsWhenEven int
+	Note         string
+	Citations    []finding.Citation
+}
+
+// BridleRating is how the rated load of a bridle goes over to its legs: by the
+// angle on its tag, or by the band of angles that this lies in.
+type BridleRating struct {
+	By        string // by_angle or by_band
 	Note      string
 	Citations []finding.Citation
 }
@@ -125,10 +137,16 @@ type profileFile struct {
 	Title         string `json:"title"`
 	Description   string `json:"description"`
 	LegsThatCount struct {
-		Legs int                `json:"legs"`
+		Legs         int                `json:"legs"`
+		LegsWhenEven int                `json:"legs_when_even"`
+		Note         string             `json:"note"`
+		Cite         []finding.Citation `json:"cite"`
+	} `json:"legs_that_count"`
+	BridleRating struct {
+		By   string             `json:"by"`
 		Note string             `json:"note"`
 		Cite []finding.Citation `json:"cite"`
-	} `json:"legs_that_count"`
+	} `json:"bridle_rating"`
 	Intervals []struct {
 		Kinds   []string           `json:"kinds"`
 		Service string             `json:"service"`
@@ -145,7 +163,8 @@ func buildProfile(tree *yamlTree) (Profile, Problems) {
 		return Profile{}, Problems{tree.problem("", "%v", err)}
 	}
 	p := Profile{Name: f.Name, Title: f.Title, Description: f.Description, Rules: f.Rules, tree: tree}
-	p.LegsThatCount = LegsThatCount{f.LegsThatCount.Legs, f.LegsThatCount.Note, f.LegsThatCount.Cite}
+	p.LegsThatCount = LegsThatCount{f.LegsThatCount.Legs, f.LegsThatCount.LegsWhenEven, f.LegsThatCount.Note, f.LegsThatCount.Cite}
+	p.BridleRating = BridleRating{f.BridleRating.By, f.BridleRating.Note, f.BridleRating.Cite}
 	var ps Problems
 	known := newShape().words("gear", "kind")
 	for i, x := range f.Intervals {

@@ -1,0 +1,138 @@
+package compute
+
+import (
+	"math"
+	"strings"
+
+	"liftlint/internal/capacity"
+	"liftlint/internal/facts"
+	"liftlint/internal/gear"
+	"liftlint/internal/plan"
+)
+
+func slingsOf(leg plan.Leg) []*gear.WireRopeSling {
+	var list []*gear.WireRopeSling
+	for _, u := range leg.Down {
+		if s, ok := u.Item.(*gear.WireRopeSling); ok {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// compareAngle sets by how much a leg hangs otherwise than the plan states.
+func (w *work) compareAngle(leg plan.Leg, f *facts.Leg) {
+	if leg.StatedAngle == nil {
+		return
+	}
+	f.AngleStated, f.StatedAngleDeg = true, number(leg.StatedAngle)
+	if f.AngleFromHorizontalDeg != nil {
+		f.StatedAngleOffDeg = ptr(math.Abs(*f.AngleFromHorizontalDeg - *f.StatedAngleDeg))
+	}
+}
+
+// joinedLays says whether a right-lay and a left-lay sling follow each other in
+// a leg of several: the two would unlay one another. It is known as soon as two
+// differ, or once all are known.
+func (w *work) joinedLays(leg plan.Leg, f *facts.Leg) {
+	slings := slingsOf(leg)
+	if len(slings) < 2 {
+		return
+	}
+	var unknown []facts.Input
+	hands := map[string]bool{}
+	for _, s := range slings {
+		hand, _, _ := strings.Cut(s.Lay, "_")
+		if hand == "" {
+			unknown = append(unknown, input(s.Pointer, "lay", s.ID+"'s lay"))
+		} else {
+			hands[hand] = true
+		}
+	}
+	switch {
+	case len(hands) > 1:
+		f.LaysJoined = ptr("unlike")
+	case len(unknown) == 0:
+		f.LaysJoined = ptr("alike")
+	}
+	w.wait(f.Key, unknown, absent(*f, "lays_joined")...)
+}
+
+// steelsMixed reports fittings of unlike series in a leg, as far as the plan
+// names them.
+func steelsMixed(leg plan.Leg) bool {
+	first := ""
+	for _, u := range partsOf(leg) {
+		steel := steelOf(u.Item)
+		if steel != "" && first != "" && steel != first {
+			return true
+		}
+		if steel != "" {
+			first = steel
+		}
+	}
+	return false
+}
+
+func steelOf(item gear.Item) string {
+	switch x := item.(type) {
+	case *gear.Shackle:
+		return x.Steel
+	case *gear.Link:
+		return x.Steel
+	case *gear.Hook:
+		return x.Steel
+	}
+	return ""
+}
+
+// band sets the flattest angle at which a leg of a bridle may hang where its
+// tag holds for a band of angles.
+func (w *work) band(leg plan.Leg, f *facts.Leg) {
+	if w.cond.BridlePractice != capacity.ByBand {
+		return
+	}
+	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
+	if !ok {
+		return
+	}
+	b := w.bridleOf(s)
+	if b == nil || s.Tag != nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
+		return
+	}
+	if least, ok := capacity.BandLeastFromHorizontalDeg(float64(*b.Tag.AngleFromHorizontal)); ok {
+		f.RatedByBand, f.BandLeastDeg = true, &least
+	}
+}
+
+// ropesUnlike compares the slings of all legs, as far as the plan describes
+// them.
+func (w *work) ropesUnlike() bool {
+	var first gear.Rope
+	for _, leg := range w.plan.Support.Legs {
+		for _, s := range slingsOf(leg) {
+			if first.Diameter != nil && s.Diameter != nil && *first.Diameter != *s.Diameter ||
+				unlike(first.Class, s.Class) || unlike(string(first.Core), string(s.Core)) {
+				return true
+			}
+			first = known(first, s.Rope)
+		}
+	}
+	return false
+}
+
+func unlike(a, b string) bool { return a != "" && b != "" && a != b }
+
+// known fills what is not known of a rope from another.
+func known(a, b gear.Rope) gear.Rope {
+	if a.Diameter == nil {
+		a.Diameter = b.Diameter
+	}
+	if a.Class == "" {
+		a.Class = b.Class
+	}
+	if a.Core == "" {
+		a.Core = b.Core
+	}
+	return a
+}
