@@ -50,6 +50,7 @@ func BenchmarkFourLegs(b *testing.B) { benchSolve(b, benchLegs(4)) }
 func BenchmarkSixLegs(b *testing.B) { benchSolve(b, benchLegs(6)) }
 
 // Two pairs taken together, on links of their own.
+// 2026-11-25: 1.11 times the time without, 99 allocations.
 func BenchmarkFourLegsInPairs(b *testing.B) {
 	m := benchLegs(4)
 	m.Together = [][]int{{0, 1}, {2, 3}}
@@ -57,6 +58,7 @@ func BenchmarkFourLegsInPairs(b *testing.B) {
 }
 
 // Three differences of length are open, 35 sets of lines are tried.
+// 2026-11-25: 1.06 times the time without, 1481 allocations.
 func BenchmarkSixLegsInPairs(b *testing.B) {
 	m := benchLegs(6)
 	m.Together = [][]int{{0, 1}, {2, 3}, {4, 5}}

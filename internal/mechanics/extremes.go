@@ -6,9 +6,9 @@ import (
 	"gonum.org/v1/gonum/stat/combin"
 )
 
-// extremes are where the splits that balance, with no line in compression, come to
-// an end: every such split is a mean of corners plus rays, each as often as one
-// likes.
+// extremes are where the splits that balance, with no line in compression, come
+// to an end: every such split is a mean of corners plus rays, each ray as often
+// as one likes.
 type extremes struct {
 	// corners are splits, newtons a line.
 	corners [][]float64
@@ -35,7 +35,8 @@ func (s *system) ways(st []pose) [][]float64 {
 	return out
 }
 
-// extremesOf finds the extremes of all splits that differ from the one given by ways.
+// extremesOf finds the extremes of all splits that differ by ways from that of the
+// lines.
 func (s *system) extremesOf(ways [][]float64, lines []LineState) extremes {
 	k := len(ways)
 	rows := s.limits(ways, lines)

@@ -250,6 +250,11 @@ func TestExtremesAreHeldAgainstTheBoundsOfLines(t *testing.T) {
 		if !e.known || len(e.corners) < 2 || len(e.rays) > 0 {
 			t.Fatalf("%d legs: %+v", n, e)
 		}
+		higher := slices.Clone(b.Lines)
+		higher[0].Bound.TensionN *= 1.001
+		if s.extremesOf(s.ways(st), higher).known {
+			t.Errorf("%d legs: the bound of line 1 was not reached and still believed", n)
+		}
 		worst := b.Lines[0].Bound.TensionN
 		e.corners = slices.DeleteFunc(e.corners, func(c []float64) bool { return c[0] > worst*(1-1e-4) })
 		if e.reach(b.Lines) {

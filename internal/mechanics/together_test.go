@@ -211,6 +211,12 @@ func TestUnboundedAmongSeveralWays(t *testing.T) {
 	wantBound(t, "both above", b.Together[1], math.Inf(1), Unbounded)
 	// One above may be slack while the other holds the tie-down.
 	wantBound(t, "one above and the tie-down", b.Together[2], math.Inf(1), Unbounded)
+	// A load beside, on two slings side by side, has nothing to do with that.
+	m.Bodies = append(m.Bodies, Body{Name: "beside", MassKg: 500})
+	for range 2 {
+		m.Lines = append(m.Lines, Line{From: Hook(vec(9, 0, 10)), To: Anchor{1, vec(0, 0, 0.5)}, LengthM: 4, StiffnessN: 1e7})
+	}
+	wantBound(t, "one of two beside", together(t, m, []int{4}).Together[0], 500*gravity, AnySplit)
 }
 
 // Beyond eight lines the worst split is not looked for, and that is said.
@@ -221,16 +227,44 @@ func TestTooManyLinesAreUnknown(t *testing.T) {
 			t.Errorf("%d legs: %+v", n, j.Bound)
 		}
 	}
-	// Many lines with one way to change are no difficulty.
+}
+
+// Lines that no split changes do not count, and one way to change is followed
+// along any number of lines.
+func TestManyLinesWithFewWaysAreKnown(t *testing.T) {
 	p := vec(0, 0, 0.5)
-	m := fitted(1000, []r3.Vec{p, p}, 3, 1e9)
+	m := fitted(1000, []r3.Vec{p, p, p}, 3, 1e9)
+	chained(&m, 9)
+	wantBound(t, "one of three above a chain", together(t, m, []int{1}).Together[0], 1090*gravity, AnySplit)
+
+	m = fitted(1000, []r3.Vec{p}, 3, 1e9)
+	below := chained(&m, 9)
+	m.Lines = append(m.Lines, Line{From: below, To: Hook(vec(0, 0, -12)), LengthM: 0.499, StiffnessN: 1e5})
+	wantBound(t, "a chain held from below", together(t, m, []int{0}).Together[0], math.Inf(1), Unbounded)
+}
+
+// chained hangs n bodies of 10 kg under the first one of m, each under the last,
+// and gives the place for one more.
+func chained(m *Model, n int) Anchor {
 	from := Anchor{0, vec(0, 0, -0.5)}
-	for i := range 9 {
+	for i := range n {
 		m.Bodies = append(m.Bodies, Body{MassKg: 10})
 		m.Lines = append(m.Lines, Line{From: from, To: Anchor{i + 1, vec(0, 0, 0.5)}, LengthM: 1, StiffnessN: 1e9})
 		from = Anchor{i + 1, vec(0, 0, -0.5)}
 	}
-	wantBound(t, "either of two above a chain", together(t, m, []int{0}).Together[0], 1090*gravity, AnySplit)
+	return from
+}
+
+// Legs close to level pull with many times the weight.
+func TestPairOfFlatLegs(t *testing.T) {
+	const w = 1000 * gravity
+	b := together(t, fitted(1000, rectangle(4, 3, 0.49), 0.5, 1e12), []int{0, 1}, []int{0, 2})
+	sin := math.Sin(b.Lines[0].AngleFromHorizontalDeg * math.Pi / 180)
+	if sin > 0.005 {
+		t.Fatalf("%g deg is not flat", b.Lines[0].AngleFromHorizontalDeg)
+	}
+	wantBound(t, "adjacent pair", b.Together[0], w/2/sin, AnySplit)
+	wantBound(t, "opposite pair", b.Together[1], w, AnySplit)
 }
 
 func TestAskingChangesNothingElse(t *testing.T) {
