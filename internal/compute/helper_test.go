@@ -11,6 +11,7 @@ import (
 
 	"github.com/goccy/go-yaml"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/compute"
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
@@ -25,6 +26,16 @@ type tree map[string]any
 func example(t testing.TB, name string) tree {
 	t.Helper()
 	text, err := os.ReadFile("../../examples/" + name + ".lift.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return parse(t, string(text))
+}
+
+// rulesBase reads a plan that the examples of rules begin from.
+func rulesBase(t testing.TB, name string) tree {
+	t.Helper()
+	text, err := os.ReadFile("../../policies/bases/" + name + ".lift.yaml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -115,13 +126,22 @@ func decode(t testing.TB, text []byte) *plan.Plan {
 // conditions count three legs and give a year in normal service.
 func conditions() compute.Conditions {
 	return compute.Conditions{
-		Profile:       "us",
-		Stage:         "review",
-		LegsThatCount: 3,
+		Profile:        "us",
+		Stage:          "review",
+		LegsThatCount:  3,
+		BridlePractice: capacity.ByAngle,
 		IntervalMonths: func(kind, service string) (int, bool) {
 			return 12, service == "normal"
 		},
 	}
+}
+
+// europe counts two legs, three where they are loaded evenly, and rates bridles
+// by the bands of EN 13414-1.
+func europe() compute.Conditions {
+	c := conditions()
+	c.Profile, c.LegsThatCount, c.LegsWhenEven, c.BridlePractice = "eu", 2, 3, capacity.ByBand
+	return c
 }
 
 func (v tree) compute(t testing.TB) (*facts.Facts, []compute.Trouble) {

@@ -66,8 +66,7 @@ func (w *work) bridlePart(b *plan.BridleUse) {
 	w.carriesAll(&p)
 	r := w.bridleRating()
 	if r.assemblyN == nil {
-		w.wait(p.Key, r.needs, "marked_load_n", "rated_load_n", "used_ratio")
-		w.explain(p.Key, r.reason, "marked_load_n", "rated_load_n", "used_ratio")
+		w.unratedPart(p.Key, r)
 	} else {
 		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN)
 		w.relate(p.Key, b.Bridle.Tag.Pointer+"/rated_load", "the rated load on its tag")

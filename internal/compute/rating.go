@@ -31,14 +31,19 @@ type rating struct {
 func (w *work) rate(p *facts.Part, item gear.Item) {
 	r := w.ratingOf(item)
 	if r.ratedN == nil {
-		w.wait(p.Key, r.needs, "marked_load_n", "rated_load_n", "used_ratio")
-		if r.reason.Text != "" {
-			w.explain(p.Key, r.reason, "marked_load_n", "rated_load_n", "used_ratio")
-		}
+		w.unratedPart(p.Key, r)
 		return
 	}
 	p.MarkedLoadN, p.RatedLoadN = ptr(*r.ratedN), ptr(*r.ratedN)
 	w.relate(p.Key, r.pointer, "its rated load")
+}
+
+// unratedPart notes what the rated load of a part waits for, or why it has none.
+func (w *work) unratedPart(key string, r rating) {
+	w.wait(key, r.needs, "marked_load_n", "rated_load_n", "used_ratio")
+	if r.reason.Text != "" {
+		w.explain(key, r.reason, "marked_load_n", "rated_load_n", "used_ratio")
+	}
 }
 
 func (w *work) ratingOf(item gear.Item) rating {
