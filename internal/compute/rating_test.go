@@ -10,7 +10,6 @@ import (
 
 func alike(a, b, within float64) bool { return math.Abs(a-b) <= within*math.Abs(b) }
 
-
 // TestBridleRating: what the tag of a whole bridle says of one leg, and of the
 // legs in use together.
 func TestBridleRating(t *testing.T) {

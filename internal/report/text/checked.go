@@ -13,9 +13,11 @@ func (p *printer) checked(list []lint.Checked) {
 	p.item("", "What was checked: ", bold, count(len(list), "rule")+", with the number of subjects of each.")
 	t := table{p, list, ruleColumn(list)}
 	t.group("broken", func(c lint.Checked) []string { return share(len(c.Broken), c) })
-	t.group("not judged", notJudged)
-	t.group("met", func(c lint.Checked) []string { return share(len(c.Met), c) })
-	t.group("does not apply", idle)
+	t.topics("not judged", func(c lint.Checked) string { return strings.Join(share(len(c.NotJudged), c), "") })
+	t.group("why not", unnamed)
+	t.topics("met", func(c lint.Checked) string { return strings.Join(share(len(c.Met), c), "") })
+	t.group("did nothing", silent)
+	t.topics("does not apply", idle)
 	p.blank()
 }
 
@@ -26,10 +28,12 @@ type table struct {
 	column int // width of the rules' ids
 }
 
+// nameColumn is the width of the groups' names.
+const nameColumn = 16
+
 // group prints the rules that have something to say, which is one or more
 // texts. The first row carries the group's name.
 func (t table) group(name string, say func(lint.Checked) []string) {
-	const nameColumn = 16
 	rest := 2 + nameColumn + t.column + 2
 	if rest > t.width*3/5 {
 		rest = 6
@@ -59,36 +63,64 @@ func share(n int, c lint.Checked) []string {
 	return []string{fmt.Sprintf("%d of %d", n, subjects(c))}
 }
 
-// notJudged lists the subjects too, together where they wait for the same.
-func notJudged(c lint.Checked) []string {
-	texts := share(len(c.NotJudged), c)
-	var order []string
-	keys := map[string][]string{}
+// unnamed lists the subjects that wait for something that is not named. What the
+// others wait for are findings, each told once.
+func unnamed(c lint.Checked) []string {
+	var texts []string
 	for _, u := range c.NotJudged {
-		why := strings.Join(u.WaitsFor, "; ")
-		if why == "" {
-			why = "something that is not named"
+		if len(u.WaitsFor) == 0 {
+			texts = append(texts, u.Key+": something that is not named")
 		}
-		if len(keys[why]) == 0 {
-			order = append(order, why)
-		}
-		keys[why] = append(keys[why], u.Key)
-	}
-	for _, why := range order {
-		texts = append(texts, strings.Join(keys[why], ", ")+": "+why)
 	}
 	return texts
 }
 
-// idle says why a rule judged nothing.
-func idle(c lint.Checked) []string {
-	switch {
-	case c.DoesNotApply != "":
-		return []string{c.DoesNotApply}
-	case subjects(c) == 0:
+// silent is for a rule that judged nothing and does not say why, which must
+// never pass for met.
+func silent(c lint.Checked) []string {
+	if subjects(c) == 0 && c.DoesNotApply == "" {
 		return []string{"it judged nothing, and does not say why"}
 	}
 	return nil
+}
+
+// idle marks a rule that has nothing to judge in the plan. Why it has none
+// stands in the report for programs, and `explain` says what it judges.
+func idle(c lint.Checked) string {
+	if c.DoesNotApply == "" {
+		return ""
+	}
+	return "-"
+}
+
+// topics prints the rules that have something short to say, those of one topic
+// together: a clean plan meets many.
+func (t table) topics(name string, say func(lint.Checked) string) {
+	var order []string
+	lines := map[string][]string{}
+	for _, c := range t.list {
+		text := say(c)
+		if text == "" {
+			continue
+		}
+		topic, rule, _ := strings.Cut(c.Rule, "/")
+		if text != "-" {
+			rule += " (" + text + ")"
+		}
+		if lines[topic] == nil {
+			order = append(order, topic)
+		}
+		lines[topic] = append(lines[topic], rule)
+	}
+	column := 0
+	for _, topic := range order {
+		column = max(column, width(topic))
+	}
+	for _, topic := range order {
+		label := pad(name, nameColumn) + pad(topic, column) + "  "
+		t.hanging("  ", label, plain, strings.Join(lines[topic], ", "), strings.Repeat(" ", 2+width(label)))
+		name = ""
+	}
 }
 
 func subjects(c lint.Checked) int { return len(c.Broken) + len(c.NotJudged) + len(c.Met) }

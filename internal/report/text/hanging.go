@@ -2,6 +2,7 @@ package text
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"liftlint/internal/facts"
@@ -19,6 +20,9 @@ func (p *printer) howItHangs(r *lint.Result) {
 	p.item("", "How it hangs: ", bold, strings.Join(sentences(d, r.Units), "; ")+".")
 	if d.Loads[0].TiltDeg != nil {
 		p.columns(legRows(d, r.Units))
+		if above := aboveLegs(d, r.Units); above != "" {
+			p.item("", "  Above the legs: ", plain, above+".")
+		}
 	}
 	p.blank()
 }
@@ -93,6 +97,28 @@ func mostUsed(d *facts.Document, leg string, units quantity.System) string {
 		}
 	}
 	return name
+}
+
+// severalLegs reports a part that works neither in one leg nor at its end.
+func severalLegs(d *facts.Document, part facts.Part) bool {
+	inLeg := slices.ContainsFunc(d.Legs, func(l facts.Leg) bool { return l.ID == part.Where })
+	atEnd := slices.ContainsFunc(d.Attachments, func(a facts.Attachment) bool { return part.Key == "part/"+a.Key })
+	return !inLeg && !atEnd
+}
+
+// aboveLegs names what carries several legs, with its share of its rated load.
+func aboveLegs(d *facts.Document, units quantity.System) string {
+	var parts []string
+	for _, part := range d.Parts {
+		switch {
+		case !severalLegs(d, part):
+		case part.UsedRatio == nil:
+			parts = append(parts, part.ID+" not known")
+		default:
+			parts = append(parts, part.ID+" "+figure("used_ratio", *part.UsedRatio, units))
+		}
+	}
+	return strings.Join(parts, ", ")
 }
 
 // columns prints rows of cells, two spaces apart.
