@@ -87,9 +87,11 @@ func TestNothingIsLost(t *testing.T) {
 func shownOf(r *lint.Result) []string {
 	want := []string{r.File, r.ID, r.Title}
 	for _, f := range r.Findings {
-		want = append(want, f.Title, place(f.Place), sentence(f.Message), f.Remedy, f.Rule, f.Grade)
+		want = append(want, f.Title, place(f.Place), f.Remedy, f.Rule, f.Grade)
 		if f.Rule != inputMissing { // listed together, by their places
-			want = append(want, f.Key)
+			want = append(want, f.Key, sentence(f.Message))
+		} else {
+			want = append(want, withoutRules(f.Message)[1:])
 		}
 		for _, x := range f.Related {
 			want = append(want, x.Caption, place(x.Place))
