@@ -1,7 +1,6 @@
 package capacity
 
 import (
-	"encoding/csv"
 	"math"
 	"os"
 	"strconv"
@@ -45,6 +44,7 @@ func TestLevelLegHoldsNothing(t *testing.T) {
 	}
 }
 
+// published are the rows of a file of published figures.
 func published(t *testing.T, name string) []map[string]string {
 	t.Helper()
 	f, err := os.Open("../../testdata/published/" + name)
@@ -52,20 +52,9 @@ func published(t *testing.T, name string) []map[string]string {
 		t.Fatal(err)
 	}
 	defer f.Close()
-	all, err := csv.NewReader(f).ReadAll()
+	rows, err := rowsOf(f)
 	if err != nil {
-		t.Fatal(err)
-	}
-	if len(all) < 2 {
-		t.Fatalf("%s holds no rows", name)
-	}
-	var rows []map[string]string
-	for _, line := range all[1:] {
-		row := map[string]string{}
-		for i, h := range all[0] {
-			row[h] = line[i]
-		}
-		rows = append(rows, row)
+		t.Fatalf("%s: %v", name, err)
 	}
 	return rows
 }
