@@ -30,7 +30,7 @@ func (c *checker) text() {
 		}
 	}
 	if len(c.module.Rules) == 0 {
-		c.problems.at(c.module.Package.Location, "the rule has no finding: it holds  finding contains x.key if { some x in input.%s ... }", c.rule.Over)
+		noteAt(&c.problems, c.module.Package.Location, "the rule has no finding: it holds  finding contains x.key if { some x in input.%s ... }", c.rule.Over)
 	}
 }
 
@@ -41,7 +41,7 @@ func (c *checker) imports() ast.Var {
 	own := "data.params." + strings.ReplaceAll(c.rule.ID, "/", ".")
 	for _, im := range c.module.Imports {
 		if path := im.Path.String(); path != own {
-			c.problems.at(im.Location, "import %s: a rule sees its own parameters only, %s", path, own)
+			noteAt(&c.problems, im.Location, "import %s: a rule sees its own parameters only, %s", path, own)
 			continue
 		}
 		alias = im.Name()
@@ -54,11 +54,11 @@ func (c *checker) isFinding(r *ast.Rule) bool {
 	name := r.Head.Ref().String()
 	switch {
 	case len(r.Annotations) > 0:
-		c.problems.at(r.Location, "METADATA belongs above the package line only")
+		noteAt(&c.problems, r.Location, "METADATA belongs above the package line only")
 	case name != "finding":
-		c.problems.at(r.Location, "%s: a rule holds finding and nothing else; write a helper's conditions out, or make its value a parameter", name)
+		noteAt(&c.problems, r.Location, "%s: a rule holds finding and nothing else; write a helper's conditions out, or make its value a parameter", name)
 	case r.Default, r.Else != nil, len(r.Head.Args) > 0, r.Head.Value != nil, r.Head.Key == nil:
-		c.problems.at(r.Location, "finding is a set: write  finding contains x.key if { ... }")
+		noteAt(&c.problems, r.Location, "finding is a set: write  finding contains x.key if { ... }")
 	default:
 		return true
 	}
@@ -87,21 +87,21 @@ func (b *body) run(r *ast.Rule) {
 	}
 	if b.record == "" {
 		if len(b.problems) == before {
-			b.problems.at(r.Location, "finding goes over its records with: some x in input.%s", b.rule.Over)
+			noteAt(&b.problems, r.Location, "finding goes over its records with: some x in input.%s", b.rule.Over)
 		}
 		return
 	}
 	b.head(r.Head.Key)
 	for _, path := range sortedKeys(b.hidden) {
 		if !b.seen[path] {
-			b.problems.at(b.hidden[path], "%[2]s.%[1]s may be absent, which not or a comprehension would take for false: turn the comparison round (x == false for not x, x <= y for not x > y), or read the field outside as well", path, b.record)
+			noteAt(&b.problems, b.hidden[path], "%[2]s.%[1]s may be absent, which not or a comprehension would take for false: turn the comparison round (x == false for not x, x <= y for not x > y), or read the field outside as well", path, b.record)
 		}
 	}
 }
 
 func (b *body) expr(e *ast.Expr) {
 	if len(e.With) > 0 {
-		b.problems.at(e.Location, "with: a rule judges the facts as they are")
+		noteAt(&b.problems, e.Location, "with: a rule judges the facts as they are")
 		return
 	}
 	if e.Negated {
@@ -115,9 +115,9 @@ func (b *body) expr(e *ast.Expr) {
 	case []*ast.Term:
 		b.call(e, t)
 	case *ast.Every:
-		b.problems.at(e.Location, "every is not followed into: use not, or names with a comprehension")
+		noteAt(&b.problems, e.Location, "every is not followed into: use not, or names with a comprehension")
 	default:
-		b.problems.at(e.Location, "this is not used in rules")
+		noteAt(&b.problems, e.Location, "this is not used in rules")
 	}
 }
 
@@ -133,7 +133,7 @@ func (b *body) shield() func() {
 func (b *body) condition(t *ast.Term) {
 	k, ok := b.term(t)
 	if ok && k.base != truth {
-		b.problems.at(t.Location, "%v is %s, and no condition: compare it with something", t, k.base)
+		noteAt(&b.problems, t.Location, "%v is %s, and no condition: compare it with something", t, k.base)
 	}
 }
 
@@ -142,12 +142,12 @@ func (b *body) some(e *ast.Expr, d *ast.SomeDecl) {
 	in, ok := d.Symbols[0].Value.(ast.Call)
 	if !ok || len(in) != 3 {
 		b.forget(d.Symbols...)
-		b.problems.at(e.Location, "write: some x in input.%s, or some x in a list; no index is used", b.rule.Over)
+		noteAt(&b.problems, e.Location, "write: some x in input.%s, or some x in a list; no index is used", b.rule.Over)
 		return
 	}
 	v, ok := in[1].Value.(ast.Var)
 	if !ok || v.IsWildcard() {
-		b.problems.at(e.Location, "some names one plain variable")
+		noteAt(&b.problems, e.Location, "some names one plain variable")
 		b.forget(in[1])
 		return
 	}
@@ -161,7 +161,7 @@ func (b *body) some(e *ast.Expr, d *ast.SomeDecl) {
 	}
 	k, ok := b.term(in[2])
 	if ok && k.base != list {
-		b.problems.at(in[2].Location, "%v is %s, and no list to go over", in[2], k.base)
+		noteAt(&b.problems, in[2].Location, "%v is %s, and no list to go over", in[2], k.base)
 		return
 	}
 	if ok {
@@ -179,15 +179,15 @@ func (b *body) over(e *ast.Expr, v ast.Var, ref ast.Ref) {
 	}
 	switch {
 	case collection == "":
-		b.problems.at(e.Location, "%v: records are gone over with: some x in input.%s", ref, b.rule.Over)
+		noteAt(&b.problems, e.Location, "%v: records are gone over with: some x in input.%s", ref, b.rule.Over)
 	case collection != b.rule.Over && slices.Contains(facts.Collections(), collection):
-		b.problems.at(ref[0].Location, "the rule reads %s, and METADATA says it goes over %s", collection, b.rule.Over)
+		noteAt(&b.problems, ref[0].Location, "the rule reads %s, and METADATA says it goes over %s", collection, b.rule.Over)
 	case collection != b.rule.Over:
-		b.problems.at(ref[0].Location, "%q is no collection of the facts%s", collection, nearest.Hint(collection, facts.Collections()))
+		noteAt(&b.problems, ref[0].Location, "%q is no collection of the facts%s", collection, nearest.Hint(collection, facts.Collections()))
 	case b.record != "":
-		b.problems.at(e.Location, "a rule looks at one record at a time; %s is already declared", b.record)
+		noteAt(&b.problems, e.Location, "a rule looks at one record at a time; %s is already declared", b.record)
 	case b.shielded:
-		b.problems.at(e.Location, "the record is declared in the body itself, not inside not or a comprehension")
+		noteAt(&b.problems, e.Location, "the record is declared in the body itself, not inside not or a comprehension")
 	default:
 		delete(b.vars, v)
 		b.record = v
@@ -198,7 +198,7 @@ func (b *body) over(e *ast.Expr, v ast.Var, ref ast.Ref) {
 func (b *body) free(t *ast.Term, v ast.Var) bool {
 	_, taken := b.vars[v]
 	if taken || v == b.record || v == b.alias || v == "input" || v == "data" {
-		b.problems.at(t.Location, "%s already has a meaning here: choose another name", v)
+		noteAt(&b.problems, t.Location, "%s already has a meaning here: choose another name", v)
 		return false
 	}
 	return true

@@ -12,7 +12,7 @@ func (b *body) call(e *ast.Expr, terms []*ast.Term) {
 	}
 	k, ok := b.function(e.Location, terms)
 	if ok && k.base != truth {
-		b.problems.at(e.Location, "%v is %s, and no condition: compare it with something", e, k.base)
+		noteAt(&b.problems, e.Location, "%v is %s, and no condition: compare it with something", e, k.base)
 	}
 }
 
@@ -21,10 +21,10 @@ func (b *body) assign(e *ast.Expr, left, right *ast.Term) {
 	v, ok := left.Value.(ast.Var)
 	switch {
 	case !ok || v.IsWildcard():
-		b.problems.at(e.Location, "%v: a plain name stands left of :=", left)
+		noteAt(&b.problems, e.Location, "%v: a plain name stands left of :=", left)
 		b.forget(left)
 	case e.Negated:
-		b.problems.at(e.Location, "not before := has no meaning")
+		noteAt(&b.problems, e.Location, "not before := has no meaning")
 	case b.free(left, v):
 		k, _ := b.term(right)
 		b.vars[v] = k
@@ -70,17 +70,17 @@ func (b *body) function(l *ast.Location, terms []*ast.Term) (kind, bool) {
 	case "lower":
 		return kind{base: text}, b.wants(l, operands, text)
 	case "eq":
-		b.problems.at(l, "write == to compare, or := to give a name")
+		noteAt(&b.problems, l, "write == to compare, or := to give a name")
 		return kind{}, false
 	}
-	b.problems.at(l, "%s is not used in rules: arithmetic and anything longer is computed for the facts", name)
+	noteAt(&b.problems, l, "%s is not used in rules: arithmetic and anything longer is computed for the facts", name)
 	return kind{}, false
 }
 
 func (b *body) wants(l *ast.Location, operands []kind, want base) bool {
 	for _, k := range operands {
 		if k.base != want {
-			b.problems.at(l, "%s is wanted here, found %s", want, k.base)
+			noteAt(&b.problems, l, "%s is wanted here, found %s", want, k.base)
 			return false
 		}
 	}
@@ -96,7 +96,7 @@ func (b *body) numbers(l *ast.Location, operands []kind) bool {
 func (b *body) sameUnit(l *ast.Location, operands []kind) bool {
 	for _, x := range operands[1:] {
 		if y := operands[0]; x.unit != "" && y.unit != "" && x.unit != y.unit {
-			b.problems.at(l, "one side is in %s, the other in %s", y.unit, x.unit)
+			noteAt(&b.problems, l, "one side is in %s, the other in %s", y.unit, x.unit)
 			return false
 		}
 	}
@@ -106,10 +106,10 @@ func (b *body) sameUnit(l *ast.Location, operands []kind) bool {
 func (b *body) comparable(l *ast.Location, o []kind) bool {
 	switch {
 	case o[0].base != o[1].base:
-		b.problems.at(l, "%s is compared with %s", o[0].base, o[1].base)
+		noteAt(&b.problems, l, "%s is compared with %s", o[0].base, o[1].base)
 		return false
 	case o[0].base == list:
-		b.problems.at(l, "lists are not compared: ask for one of them with in, or count them")
+		noteAt(&b.problems, l, "lists are not compared: ask for one of them with in, or count them")
 		return false
 	case o[0].base == number:
 		return b.sameUnit(l, o)
@@ -119,11 +119,11 @@ func (b *body) comparable(l *ast.Location, o []kind) bool {
 
 func (b *body) member(l *ast.Location, o []kind) bool {
 	if o[1].base != list {
-		b.problems.at(l, "in wants a list at its right, found %s", o[1].base)
+		noteAt(&b.problems, l, "in wants a list at its right, found %s", o[1].base)
 		return false
 	}
 	if o[1].of != "" && o[0].base != o[1].of {
-		b.problems.at(l, "what is looked for is %s, what the list holds is %s", o[0].base, o[1].of)
+		noteAt(&b.problems, l, "what is looked for is %s, what the list holds is %s", o[0].base, o[1].of)
 		return false
 	}
 	return b.familiar(l, o[0], o[1]) && b.familiar(l, o[1], o[0])
@@ -133,7 +133,7 @@ func (b *body) member(l *ast.Location, o []kind) bool {
 func (b *body) familiar(l *ast.Location, a, other kind) bool {
 	word, bad := stranger(a, other)
 	if bad {
-		b.problems.at(l, "%s", notAmong(word, a.param, other.enum))
+		noteAt(&b.problems, l, "%s", notAmong(word, a.param, other.enum))
 	}
 	return !bad
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/facts"
 	"liftlint/internal/nearest"
 )
@@ -15,14 +16,14 @@ type checker struct {
 	profile  Profile
 	remedies []string
 	module   *ast.Module
-	tree     *yamlTree // the METADATA
+	tree     *datafile.Tree // the METADATA
 	rule     *Rule
 	problems Problems
 	needs    map[string]bool // optional fields that the text reads
 }
 
 func (c *checker) meta(pointer, format string, args ...any) {
-	c.problems.add(c.tree.problem(pointer, format, args...))
+	c.problems.Add(c.tree.Problem(pointer, format, args...))
 }
 
 // run fills the rule in from its METADATA, then checks its text.
@@ -123,7 +124,7 @@ func (c *checker) severities(m custom) {
 	}
 	for _, name := range sortedKeys(set.Grades) {
 		if _, ok := r.grade(name); !ok {
-			c.setting("/grades/"+escape(name), "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
+			c.setting("/grades/"+datafile.Escape(name), "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
 		}
 	}
 	c.worstFirst()
@@ -132,7 +133,7 @@ func (c *checker) severities(m custom) {
 
 func (c *checker) gradeLevel(g gradeEntry, set Setting) Levels {
 	if l, ok := set.Grades[g.Name]; ok {
-		return c.level(g.Severity, &l, "grades/"+escape(g.Name))
+		return c.level(g.Severity, &l, "grades/"+datafile.Escape(g.Name))
 	}
 	return g.Severity
 }
@@ -176,5 +177,5 @@ func (c *checker) worstFirst() {
 
 // setting notes a problem at the profile's entry for the rule.
 func (c *checker) setting(under, format string, args ...any) {
-	c.problems.add(c.profile.problem("/rules/"+escape(c.rule.ID)+under, format, args...))
+	c.problems.Add(c.profile.problem("/rules/"+datafile.Escape(c.rule.ID)+under, format, args...))
 }

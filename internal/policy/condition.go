@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/facts"
 )
 
@@ -92,7 +93,7 @@ func askAll(conditions []Condition, v facts.View) answer {
 func (c *checker) conditions(under, over string, from map[string]condition) []Condition {
 	var out []Condition
 	for _, field := range slices.Sorted(maps.Keys(from)) {
-		at := "/custom/" + under + "/" + escape(field)
+		at := "/custom/" + under + "/" + datafile.Escape(field)
 		got, ok := c.fieldAt(at, over, field)
 		if !ok {
 			continue
@@ -147,5 +148,5 @@ func listOf(v any) []string {
 	if s, ok := v.([]string); ok {
 		return s
 	}
-	return texts(v)
+	return datafile.Texts(v)
 }

@@ -3,6 +3,8 @@ package policy
 import (
 	"fmt"
 	"strings"
+
+	"liftlint/internal/datafile"
 )
 
 // ref is the rule's package as Rego names it.
@@ -14,7 +16,7 @@ func (r *Rule) ref() string {
 func elements(id string, value any) ([]element, error) {
 	list, ok := value.([]any)
 	if !ok {
-		return nil, fmt.Errorf("rule %s answered with %s, not with a set", id, jsonKind(value))
+		return nil, fmt.Errorf("rule %s answered with %s, not with a set", id, datafile.KindOf(value))
 	}
 	out := make([]element, 0, len(list))
 	for _, x := range list {
@@ -45,7 +47,7 @@ func elementOf(x any) (element, bool) {
 		case elementNames:
 			var list []any
 			list, ok = v.([]any)
-			e.names = texts(list)
+			e.names = datafile.Texts(list)
 			ok = ok && len(e.names) == len(list)
 		default:
 			ok = false

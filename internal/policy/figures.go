@@ -5,6 +5,7 @@ import (
 	"maps"
 	"slices"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/nearest"
 )
 
@@ -39,7 +40,7 @@ func (c *checker) params(from map[string]paramEntry) {
 	}
 	for _, name := range sortedKeys(set) {
 		if _, ok := from[name]; !ok {
-			c.setting("/params/"+escape(name), "rule %s has no parameter %q%s", c.rule.ID, name, nearest.Hint(name, c.rule.paramNames()))
+			c.setting("/params/"+datafile.Escape(name), "rule %s has no parameter %q%s", c.rule.ID, name, nearest.Hint(name, c.rule.paramNames()))
 		}
 	}
 }
@@ -49,7 +50,7 @@ func (c *checker) params(from map[string]paramEntry) {
 func plainValue(v any) any {
 	switch v := v.(type) {
 	case []any:
-		return append([]string{}, texts(v)...)
+		return append([]string{}, datafile.Texts(v)...)
 	case int:
 		return float64(v)
 	}

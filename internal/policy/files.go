@@ -44,14 +44,14 @@ func regoFiles(sources []Source) ([]regoFile, Problems) {
 			}
 			f, why := readRego(s, p)
 			if why != "" {
-				ps.add(Problem{File: path.Join(s.Root, p), Message: why})
+				ps.Add(Problem{File: path.Join(s.Root, p), Message: why})
 				return nil
 			}
 			out = append(out, f)
 			return nil
 		})
 		if err != nil {
-			ps.add(Problem{File: s.Root, Message: err.Error()})
+			ps.Add(Problem{File: s.Root, Message: err.Error()})
 		}
 	}
 	return out, ps
@@ -89,7 +89,7 @@ func (f regoFile) parse(caps *ast.Capabilities) (m *ast.Module, ps Problems) {
 		Capabilities: caps,
 	})
 	if err != nil {
-		ps.rego(f.name, err)
+		noteRego(&ps, f.name, err)
 		return nil, ps
 	}
 	if m == nil || m.Package == nil {
@@ -100,7 +100,7 @@ func (f regoFile) parse(caps *ast.Capabilities) (m *ast.Module, ps Problems) {
 		want += "_test"
 	}
 	if got := m.Package.Path.String(); got != want {
-		ps.at(m.Package.Location, "the package is %s, and its folder says %s", strings.TrimPrefix(got, "data."), strings.TrimPrefix(want, "data."))
+		noteAt(&ps, m.Package.Location, "the package is %s, and its folder says %s", strings.TrimPrefix(got, "data."), strings.TrimPrefix(want, "data."))
 		return nil, ps
 	}
 	return m, ps

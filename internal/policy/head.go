@@ -6,6 +6,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/nearest"
 )
 
@@ -23,10 +24,10 @@ func (b *body) head(t *ast.Term) {
 	if !ok {
 		b.headKey(t)
 		if len(b.rule.Grades) > 0 {
-			b.problems.at(t.Location, "the rule has grades: write  finding contains {\"key\": %s.key, \"grade\": ...}", b.record)
+			noteAt(&b.problems, t.Location, "the rule has grades: write  finding contains {\"key\": %s.key, \"grade\": ...}", b.record)
 		}
 		if b.showsNames("") {
-			b.problems.at(t.Location, "the message lists {names}: write  finding contains {\"key\": %s.key, \"names\": ...}", b.record)
+			noteAt(&b.problems, t.Location, "the message lists {names}: write  finding contains {\"key\": %s.key, \"names\": ...}", b.record)
 		}
 		return
 	}
@@ -35,13 +36,13 @@ func (b *body) head(t *ast.Term) {
 		name, ok := k.Value.(ast.String)
 		known := []string{elementKey, elementGrade, elementNames}
 		if !ok || !slices.Contains(known, string(name)) {
-			b.problems.at(k.Location, "%v: an element of finding has key, grade and names%s", k, guess(strings.Trim(k.String(), `"`), known))
+			noteAt(&b.problems, k.Location, "%v: an element of finding has key, grade and names%s", k, datafile.Guess(strings.Trim(k.String(), `"`), known))
 			return
 		}
 		entries[string(name)] = v
 	})
 	if entries[elementKey] == nil {
-		b.problems.at(t.Location, "an element of finding names its record: \"key\": %s.key", b.record)
+		noteAt(&b.problems, t.Location, "an element of finding names its record: \"key\": %s.key", b.record)
 	} else {
 		b.headKey(entries[elementKey])
 	}
@@ -51,32 +52,32 @@ func (b *body) head(t *ast.Term) {
 
 func (b *body) headKey(t *ast.Term) {
 	if t.String() != string(b.record)+".key" {
-		b.problems.at(t.Location, "%v: an element of finding is the record's key, %s.key", t, b.record)
+		noteAt(&b.problems, t.Location, "%v: an element of finding is the record's key, %s.key", t, b.record)
 	}
 }
 
 func (b *body) headGrade(t, grade *ast.Term) {
 	switch {
 	case grade == nil && len(b.rule.Grades) > 0:
-		b.problems.at(t.Location, "\"grade\" is missing: one of %s", strings.Join(b.rule.gradeNames(), ", "))
+		noteAt(&b.problems, t.Location, "\"grade\" is missing: one of %s", strings.Join(b.rule.gradeNames(), ", "))
 		return
 	case grade == nil:
 		return
 	case len(b.rule.Grades) == 0:
-		b.problems.at(grade.Location, "METADATA lists no grades")
+		noteAt(&b.problems, grade.Location, "METADATA lists no grades")
 		return
 	}
 	k, ok := b.term(grade)
 	switch {
 	case !ok:
 	case k.base != text:
-		b.problems.at(grade.Location, "a grade is a text, found %s", k.base)
+		noteAt(&b.problems, grade.Location, "a grade is a text, found %s", k.base)
 	case len(k.values) == 0:
-		b.problems.at(grade.Location, "%v: write the grade outright, one of %s", grade, strings.Join(b.rule.gradeNames(), ", "))
+		noteAt(&b.problems, grade.Location, "%v: write the grade outright, one of %s", grade, strings.Join(b.rule.gradeNames(), ", "))
 	}
 	for _, name := range k.values {
 		if _, known := b.rule.grade(name); !known {
-			b.problems.at(grade.Location, "there is no grade %q%s", name, nearest.Hint(name, b.rule.gradeNames()))
+			noteAt(&b.problems, grade.Location, "there is no grade %q%s", name, nearest.Hint(name, b.rule.gradeNames()))
 		}
 	}
 }
@@ -89,12 +90,12 @@ func (b *body) headNames(t *ast.Term, entries map[string]*ast.Term) {
 	names := entries[elementNames]
 	switch shows := b.showsNames(grade); {
 	case names == nil && shows:
-		b.problems.at(t.Location, "the message lists {names}, and the element has none")
+		noteAt(&b.problems, t.Location, "the message lists {names}, and the element has none")
 	case names != nil && !shows:
-		b.problems.at(names.Location, "the message does not list {names}")
+		noteAt(&b.problems, names.Location, "the message does not list {names}")
 	case names != nil:
 		if k, ok := b.term(names); ok && (k.base != list || k.of != text) {
-			b.problems.at(names.Location, "names is a list of texts")
+			noteAt(&b.problems, names.Location, "names is a list of texts")
 		}
 	}
 }

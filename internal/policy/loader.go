@@ -7,6 +7,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/nearest"
 )
 
@@ -14,7 +15,7 @@ import (
 type loader struct {
 	options  Options
 	shape    shape
-	schema   *document
+	schema   *datafile.Schema
 	caps     *ast.Capabilities
 	problems Problems
 	rules    []*Rule
@@ -23,7 +24,7 @@ type loader struct {
 }
 
 func newLoader(o Options) (*loader, error) {
-	schema, err := compileSchema("metadata.schema.json")
+	schema, err := datafile.Compile("metadata.schema.json")
 	if err != nil {
 		return nil, fmt.Errorf("schema of METADATA: %w", err)
 	}
@@ -47,7 +48,7 @@ func (l *loader) read() {
 			continue
 		}
 		if first, twice := home[f.id]; twice {
-			l.problems.add(Problem{File: f.name, Line: 1, Column: 1, Message: fmt.Sprintf("rule %s stands in %s already", f.id, first)})
+			l.problems.Add(Problem{File: f.name, Line: 1, Column: 1, Message: fmt.Sprintf("rule %s stands in %s already", f.id, first)})
 			continue
 		}
 		home[f.id], seen[f.id] = f.name, true
@@ -55,14 +56,14 @@ func (l *loader) read() {
 	}
 	for _, f := range files {
 		if f.test && !seen[f.id] {
-			l.problems.add(Problem{File: f.name, Line: 1, Column: 1, Message: "there is no " + ruleFile + " beside these tests"})
+			l.problems.Add(Problem{File: f.name, Line: 1, Column: 1, Message: "there is no " + ruleFile + " beside these tests"})
 		}
 	}
 	slices.SortFunc(l.rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
 	l.formerIDs(home)
 	l.strangers(sortedKeys(seen))
 	if len(files) == 0 && len(l.problems) == 0 {
-		l.problems.add(Problem{Message: "there are no rules to judge by"})
+		l.problems.Add(Problem{Message: "there are no rules to judge by"})
 	}
 }
 
@@ -99,10 +100,10 @@ func (l *loader) formerIDs(home map[string]string) {
 	for _, r := range l.rules {
 		for _, id := range r.FormerIDs {
 			if _, live := home[id]; live {
-				l.problems.add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s of %s is a rule of its own", id, r.ID)})
+				l.problems.Add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s of %s is a rule of its own", id, r.ID)})
 			}
 			if other, taken := owner[id]; taken {
-				l.problems.add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s is claimed by %s too", id, other)})
+				l.problems.Add(Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("former id %s is claimed by %s too", id, other)})
 			}
 			owner[id] = r.ID
 		}
@@ -113,7 +114,7 @@ func (l *loader) formerIDs(home map[string]string) {
 func (l *loader) strangers(known []string) {
 	for _, id := range sortedKeys(l.options.Profile.Rules) {
 		if !slices.Contains(known, id) {
-			l.problems.add(l.options.Profile.problem("/rules/"+escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
+			l.problems.Add(l.options.Profile.problem("/rules/"+datafile.Escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
 		}
 	}
 }
@@ -122,14 +123,14 @@ func (l *loader) strangers(known []string) {
 func (l *loader) compile() {
 	defer func() {
 		if r := recover(); r != nil {
-			l.problems.add(Problem{Message: fmt.Sprintf("the rules cannot be compiled: %v", r)})
+			l.problems.Add(Problem{Message: fmt.Sprintf("the rules cannot be compiled: %v", r)})
 		}
 	}()
 	l.compiler = newCompiler(l.caps, l.shape.root)
 	l.compiler.SetErrorLimit(0) // all at once
 	l.compiler.Compile(l.modules)
 	if l.compiler.Failed() {
-		l.problems.rego("", l.compiler.Errors)
+		noteRego(&l.problems, "", l.compiler.Errors)
 	}
 }
 

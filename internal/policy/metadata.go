@@ -7,6 +7,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 )
 
@@ -132,8 +133,8 @@ func (p *paramEntry) UnmarshalJSON(b []byte) error {
 }
 
 // metadataText takes the YAML out of the comment above the package line.
-func metadataText(m *ast.Module) (yamlText, error) {
-	y := yamlText{file: m.Package.Location.File}
+func metadataText(m *ast.Module) (datafile.Text, error) {
+	y := datafile.Text{File: m.Package.Location.File}
 	next := 0
 	for _, c := range m.Comments {
 		line := string(c.Text)
@@ -141,11 +142,11 @@ func metadataText(m *ast.Module) (yamlText, error) {
 		case strings.TrimSpace(line) == "METADATA" && next != 0:
 			return y, fmt.Errorf("a rule has one METADATA, above its package line; this is another on line %d", c.Location.Row)
 		case strings.TrimSpace(line) == "METADATA":
-			next, y.line = c.Location.Row+1, c.Location.Row+1
+			next, y.Line = c.Location.Row+1, c.Location.Row+1
 		case next != 0 && c.Location.Row == next && c.Location.Row < m.Package.Location.Row:
 			stripped := strings.TrimPrefix(line, " ")
-			y.columns = append(y.columns, c.Location.Col+len(line)-len(stripped))
-			y.text += stripped + "\n"
+			y.Columns = append(y.Columns, c.Location.Col+len(line)-len(stripped))
+			y.Text += stripped + "\n"
 			next++
 		}
 	}
@@ -153,38 +154,29 @@ func metadataText(m *ast.Module) (yamlText, error) {
 		return y, fmt.Errorf("there is no METADATA above the package line: it holds title, description and, under custom, severity, over, message and cite")
 	}
 	if next != m.Package.Location.Row {
-		return y, fmt.Errorf("METADATA on line %d does not stand right above the package line", y.line-1)
+		return y, fmt.Errorf("METADATA on line %d does not stand right above the package line", y.Line-1)
 	}
 	return y, nil
 }
 
 // readMetadata reads and validates a rule's METADATA.
-func readMetadata(m *ast.Module, schema *document) (metadata, *yamlTree, Problems) {
+func readMetadata(m *ast.Module, schema *datafile.Schema) (metadata, *datafile.Tree, Problems) {
 	var meta metadata
 	var ps Problems
 	y, err := metadataText(m)
 	if err != nil {
-		ps.at(m.Package.Location, "%v", err)
+		noteAt(&ps, m.Package.Location, "%v", err)
 		return meta, nil, ps
 	}
-	tree, ps := readYAML(y)
+	tree, ps := datafile.Read(y)
 	if len(ps) > 0 {
 		return meta, tree, ps
 	}
-	if ps = schema.check(tree); len(ps) > 0 {
+	if ps = schema.Check(tree); len(ps) > 0 {
 		return meta, tree, ps
 	}
-	if err := convert(tree.root, &meta); err != nil {
-		ps.add(tree.problem("", "METADATA: %v", err))
+	if err := datafile.Convert(tree.Root, &meta); err != nil {
+		ps.Add(tree.Problem("", "METADATA: %v", err))
 	}
 	return meta, tree, ps
-}
-
-// convert lays validated data out in a struct.
-func convert(from, to any) error {
-	b, err := json.Marshal(from)
-	if err != nil {
-		return err
-	}
-	return json.Unmarshal(b, to)
 }

@@ -58,7 +58,7 @@ func Load(ctx context.Context, o Options) (*Pack, error) {
 	}
 	l.read()
 	l.compile()
-	if err := l.problems.sorted(); err != nil {
+	if err := l.problems.Sorted(); err != nil {
 		return nil, err
 	}
 	p := &Pack{rules: l.rules, compiler: l.compiler, active: len(l.modules), deadline: o.Deadline}

@@ -2,7 +2,6 @@ package policy
 
 import (
 	"errors"
-	"strings"
 	"testing"
 
 	"liftlint/internal/facts"
@@ -64,47 +63,9 @@ func TestCondition(t *testing.T) {
 	}
 }
 
-func TestReadYAML(t *testing.T) {
-	y := yamlText{file: "f", line: 10, columns: []int{2, 2, 2}, text: "a: 1\nb: [x, 'y/z']\nc: {d: true, e: -2.5}\n"}
-	tree, ps := readYAML(y)
-	if len(ps) > 0 {
-		t.Fatal(ps)
-	}
-	root := tree.root.(map[string]any)
-	if root["a"] != 1.0 || root["b"].([]any)[1] != "y/z" || root["c"].(map[string]any)["e"] != -2.5 {
-		t.Errorf("%v", root)
-	}
-	for pointer, want := range map[string]string{"/a": "f:10:3: x", "/b/1": "f:11:10: x", "/c/e": "f:12:16: x", "/c/none": "f:12:3: x"} {
-		if got := tree.problem(pointer, "x").String(); got != want {
-			t.Errorf("%s: %s, want %s", pointer, got, want)
-		}
-	}
-}
-
-// Each is a trap of the YAML reader that plain data does without.
-func TestYAMLThatIsRefused(t *testing.T) {
-	for _, text := range []string{
-		"a: &x 1", "a: *x", "<<: {a: 1}", "a: !!int 3", "a: 010", "a: 0x1F", "a: 1_000", "a: .inf", "a: .nan",
-		"1: x", "a: 1\na: 2", "a: 1\n---\nb: 2", "# nothing", "a: [1", "a: &a [*a]", "",
-		strings.Repeat("[", 40), strings.Repeat("- ", 200) + "x", "a: " + strings.Repeat("x", maxYAMLBytes),
-		strings.Repeat("[\n", 2000), "? {a: 1}\n: 2",
-	} {
-		if _, ps := readYAML(yamlText{file: "f", line: 1, text: text}); len(ps) == 0 {
-			t.Errorf("%.40q is taken", text)
-		}
-	}
-}
-
-func TestProblems(t *testing.T) {
-	ps := Problems{{File: "b", Line: 1, Column: 1, Message: "x"}, {File: "a", Line: 2, Column: 3, Message: "y"}, {File: "a", Line: 2, Column: 3, Message: "y"}, {Message: "z"}, {File: "c", Message: "w"}}
-	if got, want := ps.sorted().Error(), "z\na:2:3: y\nb:1:1: x\nc: w"; got != want {
-		t.Errorf("got %q", got)
-	}
-	if (Problems{}).sorted() != nil {
-		t.Error("no problems are no error")
-	}
+func TestProblemOfAnyError(t *testing.T) {
 	var out Problems
-	out.rego("f", errors.New("plain"))
+	noteRego(&out, "f", errors.New("plain"))
 	if out[0].String() != "f: plain" {
 		t.Errorf("%v", out)
 	}

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/nearest"
 )
@@ -21,7 +22,7 @@ type Profile struct {
 	Intervals     []Interval
 	Rules         map[string]Setting // by the rule's id
 
-	tree *yamlTree // where it stands; nil for a profile made in Go
+	tree *datafile.Tree // where it stands; nil for a profile made in Go
 }
 
 // LegsThatCount is how many legs of a rigid load on four legs or more are
@@ -75,7 +76,7 @@ func (p Profile) problem(pointer, format string, args ...any) Problem {
 	if p.tree == nil {
 		return Problem{File: "profile " + p.Name, Message: fmt.Sprintf(format, args...)}
 	}
-	return p.tree.problem(pointer, format, args...)
+	return p.tree.Problem(pointer, format, args...)
 }
 
 // ProfileNames lists the profiles in the file system, by name.
@@ -113,22 +114,22 @@ func LoadProfile(files fs.FS, name string) (Profile, error) {
 
 // ReadProfile reads the text of a profile; file is its name in problems.
 func ReadProfile(file, name string, text []byte) (Profile, error) {
-	schema, err := compileSchema("profile.schema.json")
+	schema, err := datafile.Compile("profile.schema.json")
 	if err != nil {
 		return Profile{}, err
 	}
-	tree, ps := readYAML(yamlText{file: file, text: string(text), line: 1})
+	tree, ps := datafile.Read(datafile.Text{File: file, Text: string(text), Line: 1})
 	if len(ps) == 0 {
-		ps = schema.check(tree)
+		ps = schema.Check(tree)
 	}
 	if len(ps) > 0 {
-		return Profile{}, ps.sorted()
+		return Profile{}, ps.Sorted()
 	}
 	p, ps := buildProfile(tree)
 	if len(ps) == 0 && p.Name != name {
-		ps.add(tree.problem("/name", "the profile's name is %q, and its file is %s", p.Name, file))
+		ps.Add(tree.Problem("/name", "the profile's name is %q, and its file is %s", p.Name, file))
 	}
-	return p, ps.sorted()
+	return p, ps.Sorted()
 }
 
 // profileFile is a profile as it is written.
@@ -157,10 +158,10 @@ type profileFile struct {
 	Rules map[string]Setting `json:"rules"`
 }
 
-func buildProfile(tree *yamlTree) (Profile, Problems) {
+func buildProfile(tree *datafile.Tree) (Profile, Problems) {
 	var f profileFile
-	if err := convert(tree.root, &f); err != nil {
-		return Profile{}, Problems{tree.problem("", "%v", err)}
+	if err := datafile.Convert(tree.Root, &f); err != nil {
+		return Profile{}, Problems{tree.Problem("", "%v", err)}
 	}
 	p := Profile{Name: f.Name, Title: f.Title, Description: f.Description, Rules: f.Rules, tree: tree}
 	p.LegsThatCount = LegsThatCount{f.LegsThatCount.Legs, f.LegsThatCount.LegsWhenEven, f.LegsThatCount.Note, f.LegsThatCount.Cite}
@@ -171,10 +172,10 @@ func buildProfile(tree *yamlTree) (Profile, Problems) {
 		for k, kind := range x.Kinds {
 			at := fmt.Sprintf("/inspection_intervals/%d/kinds/%d", i, k)
 			if !slices.Contains(known, kind) {
-				ps.add(tree.problem(at, "%q is no kind of gear%s", kind, nearest.Hint(kind, known)))
+				ps.Add(tree.Problem(at, "%q is no kind of gear%s", kind, nearest.Hint(kind, known)))
 			}
 			if _, twice := p.IntervalMonths(kind, x.Service); twice {
-				ps.add(tree.problem(at, "%s in %s service has an interval already", kind, x.Service))
+				ps.Add(tree.Problem(at, "%s in %s service has an interval already", kind, x.Service))
 			}
 		}
 		p.Intervals = append(p.Intervals, Interval{x.Kinds, x.Service, x.Months, x.Note, x.Cite})

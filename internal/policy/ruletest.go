@@ -9,6 +9,8 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/tester"
+
+	"liftlint/internal/datafile"
 )
 
 // TestResult is how one test of a rule went.
@@ -40,7 +42,7 @@ func Test(ctx context.Context, o Options) ([]TestResult, error) {
 	l.compile()
 	rules := len(l.modules)
 	l.readTests()
-	if err := l.problems.sorted(); err != nil {
+	if err := l.problems.Sorted(); err != nil {
 		return nil, err
 	}
 	results, err := runTests(ctx, l.caps, l.modules)
@@ -69,7 +71,7 @@ func (l *loader) readTests() {
 		m, ok := tests[r.ID]
 		switch {
 		case !ok:
-			l.problems.add(Problem{File: r.File, Line: 1, Column: 1, Message: "the rule has no " + testFile + " beside it"})
+			l.problems.Add(Problem{File: r.File, Line: 1, Column: 1, Message: "the rule has no " + testFile + " beside it"})
 		case m != nil && r.Off == "":
 			l.testsOf(r, m)
 			l.modules[m.Package.Location.File] = m
@@ -82,7 +84,7 @@ func (l *loader) readTests() {
 func (l *loader) testsOf(r *Rule, m *ast.Module) {
 	for _, prefix := range []string{breaksPrefix, meetsPrefix} {
 		if !slices.ContainsFunc(m.Rules, func(t *ast.Rule) bool { return strings.HasPrefix(t.Head.Ref().String(), prefix) }) {
-			l.problems.at(m.Package.Location, "there is no test named %s...", prefix)
+			noteAt(&l.problems, m.Package.Location, "there is no test named %s...", prefix)
 		}
 	}
 	ast.WalkTerms(m, func(t *ast.Term) bool {
@@ -104,7 +106,7 @@ func (l *loader) testRecord(r *Rule, o ast.Object, under string) {
 		switch {
 		case !ok && under == "" && string(name) == elementNames:
 		case !ok:
-			l.problems.at(k.Location, "%q is no field of %s%s", path, r.Over, guess(string(name), got.known))
+			noteAt(&l.problems, k.Location, "%q is no field of %s%s", path, r.Over, datafile.Guess(string(name), got.known))
 		case isObject:
 			l.testRecord(r, inner, path+".")
 		}
@@ -120,8 +122,8 @@ func runTests(ctx context.Context, caps *ast.Capabilities, modules map[string]*a
 		RunTests(ctx, nil)
 	if err != nil {
 		var ps Problems
-		ps.rego("", err)
-		return nil, ps.sorted()
+		noteRego(&ps, "", err)
+		return nil, ps.Sorted()
 	}
 	var out []TestResult
 	for r := range ch {

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/facts"
 )
 
@@ -68,11 +69,11 @@ func (s shape) field(over, path string) (step, bool) {
 	node := s.deref(items)
 	out := step{}
 	for name := range strings.SplitSeq(path, ".") {
-		out.optional = out.optional || !slices.Contains(texts(node["required"]), name)
+		out.optional = out.optional || !slices.Contains(datafile.Texts(node["required"]), name)
 		fields, _ := node["properties"].(map[string]any)
 		child, ok := fields[name].(map[string]any)
 		if !ok {
-			return step{known: keys(node["properties"]), failed: name}, false
+			return step{known: datafile.Keys(node["properties"]), failed: name}, false
 		}
 		node = s.deref(child)
 	}
@@ -87,7 +88,7 @@ func (s shape) kindOf(node map[string]any, path string) kind {
 	case "boolean":
 		return kind{base: truth}
 	case "string":
-		return kind{base: text, enum: texts(node["enum"])}
+		return kind{base: text, enum: datafile.Texts(node["enum"])}
 	case "array":
 		items, _ := node["items"].(map[string]any)
 		of := s.kindOf(s.deref(items), path)

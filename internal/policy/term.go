@@ -7,6 +7,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/nearest"
 )
 
@@ -37,14 +38,14 @@ func (b *body) term(t *ast.Term) (kind, bool) {
 	case *ast.ArrayComprehension:
 		return b.comprehension(v.Term, v.Body)
 	}
-	b.problems.at(t.Location, "%v is not used in rules: numbers, texts, true, false and lists of these are", t)
+	noteAt(&b.problems, t.Location, "%v is not used in rules: numbers, texts, true, false and lists of these are", t)
 	return kind{}, false
 }
 
 func (b *body) literalList(t *ast.Term, items []*ast.Term) (kind, bool) {
 	out := kind{base: list}
 	if len(items) == 0 {
-		b.problems.at(t.Location, "an empty list holds nothing to ask for")
+		noteAt(&b.problems, t.Location, "an empty list holds nothing to ask for")
 		return kind{}, false
 	}
 	for _, x := range items {
@@ -53,7 +54,7 @@ func (b *body) literalList(t *ast.Term, items []*ast.Term) (kind, bool) {
 			return kind{}, false
 		}
 		if k.base == list || out.of != "" && out.of != k.base {
-			b.problems.at(t.Location, "%v: a list holds values of one sort", t)
+			noteAt(&b.problems, t.Location, "%v: a list holds values of one sort", t)
 			return kind{}, false
 		}
 		out.of = k.base
@@ -75,7 +76,7 @@ func (b *body) comprehension(head *ast.Term, inner ast.Body) (kind, bool) {
 	}
 	k, ok := b.term(head)
 	if ok && k.base == list {
-		b.problems.at(head.Location, "%v: a list of lists is not used in rules", head)
+		noteAt(&b.problems, head.Location, "%v: a list of lists is not used in rules", head)
 		return kind{}, false
 	}
 	return kind{base: list, of: k.base, enum: k.enum, values: k.values, param: k.param}, ok
@@ -83,12 +84,12 @@ func (b *body) comprehension(head *ast.Term, inner ast.Body) (kind, bool) {
 
 func (b *body) variable(t *ast.Term, v ast.Var) (kind, bool) {
 	if v == b.record && v != "" {
-		b.problems.at(t.Location, "%s is a whole record: use its fields", v)
+		noteAt(&b.problems, t.Location, "%s is a whole record: use its fields", v)
 		return kind{}, false
 	}
 	k, ok := b.vars[v]
 	if !ok {
-		b.problems.at(t.Location, "%s: %s", v, b.stray(v))
+		noteAt(&b.problems, t.Location, "%s: %s", v, b.stray(v))
 	}
 	return k, k.base != ""
 }
@@ -118,7 +119,7 @@ func firstOf(names []string) string {
 func (b *body) reference(t *ast.Term, ref ast.Ref) (kind, bool) {
 	root, ok := ref[0].Value.(ast.Var)
 	if !ok {
-		b.problems.at(t.Location, "%v is not used in rules", t)
+		noteAt(&b.problems, t.Location, "%v is not used in rules", t)
 		return kind{}, false
 	}
 	path, plain := dotted(ref[1:])
@@ -126,9 +127,9 @@ func (b *body) reference(t *ast.Term, ref ast.Ref) (kind, bool) {
 	switch {
 	case declared && k.base == "": // its declaration has a problem of its own
 	case !(root == b.record || root == b.alias) || root == "":
-		b.problems.at(t.Location, "%v: %s", ref, b.stray(root))
+		noteAt(&b.problems, t.Location, "%v: %s", ref, b.stray(root))
 	case !plain:
-		b.problems.at(t.Location, "%v: name the field outright, as in %s.field", ref, root)
+		noteAt(&b.problems, t.Location, "%v: name the field outright, as in %s.field", ref, root)
 	case root == b.record:
 		return b.readField(t, path)
 	default:
@@ -153,10 +154,10 @@ func (b *body) readField(t *ast.Term, path string) (kind, bool) {
 	got, ok := b.shape.field(b.rule.Over, path)
 	switch {
 	case !ok:
-		b.problems.at(t.Location, "%v: %q is no field of %s%s", t, got.failed, b.rule.Over, nearest.Hint(got.failed, got.known))
+		noteAt(&b.problems, t.Location, "%v: %q is no field of %s%s", t, got.failed, b.rule.Over, nearest.Hint(got.failed, got.known))
 		return kind{}, false
 	case got.kind.base == record:
-		b.problems.at(t.Location, "%v is a whole record: use its fields", t)
+		noteAt(&b.problems, t.Location, "%v is a whole record: use its fields", t)
 		return kind{}, false
 	case got.optional:
 		b.needs[path] = true
@@ -172,7 +173,7 @@ func (b *body) readField(t *ast.Term, path string) (kind, bool) {
 func (b *body) parameter(t *ast.Term, name string) (kind, bool) {
 	i := slices.IndexFunc(b.rule.Params, func(p Param) bool { return p.Name == name })
 	if i < 0 {
-		b.problems.at(t.Location, "%v: there is no parameter %q%s", t, name, nearest.Hint(name, b.rule.paramNames()))
+		noteAt(&b.problems, t.Location, "%v: there is no parameter %q%s", t, name, nearest.Hint(name, b.rule.paramNames()))
 		return kind{}, false
 	}
 	return b.paramKind(b.rule.Params[i]), true
@@ -196,5 +197,5 @@ func notAmong(word, param string, enum []string) string {
 	if param != "" {
 		from = fmt.Sprintf(" of parameter %s", param)
 	}
-	return fmt.Sprintf("%q%s is none of %s%s", word, from, strings.Join(enum, ", "), guess(word, enum))
+	return fmt.Sprintf("%q%s is none of %s%s", word, from, strings.Join(enum, ", "), datafile.Guess(word, enum))
 }

@@ -1,4 +1,4 @@
-package policy
+package datafile
 
 import (
 	"bytes"
@@ -18,19 +18,20 @@ import (
 	"liftlint/schema"
 )
 
-// document is a JSON Schema, compiled, with its text as data beside it, from
+// Schema is a JSON Schema, compiled, with its text as data beside it, from
 // which messages take what would have been right.
-type document struct {
+type Schema struct {
 	compiled *jsonschema.Schema
 	raw      map[string]any
 }
 
-func compileSchema(name string) (*document, error) {
+// Compile reads one of the embedded schemas by its file name.
+func Compile(name string) (*Schema, error) {
 	text, err := schema.Files.ReadFile(name)
 	if err != nil {
 		return nil, err
 	}
-	d := &document{}
+	d := &Schema{}
 	if err := json.Unmarshal(text, &d.raw); err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
@@ -45,13 +46,13 @@ func compileSchema(name string) (*document, error) {
 	return d, err
 }
 
-// check validates the tree. One mistake gives one problem, at its key.
-func (d *document) check(t *yamlTree) Problems {
-	err := d.compiled.Validate(t.root)
+// Check validates the tree. One mistake gives one problem, at its key.
+func (d *Schema) Check(t *Tree) Problems {
+	err := d.compiled.Validate(t.Root)
 	var invalid *jsonschema.ValidationError
 	if !errors.As(err, &invalid) {
 		if err != nil {
-			return Problems{t.problem("", "%v", err)}
+			return Problems{t.Problem("", "%v", err)}
 		}
 		return nil
 	}
@@ -73,7 +74,7 @@ func leaves(e *jsonschema.ValidationError) []*jsonschema.ValidationError {
 	return out
 }
 
-func (d *document) explain(t *yamlTree, e *jsonschema.ValidationError) Problems {
+func (d *Schema) explain(t *Tree, e *jsonschema.ValidationError) Problems {
 	where, err := url.PathUnescape(e.InstanceLocation)
 	if err != nil {
 		where = e.InstanceLocation
@@ -82,7 +83,7 @@ func (d *document) explain(t *yamlTree, e *jsonschema.ValidationError) Problems 
 	cut := strings.LastIndexByte(fragment, '/')
 	keyword := fragment[cut+1:]
 	rules, _ := lookup(d.raw, fragment[:cut]).(map[string]any)
-	value := lookup(t.root, where)
+	value := lookup(t.Root, where)
 	name := lastName(where)
 	switch keyword {
 	case "additionalProperties":
@@ -90,16 +91,16 @@ func (d *document) explain(t *yamlTree, e *jsonschema.ValidationError) Problems 
 	case "required":
 		return missingKeys(t, where, rules, value)
 	case "type":
-		return Problems{t.problem(where, "%s: want %s, found %s", name, kindWords(rules["type"]), jsonKind(value))}
+		return Problems{t.Problem(where, "%s: want %s, found %s", name, kindWords(rules["type"]), KindOf(value))}
 	case "enum":
-		known := texts(rules["enum"])
-		return Problems{t.problem(where, "%s: %q is none of %s%s", name, fmt.Sprint(value), strings.Join(known, ", "), guess(fmt.Sprint(value), known))}
+		known := Texts(rules["enum"])
+		return Problems{t.Problem(where, "%s: %q is none of %s%s", name, fmt.Sprint(value), strings.Join(known, ", "), Guess(fmt.Sprint(value), known))}
 	case "minLength", "minItems", "minProperties":
-		return Problems{t.problem(where, "%s is empty", name)}
+		return Problems{t.Problem(where, "%s is empty", name)}
 	case "pattern":
-		return Problems{t.problem(where, "%q: lower case letters, digits and _ are used here, in the form %v", patterned(value, e), rules["pattern"])}
+		return Problems{t.Problem(where, "%q: lower case letters, digits and _ are used here, in the form %v", patterned(value, e), rules["pattern"])}
 	}
-	return Problems{t.problem(where, "%s: %s", name, e.Message)}
+	return Problems{t.Problem(where, "%s: %s", name, e.Message)}
 }
 
 // lastName is the last key of a pointer; list items go by their list's key.
@@ -133,20 +134,20 @@ func patterned(value any, e *jsonschema.ValidationError) string {
 	return e.InstanceLocation[strings.LastIndexByte(e.InstanceLocation, '/')+1:]
 }
 
-// guess offers the nearest known name, or nothing.
-func guess(name string, known []string) string {
+// Guess offers the nearest known name, or nothing.
+func Guess(name string, known []string) string {
 	if k, ok := nearest.Name(name, known); ok {
 		return fmt.Sprintf(": did you mean %q?", k)
 	}
 	return ""
 }
 
-func unknownKeys(t *yamlTree, where string, rules map[string]any, value any) Problems {
-	known := keys(rules["properties"])
+func unknownKeys(t *Tree, where string, rules map[string]any, value any) Problems {
+	known := Keys(rules["properties"])
 	var out Problems
-	for _, k := range keys(value) {
+	for _, k := range Keys(value) {
 		if !slices.Contains(known, k) {
-			out.add(t.problem(where+"/"+escape(k), "%q is no key here%s", k, nearest.Hint(k, known)))
+			out.Add(t.Problem(where+"/"+Escape(k), "%q is no key here%s", k, nearest.Hint(k, known)))
 		}
 	}
 	return out
@@ -154,16 +155,16 @@ func unknownKeys(t *yamlTree, where string, rules map[string]any, value any) Pro
 
 // missingKeys leaves out a key that stands there misspelt: it is named as
 // unknown, with what was meant.
-func missingKeys(t *yamlTree, where string, rules map[string]any, value any) Problems {
+func missingKeys(t *Tree, where string, rules map[string]any, value any) Problems {
 	var out Problems
-	have, known := keys(value), keys(rules["properties"])
-	for _, k := range texts(rules["required"]) {
+	have, known := Keys(value), Keys(rules["properties"])
+	for _, k := range Texts(rules["required"]) {
 		misspelt := func(h string) bool {
 			near, ok := nearest.Name(h, known)
 			return ok && near == k && !slices.Contains(known, h)
 		}
 		if !slices.Contains(have, k) && !slices.ContainsFunc(have, misspelt) {
-			out.add(t.problem(where, "%q is missing", k))
+			out.Add(t.Problem(where, "%q is missing", k))
 		}
 	}
 	return out
@@ -176,7 +177,7 @@ func kindWords(v any) string {
 		return words[s]
 	}
 	var out []string
-	for _, s := range texts(v) {
+	for _, s := range Texts(v) {
 		out = append(out, words[s])
 	}
 	return strings.Join(out, " or ")
@@ -208,7 +209,8 @@ func lookup(v any, pointer string) any {
 	return v
 }
 
-func keys(v any) []string {
+// Keys lists the keys of a decoded mapping, sorted.
+func Keys(v any) []string {
 	m, _ := v.(map[string]any)
 	out := make([]string, 0, len(m))
 	for k := range m {
@@ -218,7 +220,8 @@ func keys(v any) []string {
 	return out
 }
 
-func texts(v any) []string {
+// Texts picks the texts out of a decoded list.
+func Texts(v any) []string {
 	list, _ := v.([]any)
 	var out []string
 	for _, x := range list {

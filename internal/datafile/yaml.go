@@ -1,4 +1,4 @@
-package policy
+package datafile
 
 import (
 	"encoding/json"
@@ -11,7 +11,7 @@ import (
 	"github.com/goccy/go-yaml/token"
 )
 
-// Bounds of the YAML that rules and profiles may hold. The parser has none of
+// Bounds of the YAML that a data file may hold. The parser has none of
 // its own and runs out of memory on deep nesting.
 const (
 	maxYAMLBytes = 64 << 10
@@ -21,56 +21,56 @@ const (
 // place is a position in a file; both count from one.
 type place struct{ line, column int }
 
-// yamlText is YAML that stands in a file, perhaps behind comment signs.
-type yamlText struct {
-	file    string
-	text    string
-	line    int   // line of the file on which the text begins
-	columns []int // what each line of the text lost at its left; nil for nothing
+// Text is YAML that stands in a file, perhaps behind comment signs.
+type Text struct {
+	File    string
+	Text    string
+	Line    int   // line of the file on which the text begins
+	Columns []int // what each line of the text lost at its left; nil for nothing
 }
 
-func (y yamlText) place(p *token.Position) place {
+func (y Text) place(p *token.Position) place {
 	if p == nil {
-		return place{y.line, 1}
+		return place{y.Line, 1}
 	}
 	shift := 0
-	if p.Line-1 < len(y.columns) {
-		shift = y.columns[p.Line-1]
+	if p.Line-1 < len(y.Columns) {
+		shift = y.Columns[p.Line-1]
 	}
-	return place{y.line + p.Line - 1, p.Column + shift}
+	return place{y.Line + p.Line - 1, p.Column + shift}
 }
 
-// yamlTree is decoded YAML: maps, lists, strings, float64s, bools and nil,
+// Tree is decoded YAML: maps, lists, strings, float64s, bools and nil,
 // with the place of each value's key by JSON pointer.
-type yamlTree struct {
-	file   string
-	root   any
+type Tree struct {
+	File   string
+	Root   any
 	places map[string]place
 }
 
-// problem makes a problem at the nearest place that the pointer names.
-func (t *yamlTree) problem(pointer, format string, args ...any) Problem {
+// Problem makes a problem at the nearest place that the pointer names.
+func (t *Tree) Problem(pointer, format string, args ...any) Problem {
 	for {
 		if at, ok := t.places[pointer]; ok {
-			return Problem{File: t.file, Line: at.line, Column: at.column, Message: fmt.Sprintf(format, args...)}
+			return Problem{File: t.File, Line: at.line, Column: at.column, Message: fmt.Sprintf(format, args...)}
 		}
 		cut := strings.LastIndexByte(pointer, '/')
 		if cut < 0 {
-			return Problem{File: t.file, Message: fmt.Sprintf(format, args...)}
+			return Problem{File: t.File, Message: fmt.Sprintf(format, args...)}
 		}
 		pointer = pointer[:cut]
 	}
 }
 
-// readYAML decodes one document. It refuses what plain data does not need:
+// Read decodes one document. It refuses what plain data does not need:
 // anchors, aliases, merge keys, tags, several documents.
-func readYAML(y yamlText) (tree *yamlTree, problems Problems) {
-	tree = &yamlTree{file: y.file, places: map[string]place{"": y.place(nil)}}
+func Read(y Text) (tree *Tree, problems Problems) {
+	tree = &Tree{File: y.File, places: map[string]place{"": y.place(nil)}}
 	fail := func(p *token.Position, format string, args ...any) {
 		at := y.place(p)
-		problems.add(Problem{File: y.file, Line: at.line, Column: at.column, Message: fmt.Sprintf(format, args...)})
+		problems.Add(Problem{File: y.File, Line: at.line, Column: at.column, Message: fmt.Sprintf(format, args...)})
 	}
-	if reason := tooMuch(y.text); reason != "" {
+	if reason := tooMuch(y.Text); reason != "" {
 		fail(nil, "%s", reason)
 		return tree, problems
 	}
@@ -79,7 +79,7 @@ func readYAML(y yamlText) (tree *yamlTree, problems Problems) {
 			fail(nil, "this YAML cannot be read: %v", r)
 		}
 	}()
-	file, err := parser.ParseBytes([]byte(y.text), parser.ParseComments)
+	file, err := parser.ParseBytes([]byte(y.Text), parser.ParseComments)
 	if err != nil {
 		message, at := yamlError(err)
 		fail(at, "%s", message)
@@ -90,7 +90,7 @@ func readYAML(y yamlText) (tree *yamlTree, problems Problems) {
 		return tree, problems
 	}
 	r := yamlReader{y, tree, fail}
-	tree.root = r.value(file.Docs[0].Body, "")
+	tree.Root = r.value(file.Docs[0].Body, "")
 	return tree, problems
 }
 
@@ -102,7 +102,7 @@ func yamlError(err error) (string, *token.Position) {
 	if e, ok := err.(placed); ok && e.GetToken() != nil {
 		return e.GetMessage(), e.GetToken().Position
 	}
-	return oneLine(err.Error()), nil
+	return OneLine(err.Error()), nil
 }
 
 func tooMuch(text string) string {
@@ -122,8 +122,8 @@ func tooMuch(text string) string {
 }
 
 type yamlReader struct {
-	text yamlText
-	tree *yamlTree
+	text Text
+	tree *Tree
 	fail func(*token.Position, string, ...any)
 }
 
@@ -177,7 +177,7 @@ func (r yamlReader) mapping(pairs []*ast.MappingValueNode, pointer string) any {
 			r.fail(kv.Key.GetToken().Position, "%s: a key is a plain word", kv.Key.GetToken().Value)
 			continue
 		}
-		p := pointer + "/" + escape(key.Value)
+		p := pointer + "/" + Escape(key.Value)
 		if _, twice := out[key.Value]; twice {
 			r.fail(key.GetToken().Position, "%q stands here twice", key.Value)
 			continue
@@ -188,15 +188,16 @@ func (r yamlReader) mapping(pairs []*ast.MappingValueNode, pointer string) any {
 	return out
 }
 
-// escape writes a key as a step of a JSON pointer (RFC 6901).
-func escape(key string) string {
+// Escape writes a key as a step of a JSON pointer (RFC 6901).
+func Escape(key string) string {
 	if !strings.ContainsAny(key, "~/") {
 		return key
 	}
 	return strings.NewReplacer("~", "~0", "/", "~1").Replace(key)
 }
 
-func jsonKind(v any) string {
+// KindOf words what kind of JSON value a decoded one is.
+func KindOf(v any) string {
 	switch v.(type) {
 	case nil:
 		return "nothing"
