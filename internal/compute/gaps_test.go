@@ -3,6 +3,7 @@ package compute_test
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"reflect"
 	"slices"
 	"sort"
@@ -22,22 +23,13 @@ import (
 // concernsNot lists the optional fields that do not concern a record, as the
 // schema of the facts says: they have no gap.
 func concernsNot(r facts.View, collection, field string) bool {
-	kind, _ := r.Field("kind")
-	if hangingConcernsNot(r, collection+"."+field) {
+	if hangingConcernsNot(r, collection+"."+field) || gearConcernsNot(r, collection+"."+field) {
 		return true
 	}
 	switch collection + "." + field {
 	case "fits.eye_width_m":
 		thimble, _ := r.Field("thimble")
 		return thimble == false
-	case "gear.tag.design_factor":
-		names, _ := r.Field("tag_names_design_factor")
-		return names == false
-	case "gear.tag.diameter":
-		names, _ := r.Field("tag_names_diameter")
-		return names == false
-	case "gear.diameter_m":
-		return kind == "shackle"
 	}
 	return false
 }
@@ -109,7 +101,7 @@ func keys(v any, prefix string) []string {
 // situations are plans that come out in every way a plan can.
 func situations(t testing.TB) map[string]func() tree {
 	pump := func() tree { return example(t, "pump-skid") }
-	return map[string]func() tree{
+	list := map[string]func() tree{
 		"four legs on a link":    pump,
 		"four legs on a hook":    func() tree { return example(t, "filter-vessel") },
 		"two legs, US":           func() tree { return example(t, "valve-block-us") },
@@ -126,6 +118,8 @@ func situations(t testing.TB) map[string]func() tree {
 			return pump().set("rigging/0/legs/1/end/at", "A").set("rigging/0/legs/0/id", "first")
 		},
 	}
+	maps.Copy(list, gearSituations(t))
+	return list
 }
 
 func TestEverySituationIsExplained(t *testing.T) {

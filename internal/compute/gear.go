@@ -2,7 +2,6 @@ package compute
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"time"
 
@@ -12,32 +11,77 @@ import (
 
 func (w *work) gear() {
 	count := w.timesUsed()
+	part := w.partOf()
 	for _, item := range w.plan.Gear {
-		base := item.Base()
+		base, in := item.Base(), part[item.Base().ID]
 		g := facts.Gear{
-			Record: facts.Record{Key: "gear/" + base.ID, At: at(base.Pointer)},
-			ID:     base.ID,
-			Kind:   string(base.Kind),
-			Uses:   count[base.ID],
-			Tag:    tagOf(base),
+			Record:              facts.Record{Key: "gear/" + base.ID, At: at(base.Pointer)},
+			ID:                  base.ID,
+			Kind:                string(base.Kind),
+			Uses:                count[base.ID],
+			InBridle:            in != nil,
+			TaggedWithBridle:    in != nil && base.Tag == nil,
+			InspectedWithBridle: in != nil && base.Inspection == nil,
+			Tag:                 tagOf(base),
 		}
-		if s, ok := item.(*gear.WireRopeSling); ok {
-			g.EyeKinds = eyeKinds(s)
-			w.compareDiameter(&g, s)
-			if t := s.Tag; t != nil && t.Condition == gear.Legible && t.DesignFactor != nil {
-				g.TagNamesDesignFactor, g.Tag.DesignFactor = true, ptr(*t.DesignFactor)
+		g.TemperatureGiven, g.LowestC, g.HighestC = w.temperature()
+		w.sizes(&g, item)
+		w.own(&g, item)
+		w.tag(&g, item)
+		w.holdAgainstRope(&g, item)
+		w.inspected(&g, base, in)
+		w.out.Document.Gear = append(w.out.Document.Gear, g)
+	}
+}
+
+// partOf tells of each item, by its id, which bridle it is part of.
+func (w *work) partOf() map[string]*gear.Bridle {
+	part := map[string]*gear.Bridle{}
+	for _, item := range w.plan.Gear {
+		if b, ok := item.(*gear.Bridle); ok {
+			for _, m := range b.Members() {
+				part[m.Base().ID] = b
 			}
 		}
-		length, field := item.Bearing()
-		if g.LengthM = number(length); g.LengthM == nil {
-			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "length_m")
+	}
+	return part
+}
+
+// temperature is how cold and how hot the gear gets, whichever of the two the
+// plan calls lowest.
+func (w *work) temperature() (given bool, lowestC, highestC *float64) {
+	t := w.plan.Lift.Temperature
+	if t == nil {
+		return false, nil, nil
+	}
+	a, b := float64(t.Lowest), float64(t.Highest)
+	return true, ptr(min(a, b)), ptr(max(a, b))
+}
+
+// sizes sets length and diameter of what has one.
+func (w *work) sizes(g *facts.Gear, item gear.Item) {
+	base := item.Base()
+	length, field := item.Bearing() // no field: it has no length that is read
+	if g.LengthM = number(length); g.LengthM == nil && field != "" {
+		w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "length_m")
+	}
+	section, field := item.Section()
+	if g.DiameterM = number(section); g.DiameterM == nil && field != "" {
+		w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "diameter_m")
+	}
+}
+
+// own sets what only one kind of gear has.
+func (w *work) own(g *facts.Gear, item gear.Item) {
+	switch x := item.(type) {
+	case *gear.WireRopeSling:
+		g.EyeKinds = eyeKinds(x)
+	case *gear.Shackle:
+		if x.PinKind != "" {
+			g.PinKind = &x.PinKind
+			return
 		}
-		section, field := item.Section() // no field: it has no diameter that is read
-		if g.DiameterM = number(section); g.DiameterM == nil && field != "" {
-			w.wait(g.Key, []facts.Input{input(base.Pointer, field, base.ID+"'s "+words(field))}, "diameter_m")
-		}
-		g.Inspection = w.inspection(g.Key, base)
-		w.out.Document.Gear = append(w.out.Document.Gear, g)
+		w.wait(g.Key, []facts.Input{input(x.Pointer, "pin_kind", x.ID+"'s kind of pin")}, "pin_kind")
 	}
 }
 
@@ -46,7 +90,7 @@ func eyeKinds(s *gear.WireRopeSling) []string {
 	for _, e := range []gear.Eye{s.Upper, s.Lower} {
 		kind := e.Kind
 		if kind == "" {
-			kind = "not_given"
+			kind = notGiven
 		}
 		if !slices.Contains(kinds, kind) {
 			kinds = append(kinds, kind)
@@ -55,45 +99,33 @@ func eyeKinds(s *gear.WireRopeSling) []string {
 	return kinds
 }
 
-// sameDiameter is by how much a rope and its tag may differ as the same size
-// in millimeters and in inches does: 22 mm and 7/8 in are 1 % apart, sizes that
-// follow each other 6 % and more.
-const sameDiameter = 0.03
+// notGiven stands among words for what the plan does not say.
+const notGiven = "not_given"
 
-// compareDiameter compares a rope with its tag, where the tag names one.
-func (w *work) compareDiameter(g *facts.Gear, s *gear.WireRopeSling) {
-	if s.Tag == nil || s.Tag.Condition != gear.Legible || s.Tag.Diameter == nil {
-		return
+// inspected sets the item's last inspection, or that of the bridle it is part
+// of: that holds for all its members that have none of their own. How long
+// either holds goes by the bridle.
+func (w *work) inspected(g *facts.Gear, base *gear.Common, in *gear.Bridle) {
+	kind := base.Kind
+	if in != nil {
+		kind = gear.BridleKind
+		if base.Inspection == nil {
+			base = &in.Common
+		}
 	}
-	g.TagNamesDiameter = true
-	if s.Diameter == nil {
-		w.wait(g.Key, []facts.Input{input(s.Pointer, "diameter", s.ID+"'s diameter")}, "tag.diameter")
-		return
-	}
-	g.Tag.Diameter = ptr("agrees")
-	if math.Abs(float64(*s.Tag.Diameter)-float64(*s.Diameter)) > sameDiameter*float64(*s.Diameter) {
-		g.Tag.Diameter = ptr("differs")
-	}
-}
-
-func tagOf(base *gear.Common) facts.Tag {
-	t := base.Tag
-	if t == nil {
-		return facts.Tag{At: at(base.Pointer), State: "not_recorded"}
-	}
-	return facts.Tag{At: at(t.Pointer), State: string(t.Condition), Shows: t.Shows}
+	g.Inspection = w.inspection(g.Key, kind, base)
 }
 
 // inspection reckons when the last inspection stops holding. The day on which
 // it is due still counts as held.
-func (w *work) inspection(key string, base *gear.Common) *facts.Inspection {
+func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.Inspection {
 	i := base.Inspection
 	if i == nil {
 		w.wait(key, []facts.Input{input(base.Pointer, "inspection", base.ID+"'s last inspection")}, "inspection")
 		return nil
 	}
 	f := &facts.Inspection{At: at(i.Pointer), Date: i.Date.Format(time.DateOnly)}
-	due, ok := w.dueDay(base.Kind, i)
+	due, ok := w.dueDay(kind, i)
 	if ok {
 		f.Due = ptr(due.Format(time.DateOnly))
 	} else {

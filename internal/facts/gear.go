@@ -18,15 +18,18 @@ type Gear struct {
 	EyeKinds             []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
 	TagNamesDesignFactor bool        `json:"tag_names_design_factor" doc:"Whether its tag can be read and names a design factor."`
 	TagNamesDiameter     bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	RatedAgainst         string      `json:"rated_against" enum:"rope_like_it,strongest_rope,nothing" doc:"What the rated load of one leg on its own tag is held against: what a sling of such rope is rated for by its strength; the same of the strongest rope of its diameter, where the plan gives no grade or no strength is known for such rope; nothing, where no tag of its own rates one leg."`
+	RatedRatio           *float64    `json:"rated_over_believable_ratio,omitempty" doc:"What its tag rates one leg for over what a sling of such rope is rated for; of a bridle, for its weakest leg. Concerns gear that is held against rope like it."`
+	RatedOverBestRatio   *float64    `json:"rated_over_strongest_ratio,omitempty" doc:"The same over the strongest rope. Concerns gear that is held against the strongest rope."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
-	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection. Absent where none is recorded."`
+	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection, or that of its bridle where it is inspected with that. Absent where none is recorded."`
 }
 
 // Tag is what the identification on a sling or fitting shows.
 type Tag struct {
 	At           string   `json:"at" doc:"Where it stands in the plan."`
 	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %. Does not concern a tag that names none."`
+	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %; of a bridle, that of all its legs. Does not concern a tag that names none."`
 	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
 	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }

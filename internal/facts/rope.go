@@ -8,20 +8,16 @@ type Rope struct {
 	Described []string `json:"described" enum:"class,construction,core,grade,finish,lay" doc:"What the plan says of the rope besides its diameter."`
 
 	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
-	Core              *string  `json:"core,omitempty" enum:"fiber,iwrc" doc:"Its core."`
+	Core              string   `json:"core" enum:"fiber,iwrc,not_given" doc:"Its core."`
 	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`
 	RotationResistant bool     `json:"rotation_resistant" doc:"Whether the plan names it as of a rotation-resistant class."`
 	FaultsSeen        []string `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair" doc:"What is seen on it that puts it out of service."`
 	EyeKinds          []string `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made."`
-	Sleeves           []string `json:"sleeves" enum:"steel,aluminum" doc:"The metals of its sleeves, as far as they are given."`
+	Sleeves           []string `json:"sleeves" enum:"steel,aluminum,not_given" doc:"The metals of its sleeves; not_given stands for a sleeve, or an eye that may have one, of which the plan does not say."`
 	TuckedSplices     bool     `json:"tucked_splices" doc:"Whether both its eyes are tucked, with no sleeve."`
 
-	ClearRopeD *float64 `json:"clear_rope_d,omitempty" doc:"Length of plain rope between its splices or sleeves, in rope diameters. Where the length of a splice is not given, the figure with the longest usual one if that leaves 20 or more, or with the shortest if that leaves less than 10; in between it is not known."`
-
-	RatedKnown         bool     `json:"rated_known" doc:"Whether its tag, or that of its bridle, gives what one straight leg may carry."`
-	GradeGiven         bool     `json:"grade_given" doc:"Whether the plan gives the grade of its wire."`
-	RatedRatio         *float64 `json:"rated_over_believable_ratio,omitempty" doc:"What its tag rates one leg for over what a rope like it is rated for by its strength. Concerns slings of a given grade with a known rating."`
-	RatedOverBestRatio *float64 `json:"rated_over_strongest_ratio,omitempty" doc:"The same over the strongest rope of its diameter. Concerns slings with a known rating whose grade is not given."`
+	SplicesGiven bool     `json:"splices_given" doc:"Whether the plan gives how long the splice or sleeve at each end is; a socket has none."`
+	ClearRopeD   *float64 `json:"clear_rope_d,omitempty" doc:"Length of plain rope between its splices or sleeves, in rope diameters. Where the length of a splice is not given, the figure with the longest usual one if that leaves 20 or more, or with the shortest if that leaves less than 10; in between it is not known."`
 
 	TemperatureGiven bool     `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
 	LowestC          *float64 `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`
@@ -39,11 +35,12 @@ type Bridle struct {
 	RatedFor       *string `json:"rated_for,omitempty" enum:"one_leg,assembly" doc:"What the rated load on its tag is for."`
 
 	OneLegRatedN      *float64 `json:"one_leg_rated_n,omitempty" doc:"What its tag rates one leg for, along the leg."`
+	AssemblyRatedN    *float64 `json:"assembly_rated_n,omitempty" doc:"What its tag rates all its legs together for; where it rates one leg, at the angle for which such bridles are usually rated."`
 	MasterRatio       *float64 `json:"master_over_assembly_ratio,omitempty" doc:"Rated load of its master link over that of the whole bridle."`
 	IntermediateLinks int      `json:"intermediate_links" doc:"Number of its intermediate links."`
 	IntermediateRatio *float64 `json:"intermediate_over_leg_ratio,omitempty" doc:"Rated load of its weakest intermediate link over that of one leg. Concerns bridles with intermediate links."`
 	LowerFittingRatio *float64 `json:"lower_fitting_over_leg_ratio,omitempty" doc:"Rated load of the weakest fitting at the lower end of a leg in use over that of one leg. Concerns bridles with such fittings."`
 	LowerFittings     int      `json:"lower_fittings" doc:"Number of fittings at the lower ends of its legs in use."`
-	GroupedAs         string   `json:"grouped_as" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load; matters with four legs in use."`
+	GroupedAs         *string  `json:"grouped_as,omitempty" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load, seen from above; matters with four legs in use, two on each of two links."`
 	LengthSpreadD     *float64 `json:"length_spread_d,omitempty" doc:"Difference of its longest and shortest leg, in rope diameters. Concerns bridles of two legs and more."`
 }

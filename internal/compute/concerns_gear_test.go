@@ -1,0 +1,35 @@
+package compute_test
+
+import "liftlint/internal/facts"
+
+// gearConcernsNot lists the optional fields of gear, ropes and bridles that do
+// not concern a record.
+func gearConcernsNot(r facts.View, field string) bool {
+	switch field {
+	case "gear.lowest_c", "gear.highest_c", "ropes.lowest_c", "ropes.highest_c":
+		return in(r, "temperature_given", false)
+	case "gear.pin_kind":
+		return !in(r, "kind", "shackle")
+	case "gear.diameter_m":
+		return in(r, "kind", "shackle", "bridle")
+	case "gear.length_m":
+		return in(r, "kind", "bridle")
+	case "gear.tag.design_factor":
+		return in(r, "tag_names_design_factor", false)
+	case "gear.tag.diameter":
+		return in(r, "tag_names_diameter", false)
+	case "gear.rated_over_believable_ratio":
+		return !in(r, "rated_against", "rope_like_it")
+	case "gear.rated_over_strongest_ratio":
+		return !in(r, "rated_against", "strongest_rope")
+	case "bridles.legs_on_tag":
+		return in(r, "legs_on_tag_given", false)
+	case "bridles.intermediate_over_leg_ratio":
+		return in(r, "intermediate_links", 0)
+	case "bridles.lower_fitting_over_leg_ratio":
+		return in(r, "lower_fittings", 0)
+	case "bridles.length_spread_d":
+		return in(r, "legs", 1)
+	}
+	return false
+}

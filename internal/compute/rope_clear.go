@@ -1,0 +1,86 @@
+package compute
+
+import (
+	"liftlint/internal/capacity"
+	"liftlint/internal/facts"
+	"liftlint/internal/gear"
+)
+
+// Where the length of a splice is not given, the usual ones decide only if
+// they leave more plain rope than any rule asks for, or less than the least.
+const (
+	plentyClearD = 20.0 // what EN 13414-1 asks for between ferrules (from memory)
+	tooLittleD   = 10.0 // what 29 CFR 1910.184(f)(2) asks for (read in a state's text)
+)
+
+// clearRope sets the length of plain rope between the splices, in diameters.
+func (w *work) clearRope(r *facts.Rope, s *gear.WireRopeSling) {
+	longest, shortest, lengths := splicesOf(s)
+	r.SplicesGiven = len(lengths) == 0
+	needs := append(diameterNeed(s), lengthNeed(s)...)
+	eyes := eyeLengthNeeds(s)
+	if len(needs) == 0 {
+		least, most := clearD(s, longest), clearD(s, shortest)
+		switch {
+		case len(eyes) == 0 && (len(lengths) == 0 || least >= plentyClearD):
+			r.ClearRopeD = &least
+		case most < tooLittleD: // an eye not given counts as nothing here, which leaves the most
+			r.ClearRopeD = &most
+		}
+	}
+	if r.ClearRopeD == nil {
+		w.wait(r.Key, append(append(needs, eyes...), lengths...), "clear_rope_d")
+	}
+}
+
+// clearD is the length of plain rope in diameters, with splices so long. An
+// eye whose length is not given takes none.
+func clearD(s *gear.WireRopeSling, spliceM [2]float64) float64 {
+	var eyeM [2]float64
+	for i, e := range []gear.Eye{s.Upper, s.Lower} {
+		if e.Length != nil {
+			eyeM[i] = float64(*e.Length)
+		}
+	}
+	return capacity.ClearRopeM(float64(*s.Length), eyeM[0], spliceM[0], eyeM[1], spliceM[1]) / float64(*s.Diameter)
+}
+
+// splicesOf are the lengths of the upper and the lower splice in meters at the
+// longest and at the shortest, and the inputs that would tell exactly.
+func splicesOf(s *gear.WireRopeSling) (longest, shortest [2]float64, needs []facts.Input) {
+	for i, e := range []gear.Eye{s.Upper, s.Lower} {
+		end := ends[i]
+		if e.SpliceLength != nil {
+			longest[i], shortest[i] = float64(*e.SpliceLength), float64(*e.SpliceLength)
+			continue
+		}
+		least, most := capacity.SpliceLengthRangeD(termination(e))
+		if s.Diameter != nil {
+			longest[i], shortest[i] = most*float64(*s.Diameter), least*float64(*s.Diameter)
+		}
+		if most > 0 {
+			needs = append(needs, input(e.Pointer, "eyes."+end+".splice_length", "the length of "+s.ID+"'s "+end+" sleeve or splice"))
+		}
+	}
+	return longest, shortest, needs
+}
+
+// ends names a sling's eyes in their order.
+var ends = []string{"upper", "lower"}
+
+func lengthNeed(s *gear.WireRopeSling) []facts.Input {
+	if s.Length == nil {
+		return []facts.Input{input(s.Pointer, "length", s.ID+"'s length")}
+	}
+	return nil
+}
+
+func eyeLengthNeeds(s *gear.WireRopeSling) []facts.Input {
+	var needs []facts.Input
+	for i, e := range []gear.Eye{s.Upper, s.Lower} {
+		if e.Length == nil {
+			needs = append(needs, input(e.Pointer, "eyes."+ends[i]+".length", s.ID+"'s "+ends[i]+" eye length"))
+		}
+	}
+	return needs
+}
