@@ -13,7 +13,8 @@ import (
 // checker goes through one rule, METADATA and text, against the facts' schema.
 type checker struct {
 	shape    shape
-	profile  Profile
+	profile  string
+	layers   []Layer // the profile, then configurations
 	remedies []string
 	module   *ast.Module
 	tree     *datafile.Tree // the METADATA
@@ -94,71 +95,37 @@ func (c *checker) pointers() {
 // citations keeps those of the profile in use. A rule needs one in each.
 func (c *checker) citations(list []citeEntry) {
 	for _, e := range list {
-		if len(e.Profiles) == 0 || slices.Contains(e.Profiles, c.profile.Name) {
+		if len(e.Profiles) == 0 || slices.Contains(e.Profiles, c.profile) {
 			c.rule.Citations = append(c.rule.Citations, e.Citation)
 		}
 	}
 	if len(c.rule.Citations) == 0 {
-		c.meta("/custom/cite", "nothing is cited for profile %q: cite a source, or practice, without naming profiles", c.profile.Name)
+		c.meta("/custom/cite", "nothing is cited for profile %q: cite a source, or practice, without naming profiles", c.profile)
 	}
 }
 
-// severities settles severity and grades: METADATA first, then the profile.
+// severities settles severity and grades: METADATA first, then each layer.
 func (c *checker) severities(m custom) {
-	r, set := c.rule, c.profile.Rules[c.rule.ID]
+	r := c.rule
 	switch {
 	case len(m.Grades) > 0 && m.Severity != nil:
 		c.meta("/custom/severity", "severity stands in each grade, and so not here")
 	case len(m.Grades) == 0 && m.Severity == nil:
 		c.meta("/custom", "\"severity\" is missing: error, warning or note")
 	case m.Severity != nil:
-		r.Severity = c.level(*m.Severity, set.Severity, "severity")
-	case set.Severity != nil:
-		c.setting("/severity", "rule %s has grades: give their severities under grades", r.ID)
+		r.Severity = *m.Severity
 	}
 	for i, g := range m.Grades {
 		if _, twice := r.grade(g.Name); twice {
 			c.meta(pointer("/custom/grades", i, "name"), "grade %q stands here twice", g.Name)
 		}
-		r.Grades = append(r.Grades, Grade{Name: g.Name, Severity: c.gradeLevel(g, set)})
+		r.Grades = append(r.Grades, Grade{Name: g.Name, Severity: g.Severity})
 	}
-	for _, name := range sortedKeys(set.Grades) {
-		if _, ok := r.grade(name); !ok {
-			c.setting("/grades/"+datafile.Escape(name), "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
-		}
+	for _, l := range c.ofRule() {
+		l.severities(len(m.Grades) > 0)
+		l.switchOff()
 	}
 	c.worstFirst()
-	c.switchOff(set)
-}
-
-func (c *checker) gradeLevel(g gradeEntry, set Setting) Levels {
-	if l, ok := set.Grades[g.Name]; ok {
-		return c.level(g.Severity, &l, "grades/"+datafile.Escape(g.Name))
-	}
-	return g.Severity
-}
-
-// level takes the profile's severity unless the rule forbids lowering it.
-func (c *checker) level(own Levels, set *Levels, under string) Levels {
-	if set == nil {
-		return own
-	}
-	if !c.rule.Lowerable {
-		for _, s := range Stages() {
-			if !set.At(s).AtLeast(own.At(s)) {
-				c.setting("/"+under, "rule %s can't be lowered", c.rule.ID)
-				return own
-			}
-		}
-	}
-	return *set
-}
-
-func (c *checker) switchOff(set Setting) {
-	if set.Off != "" && !c.rule.Lowerable {
-		c.setting("/off", "rule %s can't be switched off", c.rule.ID)
-	}
-	c.rule.Off = set.Off
 }
 
 // worstFirst holds the grades to their order: Go keeps the first that a
@@ -173,9 +140,4 @@ func (c *checker) worstFirst() {
 			}
 		}
 	}
-}
-
-// setting notes a problem at the profile's entry for the rule.
-func (c *checker) setting(under, format string, args ...any) {
-	c.problems.Add(c.profile.problem("/rules/"+datafile.Escape(c.rule.ID)+under, format, args...))
 }

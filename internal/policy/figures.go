@@ -16,9 +16,8 @@ func pointer(base string, i int, field string) string {
 
 func sortedKeys[V any](m map[string]V) []string { return slices.Sorted(maps.Keys(m)) }
 
-// params settles the parameters: METADATA's defaults, then the profile's.
+// params settles the parameters: METADATA's defaults, then each layer.
 func (c *checker) params(from map[string]paramEntry) {
-	set := c.profile.Rules[c.rule.ID].Params
 	for _, name := range sortedKeys(from) {
 		at, e := "/custom/params/"+name, from[name]
 		if _, taken := c.shape.field(c.rule.Over, name); taken || slices.Contains([]string{measuredName, limitName, namesName}, name) {
@@ -29,19 +28,10 @@ func (c *checker) params(from map[string]paramEntry) {
 		if why := e.refuses(p.Default); why != "" {
 			c.meta(at, "parameter %s: the default %s", name, why)
 		}
-		if v, ok := set[name]; ok {
-			if why := e.refuses(plainValue(v)); why != "" {
-				c.setting("/params/"+name, "parameter %s of %s: the value %s", name, c.rule.ID, why)
-			} else {
-				p.Value = plainValue(v)
-			}
-		}
 		c.rule.Params = append(c.rule.Params, p)
 	}
-	for _, name := range sortedKeys(set) {
-		if _, ok := from[name]; !ok {
-			c.setting("/params/"+datafile.Escape(name), "rule %s has no parameter %q%s", c.rule.ID, name, nearest.Hint(name, c.rule.paramNames()))
-		}
+	for _, l := range c.ofRule() {
+		l.params(from)
 	}
 }
 

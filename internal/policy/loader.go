@@ -79,7 +79,7 @@ func (l *loader) rule(f regoFile) {
 		return
 	}
 	c := &checker{
-		shape: l.shape, profile: l.options.Profile, remedies: l.options.Remedies,
+		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies,
 		module: m, tree: tree, needs: map[string]bool{},
 		rule: &Rule{ID: f.id, File: f.name},
 	}
@@ -110,11 +110,18 @@ func (l *loader) formerIDs(home map[string]string) {
 	}
 }
 
-// strangers are rules that the profile sets and that there are not.
+// strangers are rules that a layer sets or locks and that there are not.
 func (l *loader) strangers(known []string) {
-	for _, id := range sortedKeys(l.options.Profile.Rules) {
-		if !slices.Contains(known, id) {
-			l.problems.Add(l.options.Profile.problem("/rules/"+datafile.Escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
+	for _, layer := range l.options.layers() {
+		for _, id := range sortedKeys(layer.Rules) {
+			if !slices.Contains(known, id) {
+				l.problems.Add(layer.problem("/rules/"+datafile.Escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
+			}
+		}
+		for i, id := range layer.Locked {
+			if !slices.Contains(known, id) {
+				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "there is no rule %q to lock%s", id, nearest.Hint(id, known)))
+			}
 		}
 	}
 }

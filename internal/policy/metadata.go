@@ -35,6 +35,14 @@ func (l Levels) At(stage string) finding.Severity {
 	return finding.Error
 }
 
+// String is one severity, or one for each stage where they differ.
+func (l Levels) String() string {
+	if l == Always(l.Review) {
+		return string(l.Review)
+	}
+	return fmt.Sprintf("%s at draft, %s at review, %s at prelift", l.Draft, l.Review, l.Prelift)
+}
+
 // UnmarshalJSON takes one severity, or one for each stage.
 func (l *Levels) UnmarshalJSON(b []byte) error {
 	var one finding.Severity

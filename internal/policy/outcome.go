@@ -146,7 +146,7 @@ func firstAbsent(v facts.View, path string) (string, bool) {
 // gate says why a rule does not apply to a lift, empty where it does.
 func (r *Rule) gate(lift facts.View, stage string) string {
 	if r.Off != "" {
-		return "switched off by the profile: " + r.Off
+		return "switched off by " + r.OffBy + ": " + r.Off
 	}
 	if len(r.Stages) > 0 && !slices.Contains(r.Stages, stage) {
 		return "not asked at stage " + stage

@@ -21,9 +21,13 @@ import (
 type Options struct {
 	Sources  []Source      // folders of rules
 	Profile  Profile       // parameters and severities; the zero value leaves METADATA's
+	Layers   []Layer       // configurations, the outermost first
 	Deadline time.Duration // for one Judge; DefaultDeadline when zero
 	Remedies []string      // the remedies there are; nil leaves their names unchecked
 }
+
+// layers are the profile and the configurations, in their order.
+func (o Options) layers() []Layer { return append([]Layer{o.Profile.layer()}, o.Layers...) }
 
 // DefaultDeadline is far more than any plan takes.
 const DefaultDeadline = 5 * time.Second
@@ -39,6 +43,16 @@ type Pack struct {
 
 // Rules lists the rules by id, those that the profile switches off included.
 func (p *Pack) Rules() []*Rule { return slices.Clone(p.rules) }
+
+// Overrides lists what configurations set otherwise than METADATA and profile,
+// by rule.
+func (p *Pack) Overrides() []Override {
+	var list []Override
+	for _, r := range p.rules {
+		list = append(list, r.Overrides...)
+	}
+	return list
+}
 
 // Rule finds a rule by its id.
 func (p *Pack) Rule(id string) (*Rule, bool) {

@@ -72,12 +72,8 @@ func (p Profile) IntervalMonths(kind, service string) (int, bool) {
 	return 0, false
 }
 
-func (p Profile) problem(pointer, format string, args ...any) Problem {
-	if p.tree == nil {
-		return Problem{File: "profile " + p.Name, Message: fmt.Sprintf(format, args...)}
-	}
-	return p.tree.Problem(pointer, format, args...)
-}
+// layer is the profile as the first of the layers.
+func (p Profile) layer() Layer { return Layer{Name: "profile " + p.Name, Rules: p.Rules, Tree: p.tree} }
 
 // ProfileNames lists the profiles in the file system, by name.
 func ProfileNames(files fs.FS) ([]string, error) {

@@ -156,7 +156,7 @@ func TestWhatAProfileSets(t *testing.T) {
 	if s := slack.Rule.SeverityOf(slack.Outcomes[1], policy.Review); s != finding.Warning {
 		t.Errorf("slack is %s", s)
 	}
-	if unused.DoesNotApply != "switched off by the profile: our lugs are welded on for good" {
+	if unused.DoesNotApply != "switched off by profile own: our lugs are welded on for good" {
 		t.Errorf("unused: %q", unused.DoesNotApply)
 	}
 }

@@ -31,8 +31,10 @@ type Rule struct {
 	NeedsFrom string   // the stage from which a missing input is a finding
 	FormerIDs []string // ids it had before
 	Needs     []string // dotted fields it reads that may be absent, in order
-	Off       string   // why the profile switches it off, empty where it does not
-	File      string   // where it stands
+	Off       string   // why it is switched off, empty where it is not
+	OffBy     string   // the layer that switches it off
+	Overrides []Override
+	File      string // where it stands
 
 	message template
 }
@@ -40,8 +42,9 @@ type Rule struct {
 // Param is a parameter with the value that the profile settled.
 type Param struct {
 	Name    string
-	Value   any // a float64, a string, a bool or a []string
-	Default any // the same, as the rule's METADATA has it
+	Value   any    // a float64, a string, a bool or a []string
+	Default any    // the same, as the rule's METADATA has it
+	From    string // the layer that set it, empty for the default
 }
 
 // Grade is one of several degrees in which a rule can be broken.
