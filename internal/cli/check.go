@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"path/filepath"
 	"runtime"
 	"runtime/debug"
 	"slices"
@@ -72,11 +73,11 @@ func (k *check) run(ctx context.Context, args []string) error {
 		// makes it a quarter faster.
 		debug.SetGCPercent(400)
 	}
-	linter, err := k.judging.linter(len(inputs) < bulk)
+	each, err := k.lintersFor(inputs)
 	if err != nil {
 		return err
 	}
-	run := judgeAll(ctx, linter, inputs)
+	run := judgeAll(ctx, each, inputs)
 	run.FailOn = failOn
 	if err := k.write(run); err != nil {
 		return exit{Unchecked, err}
@@ -105,8 +106,22 @@ func (k *check) inputs(args []string) ([]input, error) {
 	return inputs, nil
 }
 
-// judgeAll judges the plans on all cores; results keep the order of the plans.
-func judgeAll(ctx context.Context, l *lint.Linter, inputs []input) report.Run {
+// lintersFor finds the linter of each plan, by the configuration of its folder.
+func (k *check) lintersFor(inputs []input) ([]*lint.Linter, error) {
+	all := newLinters(&k.judging, len(inputs) < bulk)
+	each := make([]*lint.Linter, len(inputs))
+	for i, in := range inputs {
+		var err error
+		if each[i], err = all.forFolder(filepath.Dir(in.path)); err != nil {
+			return nil, err
+		}
+	}
+	return each, nil
+}
+
+// judgeAll judges the plans on all cores, each with its linter; results keep
+// the order of the plans.
+func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) report.Run {
 	results := make([]*lint.Result, len(inputs))
 	failures := make([]error, len(inputs))
 	var group sync.WaitGroup
@@ -115,7 +130,7 @@ func judgeAll(ctx context.Context, l *lint.Linter, inputs []input) report.Run {
 		slots <- struct{}{}
 		group.Go(func() {
 			defer func() { <-slots }()
-			results[i], failures[i] = judge(ctx, l, in)
+			results[i], failures[i] = judge(ctx, each[i], in)
 		})
 	}
 	group.Wait()

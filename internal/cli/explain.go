@@ -70,7 +70,7 @@ func newExplain(e Environment) *cobra.Command {
 }
 
 func (k *explainCommand) run(id string) error {
-	linter, err := k.judging.linter(false)
+	linter, err := k.judging.linter(".", false)
 	if err != nil {
 		return err
 	}

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"path/filepath"
 
 	"github.com/spf13/cobra"
 
@@ -33,14 +34,14 @@ func newFacts(e Environment) *cobra.Command {
 }
 
 func (k *factsCommand) run(path string) error {
-	linter, err := k.judging.linter(false)
-	if err != nil {
-		return err
-	}
 	read, name := readPlan, path
 	if path == "-" {
 		name = k.stdinName
 		read = func(string) ([]byte, error) { return readBounded(k.env.Stdin) }
+	}
+	linter, err := k.judging.linter(filepath.Dir(name), false)
+	if err != nil {
+		return err
 	}
 	content, err := read(path)
 	if err != nil {

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/config"
 	"liftlint/internal/lint"
 	"liftlint/internal/nearest"
 	"liftlint/internal/policy"
@@ -21,6 +22,7 @@ type judging struct {
 	stage   string
 	on      string
 	rules   []string
+	config  string
 }
 
 func (j *judging) flags(c *cobra.Command) {
@@ -28,6 +30,7 @@ func (j *judging) flags(c *cobra.Command) {
 	f.StringVar(&j.profile, "profile", "", "whose practice to judge by, such as us or eu; overrules the plan's own")
 	f.StringVar(&j.stage, "stage", policy.Review, "how far the plan has come: draft, review or prelift")
 	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04; overrules the plan's own")
+	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from the plan's folder upwards")
 	f.StringArrayVar(&j.rules, "rules", nil, "a folder of rules besides those built in; may be repeated")
 }
 
@@ -58,16 +61,53 @@ func (j *judging) options() (lint.Options, error) {
 	return o, nil
 }
 
-func (j *judging) linter(remedies bool) (*lint.Linter, error) {
-	o, err := j.options()
-	if err != nil {
-		return nil, err
+// configFor is the configuration that holds for plans in a folder.
+func (j *judging) configFor(folder string) (config.Config, error) {
+	if j.config != "" {
+		return config.Read(j.config)
 	}
-	o.Remedies = remedies
-	l, err := lint.New(o)
+	return config.For(folder)
+}
+
+// linter judges the plans of one folder.
+func (j *judging) linter(folder string, remedies bool) (*lint.Linter, error) {
+	return newLinters(j, remedies).forFolder(folder)
+}
+
+// linters are the linters of one run: one for each configuration, shared by
+// all folders that it holds for.
+type linters struct {
+	judging  *judging
+	remedies bool
+	byFolder map[string]*lint.Linter
+	byConfig map[string]*lint.Linter
+}
+
+func newLinters(j *judging, remedies bool) *linters {
+	return &linters{j, remedies, map[string]*lint.Linter{}, map[string]*lint.Linter{}}
+}
+
+func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
+	if l := ls.byFolder[folder]; l != nil {
+		return l, nil
+	}
+	c, err := ls.judging.configFor(folder)
 	if err != nil {
 		return nil, wrongUsage(err)
 	}
+	l := ls.byConfig[c.Key()]
+	if l == nil {
+		o, err := ls.judging.options()
+		if err != nil {
+			return nil, err
+		}
+		o.Remedies, o.Config = ls.remedies, c
+		if l, err = lint.New(o); err != nil {
+			return nil, wrongUsage(err)
+		}
+		ls.byConfig[c.Key()] = l
+	}
+	ls.byFolder[folder] = l
 	return l, nil
 }
 

@@ -83,7 +83,7 @@ func newRules(e Environment) *cobra.Command {
 }
 
 func (k *rulesCommand) run() error {
-	linter, err := k.judging.linter(false)
+	linter, err := k.judging.linter(".", false)
 	if err != nil {
 		return err
 	}
@@ -96,13 +96,13 @@ func (k *rulesCommand) run() error {
 	}
 	lines = slices.DeleteFunc(lines, func(l ruleLine) bool { return !k.keep.keeps(l) })
 	if k.format.value == "json" {
-		return writeJSON(k.env.Stdout, ruleList{k.profile(), k.judging.stage, lines})
+		return writeJSON(k.env.Stdout, ruleList{linter.Profile(), k.judging.stage, lines})
 	}
-	return k.writeTable(lines)
+	return k.writeTable(linter.Profile(), lines)
 }
 
 func (k *rulesCommand) lines(l *lint.Linter) ([]ruleLine, error) {
-	rules, err := l.Rules(k.profile())
+	rules, err := l.Rules(l.Profile())
 	if err != nil {
 		return nil, err
 	}
@@ -120,13 +120,6 @@ func (k *rulesCommand) lines(l *lint.Linter) ([]ruleLine, error) {
 	return lines, nil
 }
 
-func (k *rulesCommand) profile() string {
-	if k.judging.profile == "" {
-		return lint.DefaultProfile
-	}
-	return k.judging.profile
-}
-
 // severitiesOf lists the severities that a rule can reach, worst first.
 func severitiesOf(r *policy.Rule, stage string) []finding.Severity {
 	if len(r.Grades) == 0 {
@@ -141,12 +134,12 @@ func severitiesOf(r *policy.Rule, stage string) []finding.Severity {
 	return list
 }
 
-func (k *rulesCommand) writeTable(lines []ruleLine) error {
+func (k *rulesCommand) writeTable(profile string, lines []ruleLine) error {
 	rows := [][]string{{"rule", "severity", "what", "authority"}}
 	for _, l := range lines {
 		rows = append(rows, []string{l.ID, severityWords(l), visible(l.Title), visible(authority(l.Sources))})
 	}
-	fmt.Fprintf(k.env.Stdout, "Rules by profile %s at stage %s. liftlint explain RULE tells more.\n\n", k.profile(), k.judging.stage)
+	fmt.Fprintf(k.env.Stdout, "Rules by profile %s at stage %s. liftlint explain RULE tells more.\n\n", profile, k.judging.stage)
 	return writeAligned(k.env.Stdout, rows, "")
 }
 

@@ -50,7 +50,7 @@ func BenchmarkCheck(b *testing.B) {
 func BenchmarkRules(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := load(DefaultProfile, nil); err != nil {
+		if _, err := load(DefaultProfile, Options{}); err != nil {
 			b.Fatal(err)
 		}
 	}

@@ -3,12 +3,14 @@
 package lint
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"time"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/compute"
+	"liftlint/internal/config"
 	"liftlint/internal/finding"
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
@@ -25,7 +27,8 @@ type Options struct {
 	Profile  string          // overrules the plan's own; empty leaves it
 	Stage    string          // draft, review or prelift
 	On       *time.Time      // the day judged for; nil takes each plan's own
-	Rules    []policy.Source // rules besides those built in
+	Config   config.Config   // what the folder of the plans sets
+	Rules    []policy.Source // rules besides those built in and the configuration's
 	Remedies bool            // compute what would put a finding right
 }
 
@@ -42,13 +45,19 @@ func New(o Options) (*Linter, error) {
 	if err := knownStage(o.Stage); err != nil {
 		return nil, err
 	}
-	l := &Linter{options: o, packs: newPacks(o.Rules)}
-	if o.Profile != "" {
-		if err := l.packs.known(o.Profile); err != nil {
+	l := &Linter{options: o, packs: newPacks(o)}
+	for _, name := range []string{o.Profile, o.Config.Profile} {
+		if name == "" {
+			continue
+		}
+		if err := l.packs.known(name); err != nil {
 			return nil, err
 		}
 	}
-	go l.packs.get(l.options.profileOr(DefaultProfile))
+	if held := o.Config; held.ProfileHeld && o.Profile != "" && o.Profile != held.Profile {
+		return nil, fmt.Errorf("profile %s is asked for, and %s locks the profile to %s", o.Profile, held.ProfileFrom, held.Profile)
+	}
+	go l.packs.get(l.options.profileFor(""))
 	v, err := validate.New()
 	if err != nil {
 		return nil, fmt.Errorf("schemas: %w", err)
@@ -57,11 +66,14 @@ func New(o Options) (*Linter, error) {
 	return l, nil
 }
 
-func (o Options) profileOr(other string) string {
-	if o.Profile != "" {
-		return o.Profile
+// profileFor is the profile for a plan that names the one given, or none: what
+// the command asks for, what the configuration locks, what the plan names, what
+// the configuration names.
+func (o Options) profileFor(plan string) string {
+	if o.Config.ProfileHeld {
+		plan = o.Config.Profile
 	}
-	return other
+	return cmp.Or(o.Profile, plan, o.Config.Profile, DefaultProfile)
 }
 
 // Check judges one plan. name is what the report calls the file. An error
@@ -80,6 +92,8 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 		return nil, err
 	}
 	f := r.compute(p, conditions)
+	r.Overrides = pack.Overrides()
+	r.heldProfile(p, l.options.Config)
 	verdicts, err := pack.Judge(ctx, &f.Document)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
@@ -135,10 +149,7 @@ func (l *Linter) read(name string, text []byte) (*Result, *plan.Plan, error) {
 
 // conditions settles the profile and what follows from it.
 func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, error) {
-	name := l.options.profileOr(p.Lift.Profile)
-	if name == "" {
-		name = DefaultProfile
-	}
+	name := l.options.profileFor(p.Lift.Profile)
 	pack, profile, err := l.packs.get(name)
 	if err != nil {
 		return nil, compute.Conditions{}, err
@@ -153,6 +164,9 @@ func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, err
 		IntervalMonths: profile.IntervalMonths,
 	}, nil
 }
+
+// Profile is the one for plans that name none.
+func (l *Linter) Profile() string { return l.options.profileFor("") }
 
 // Rules are the rules as a profile has them.
 func (l *Linter) Rules(profile string) ([]*policy.Rule, error) {

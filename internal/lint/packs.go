@@ -15,9 +15,9 @@ import (
 
 // packs loads the rules once for each profile.
 type packs struct {
-	extra  []policy.Source
-	mu     sync.Mutex
-	byName map[string]func() (loaded, error)
+	options Options
+	mu      sync.Mutex
+	byName  map[string]func() (loaded, error)
 }
 
 type loaded struct {
@@ -25,8 +25,8 @@ type loaded struct {
 	profile policy.Profile
 }
 
-func newPacks(extra []policy.Source) *packs {
-	return &packs{extra: extra, byName: map[string]func() (loaded, error){}}
+func newPacks(o Options) *packs {
+	return &packs{options: o, byName: map[string]func() (loaded, error){}}
 }
 
 func (p *packs) known(name string) error {
@@ -45,7 +45,7 @@ func (p *packs) get(name string) (*policy.Pack, policy.Profile, error) {
 	p.mu.Lock()
 	once, ok := p.byName[name]
 	if !ok {
-		once = sync.OnceValues(func() (loaded, error) { return load(name, p.extra) })
+		once = sync.OnceValues(func() (loaded, error) { return load(name, p.options) })
 		p.byName[name] = once
 	}
 	p.mu.Unlock()
@@ -62,7 +62,7 @@ func ProfileNames() ([]string, error) {
 	return policy.ProfileNames(files)
 }
 
-func load(name string, extra []policy.Source) (loaded, error) {
+func load(name string, o Options) (loaded, error) {
 	profiles, err := policies.Profiles()
 	if err != nil {
 		return loaded{}, err
@@ -72,8 +72,9 @@ func load(name string, extra []policy.Source) (loaded, error) {
 		return loaded{}, err
 	}
 	pack, err := policy.Load(context.Background(), policy.Options{
-		Sources:  append([]policy.Source{{Root: "policies", Files: policies.Rules()}}, extra...),
+		Sources:  slices.Concat([]policy.Source{{Root: "policies", Files: policies.Rules()}}, o.Config.Rules, o.Rules),
 		Profile:  profile,
+		Layers:   o.Config.Layers,
 		Remedies: remedy.Names(),
 	})
 	return loaded{pack, profile}, err

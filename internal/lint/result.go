@@ -1,13 +1,16 @@
 package lint
 
 import (
+	"fmt"
 	"strings"
 
 	"liftlint/internal/builtin"
 	"liftlint/internal/compute"
+	"liftlint/internal/config"
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
 	"liftlint/internal/plan"
+	"liftlint/internal/policy"
 	"liftlint/internal/quantity"
 	"liftlint/internal/source"
 	"liftlint/internal/yamldoc"
@@ -36,7 +39,9 @@ type Result struct {
 	Day      string // judged for, empty where unknown
 	Findings []finding.Finding
 	Checked  []Checked // every rule, by id; empty unless judged
-	Facts    *facts.Facts
+	// Overrides are what configurations set otherwise than profile and rules.
+	Overrides []policy.Override
+	Facts     *facts.Facts
 
 	text []byte
 	doc  *yamldoc.Document
@@ -87,6 +92,15 @@ func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
 	}
 	r.addTroubles(troubles)
 	return f
+}
+
+// heldProfile says so where a plan names another profile than the configuration
+// locks: it is judged by the latter.
+func (r *Result) heldProfile(p *plan.Plan, c config.Config) {
+	if c.ProfileHeld && p.Lift.Profile != "" && p.Lift.Profile != c.Profile {
+		message := fmt.Sprintf("the plan names profile %s, and %s locks the profile to %s, by which it is judged", p.Lift.Profile, c.ProfileFrom, c.Profile)
+		r.addBuiltin("config/profile_locked", message, "lift", r.locate("#/lift/profile"), nil)
+	}
 }
 
 // notValid gives the result of a plan that could not be understood.

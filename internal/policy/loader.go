@@ -119,7 +119,7 @@ func (l *loader) strangers(known []string) {
 			}
 		}
 		for i, id := range layer.Locked {
-			if !slices.Contains(known, id) {
+			if strings.Contains(id, "/") && !slices.Contains(known, id) { // "profile" is no rule
 				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "there is no rule %q to lock%s", id, nearest.Hint(id, known)))
 			}
 		}

@@ -6,6 +6,7 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 	"liftlint/internal/report"
 	"liftlint/internal/source"
 )
@@ -43,6 +44,7 @@ func planOf(x *lint.Result) Plan {
 		Profile:  some(x.Profile),
 		Stage:    some(x.Stage),
 		Day:      some(x.Day),
+		Settings: each(x.Overrides, func(o policy.Override) Setting { return Setting{o.Rule, o.What, o.From, o.Was, o.Is} }),
 		Findings: each(x.Findings, findingOf),
 		Checked:  each(x.Checked, checkedOf),
 	}

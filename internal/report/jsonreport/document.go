@@ -45,8 +45,18 @@ type Plan struct {
 	Profile  *string   `json:"profile,omitempty" doc:"Whose practice the plan was judged by; absent where no rule ran."`
 	Stage    *string   `json:"stage,omitempty" doc:"The stage the plan was judged at; absent where no rule ran." enum:"draft,review,prelift"`
 	Day      *string   `json:"day,omitempty" doc:"The day judged for, as year-month-day; absent where it is not known."`
+	Settings []Setting `json:"settings" doc:"What configurations set otherwise than the profile and the rules."`
 	Findings []Finding `json:"findings" doc:"In reading order. An empty list says only that the checks listed as met or broken found nothing."`
 	Checked  []Checked `json:"checked" doc:"Every rule put to the plan, by id; empty unless the state is judged."`
+}
+
+// Setting is one value of a rule that a configuration has set otherwise.
+type Setting struct {
+	Rule string `json:"rule" doc:"Id of the rule."`
+	What string `json:"what" doc:"A parameter, severity, a grade, or off."`
+	From string `json:"from" doc:"The configuration that sets it."`
+	Was  string `json:"was" doc:"What it was before."`
+	Is   string `json:"is" doc:"What it is now."`
 }
 
 // Finding is one cause that wants attention.

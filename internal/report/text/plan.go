@@ -55,7 +55,16 @@ func (p *printer) state(r *lint.Result) {
 		p.item("  ", "NOT CHECKED: ", red, "no rule was put to this plan.")
 	default:
 		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+dayOf(r)+".")
+		p.overrides(r)
 		p.item("  ", "", plain, found(report.CountOf(r)))
+	}
+}
+
+// overrides names what configurations set otherwise than the profile: a
+// reviewer has to know that a rule was changed.
+func (p *printer) overrides(r *lint.Result) {
+	for _, o := range r.Overrides {
+		p.hanging("  ", "Set by "+o.From+": ", plain, fmt.Sprintf("%s, %s: %s instead of %s.", o.Rule, o.What, o.Is, o.Was), "    ")
 	}
 }
 

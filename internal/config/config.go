@@ -1,0 +1,210 @@
+// Package config finds and reads configurations: which files hold for a plan,
+// what each of them sets, and what none may weaken.
+package config
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"liftlint/internal/datafile"
+	"liftlint/internal/policy"
+)
+
+// FileName is the name of a configuration.
+const FileName = "liftlint.yaml"
+
+// lockedProfile is what a configuration lists to lock its profile.
+const lockedProfile = "profile"
+
+// Config is what holds for the plans of one folder: all configurations from
+// the outermost to the nearest, each after what it extends.
+type Config struct {
+	Files       []string        // as they were found, the outermost first
+	Profile     string          // empty where none names one
+	ProfileFrom string          // the file that does
+	ProfileHeld bool            // locked: it goes before what a plan names
+	Layers      []policy.Layer  // one a file
+	Rules       []policy.Source // folders of company rules
+}
+
+// Key tells configurations apart: those with the same key are the same.
+func (c Config) Key() string { return fmt.Sprint(c.Files) }
+
+// For finds the configurations that hold for a folder: every liftlint.yaml
+// from it upwards, as far as the folder that holds the repository (the one with
+// .git in it) or the root. A folder below can't leave out one above, so that
+// what is locked there stays so. The error is datafile.Problems where a file is
+// wrong.
+func For(folder string) (Config, error) {
+	folder, err := filepath.Abs(folder)
+	if err != nil {
+		return Config{}, err
+	}
+	var files []string
+	for {
+		file := filepath.Join(folder, FileName)
+		if info, err := os.Stat(file); err == nil && !info.IsDir() {
+			files = append(files, file)
+		} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
+			return Config{}, err // one that can't be looked at may hold locks
+		}
+		parent := filepath.Dir(folder)
+		if _, err := os.Lstat(filepath.Join(folder, ".git")); err == nil || parent == folder {
+			break
+		}
+		folder = parent
+	}
+	slices.Reverse(files)
+	return Read(files...)
+}
+
+// Read reads the configurations named, the outermost first.
+func Read(files ...string) (Config, error) {
+	r := reader{seen: map[string]bool{}}
+	for _, f := range files {
+		r.file(f, nil)
+	}
+	if err := r.problems.Sorted(); err != nil {
+		return Config{}, err
+	}
+	return r.config, nil
+}
+
+// reader gathers configurations, and all that is wrong with them.
+type reader struct {
+	config   Config
+	seen     map[string]bool
+	problems datafile.Problems
+}
+
+// written is a configuration as it is written.
+type written struct {
+	Extends     string                    `json:"extends"`
+	Profile     string                    `json:"profile"`
+	RuleFolders []string                  `json:"rule_folders"`
+	Rules       map[string]policy.Setting `json:"rules"`
+	Locked      []string                  `json:"locked"`
+}
+
+// file reads one configuration after what it extends; by lists the files that
+// led here by extending one another.
+func (r *reader) file(path string, by []string) {
+	name := shown(path)
+	if slices.Contains(by, path) {
+		r.problems.Add(datafile.Problem{File: name, Message: "this configuration extends itself, by way of " + fmt.Sprint(len(by)-1) + " others"})
+		return
+	}
+	if r.seen[path] {
+		return // reached twice: once is enough
+	}
+	r.seen[path] = true
+	w, tree, ok := r.read(path, name)
+	if !ok {
+		return
+	}
+	if w.Extends != "" {
+		next := filepath.Join(filepath.Dir(path), filepath.FromSlash(w.Extends))
+		if _, err := os.Stat(next); err != nil {
+			r.problems.Add(tree.Problem("/extends", "extends %s: %v", w.Extends, plain(err)))
+		} else {
+			r.file(next, append(by, path))
+		}
+	}
+	r.take(path, name, w, tree)
+}
+
+func (r *reader) read(path, name string) (written, *datafile.Tree, bool) {
+	var w written
+	text, err := os.ReadFile(path)
+	if err != nil {
+		r.problems.Add(datafile.Problem{File: name, Message: plain(err).Error()})
+		return w, nil, false
+	}
+	schema, err := datafile.Compile("config.schema.json")
+	if err != nil {
+		r.problems.Add(datafile.Problem{File: name, Message: err.Error()})
+		return w, nil, false
+	}
+	tree, ps := datafile.Read(datafile.Text{File: name, Text: string(text), Line: 1})
+	if len(ps) == 0 {
+		ps = schema.Check(tree)
+	}
+	r.problems = append(r.problems, ps...)
+	if len(ps) > 0 {
+		return w, tree, false
+	}
+	if err := datafile.Convert(tree.Root, &w); err != nil {
+		r.problems.Add(tree.Problem("", "%v", err))
+		return w, tree, false
+	}
+	return w, tree, true
+}
+
+// take adds what one configuration sets.
+func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
+	c := &r.config
+	c.Files = append(c.Files, path)
+	switch {
+	case w.Profile == "" || w.Profile == c.Profile:
+	case c.ProfileHeld:
+		r.problems.Add(tree.Problem("/profile", "the profile is locked by %s: nothing below may change it", c.ProfileFrom))
+	default:
+		c.Profile, c.ProfileFrom = w.Profile, name
+	}
+	if i := slices.Index(w.Locked, lockedProfile); i >= 0 {
+		if c.ProfileHeld = c.Profile != ""; !c.ProfileHeld {
+			r.problems.Add(tree.Problem(fmt.Sprintf("/locked/%d", i), "the profile is locked here, and none is named"))
+		}
+	}
+	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, Tree: tree})
+	for i, folder := range w.RuleFolders {
+		r.ruleFolder(filepath.Join(filepath.Dir(path), filepath.FromSlash(folder)), folder, i, tree)
+	}
+}
+
+func (r *reader) ruleFolder(path, written string, i int, tree *datafile.Tree) {
+	at := fmt.Sprintf("/rule_folders/%d", i)
+	if info, err := os.Stat(path); err != nil {
+		r.problems.Add(tree.Problem(at, "%s: %v", written, plain(err)))
+		return
+	} else if !info.IsDir() {
+		r.problems.Add(tree.Problem(at, "%s is no folder", written))
+		return
+	}
+	files := os.DirFS(path)
+	if found, err := fs.Glob(files, "*/*/rule.rego"); err != nil || len(found) == 0 {
+		r.problems.Add(tree.Problem(at, "%s holds no rule: rules stand in TOPIC/RULE/rule.rego", written))
+		return
+	}
+	name := shown(path)
+	if !slices.ContainsFunc(r.config.Rules, func(s policy.Source) bool { return s.Root == name }) {
+		r.config.Rules = append(r.config.Rules, policy.Source{Root: name, Files: files})
+	}
+}
+
+// shown is a path as people know it: from the working folder where it lies
+// below that, so that reports do not differ from machine to machine.
+func shown(path string) string {
+	here, err := os.Getwd()
+	if err != nil {
+		return filepath.ToSlash(path)
+	}
+	rel, err := filepath.Rel(here, path)
+	if err != nil {
+		return filepath.ToSlash(path)
+	}
+	return filepath.ToSlash(rel)
+}
+
+// plain drops the operation and the path that a file error repeats.
+func plain(err error) error {
+	var p *fs.PathError
+	if errors.As(err, &p) {
+		return p.Err
+	}
+	return err
+}
