@@ -4,8 +4,8 @@ package capacity
 // B30.9; MIL-DTL-3903F note 1, read; Zp of EN 13414-1, read in a reprint).
 const ropeDesignFactor = 5
 
-// galvanizedFactor is what galvanizing leaves of a rating (MIL-DTL-3903F,
-// read).
+// galvanizedFactor is what galvanizing leaves of a rating by US practice
+// (MIL-DTL-3903F, read). EN 13414-1 makes no such difference.
 const galvanizedFactor = 0.9
 
 // bandGrade is the highest grade that EN 13414-1 lets a sling count on (read
@@ -14,7 +14,7 @@ const bandGrade = "1770"
 
 // BelievableRatedN is what a sling of one straight leg can be rated for, in
 // newtons: nominal strength times the lower efficiency of its two ends, over
-// 5, and 10 % less if galvanized. By band no grade counts for more than 1770
+// 5, and by angle 10 % less if galvanized. By band no grade counts for more than 1770
 // N/mm2. Tables that are rounded lie up to 2.5 % over it (MIL-DTL-3903F Table
 // II, EN 13414-1 Table 4, read). It serves to ask whether a tag can be right;
 // the tag prevails over it. ok is false where strength or an efficiency is not
@@ -60,7 +60,7 @@ func countedStrengthN(r Rope, p BridlePractice, nominal func(Rope) (float64, boo
 		most, known := nominal(limit)
 		strength, ok = min(strength, most), ok && known
 	}
-	if r.Galvanized {
+	if r.Galvanized && p == ByAngle {
 		strength *= galvanizedFactor
 	}
 	return strength, ok

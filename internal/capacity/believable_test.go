@@ -90,6 +90,7 @@ func TestBelievableRated(t *testing.T) {
 		"galvanized":          {galvanized, FlemishSleeve, FlemishSleeve, ByAngle, 13.3 * 0.95 / 5 * 0.9 * shortTonN},
 		"metric by angle":     {metric, FlemishSleeve, FlemishSleeve, ByAngle, 252_048 * 0.95 / 5},
 		"metric by band":      {metric, FlemishSleeve, TurnBackSleeve, ByBand, 252_048 * 0.9 / 5},
+		"galvanized by band":  {with(func(r *Rope) { r.Grade, r.DiameterM, r.Galvanized = "1770", 0.02, true }), FlemishSleeve, FlemishSleeve, ByBand, 252_048 * 0.9 / 5},
 		"spliced by band":     {metric, FlemishSleeve, HandTucked, ByBand, 252_048 * 0.8 / 5},
 		"2160 counts as 1770": {with(func(r *Rope) { r.Grade, r.DiameterM = "2160", 0.02 }), FlemishSleeve, FlemishSleeve, ByBand, 252_048 * 0.9 / 5},
 		"1960 by angle":       {with(func(r *Rope) { r.Grade, r.DiameterM = "1960", 0.02 }), FlemishSleeve, FlemishSleeve, ByAngle, 279_104 * 0.95 / 5},
