@@ -27,6 +27,7 @@ func level() *facts.Document {
 	for i := 1; i <= 4; i++ {
 		addLeg(d, i)
 	}
+	slingsLevel(d)
 	d.Finish()
 	return d
 }

@@ -42,10 +42,16 @@ type kind struct {
 
 func kinds() []kind {
 	return []kind{
+		{"believable_tag", (*Mender).believableTag},
 		{"higher_rating", (*Mender).higherRating},
 		{"inspection_due", (*Mender).inspectionDue},
 		{"larger_eye", (*Mender).largerEye},
+		{"longer_body", (*Mender).longerBody},
 		{"longer_leg", (*Mender).longerLeg},
+		{"stronger_intermediate_link", (*Mender).strongerIntermediateLink},
+		{"stronger_lower_fitting", (*Mender).strongerLowerFitting},
+		{"stronger_master_link", (*Mender).strongerMasterLink},
+		{"thicker_rope", (*Mender).thickerRope},
 	}
 }
 

@@ -9,6 +9,7 @@
 #   over: gear
 #   where:
 #     uses: {at_least: 1}
+#     inspected_with_bridle: [false]
 #     inspection.overdue_days: {at_most: 0}
 #   params:
 #     soon_days: {default: 30, at_least: 0, at_most: 366}

@@ -6,7 +6,9 @@
 # custom:
 #   severity: error
 #   over: gear
-#   where: {uses: {at_least: 1}}
+#   where:
+#     uses: {at_least: 1}
+#     inspected_with_bridle: [false]
 #   measured: inspection.overdue_days
 #   message: "{id} is {measured} past its periodic inspection, due on {inspection.due}"
 #   place: inspection

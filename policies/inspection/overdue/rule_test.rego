@@ -4,7 +4,7 @@ import data.liftlint.rules.inspection.overdue.finding
 
 found(item) := got if got := finding with input as {"gear": [item]}
 
-item(days) := {"key": "gear/S1", "uses": 1, "inspection": {"overdue_days": days}}
+item(days) := {"key": "gear/S1", "uses": 1, "inspected_with_bridle": false, "inspection": {"overdue_days": days}}
 
 test_breaks_a_day_after if found(item(1)) == {"gear/S1"}
 
@@ -12,8 +12,10 @@ test_meets_on_the_day if found(item(0)) == set()
 
 test_meets_before if found(item(-30)) == set()
 
-test_due_day_unknown if found({"key": "gear/S1", "uses": 1, "inspection": {"date": "2026-01-05"}}) == set()
+test_due_day_unknown if found({"key": "gear/S1", "uses": 1, "inspected_with_bridle": false, "inspection": {"date": "2026-01-05"}}) == set()
 
-test_none_on_record if found({"key": "gear/S1", "uses": 1}) == set()
+test_none_on_record if found({"key": "gear/S1", "uses": 1, "inspected_with_bridle": false}) == set()
 
-test_gear_that_is_not_used if found({"key": "gear/S9", "uses": 0, "inspection": {"overdue_days": 9}}) == set()
+test_gear_that_is_not_used if found({"key": "gear/S9", "uses": 0, "inspected_with_bridle": false, "inspection": {"overdue_days": 9}}) == set()
+
+test_part_of_an_inspected_bridle if found({"key": "gear/S1", "uses": 1, "inspected_with_bridle": true, "inspection": {"overdue_days": 9}}) == set()

@@ -7,7 +7,7 @@
 #   severity: error
 #   over: gear
 #   where:
-#     kind: [wire_rope_sling]
+#     kind: [wire_rope_sling, bridle]
 #     uses: {at_least: 1}
 #     tag_names_design_factor: [true]
 #   measured: tag.design_factor

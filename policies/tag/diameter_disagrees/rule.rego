@@ -1,16 +1,16 @@
 # METADATA
 # title: Rope and tag of unlike diameter
 # description: >-
-#   A tag that names another diameter than the sling has belongs to another
-#   sling, and so does its rated load.
+#   A tag that names another diameter than the sling, or a leg of the bridle, has
+#   belongs to another, and so does its rated load.
 # custom:
 #   severity: error
 #   over: gear
 #   where:
-#     kind: [wire_rope_sling]
+#     kind: [wire_rope_sling, bridle]
 #     uses: {at_least: 1}
 #     tag_names_diameter: [true]
-#   message: "the tag of {id} names another diameter than the sling has in the plan: find out which sling it is"
+#   message: "the tag of {id} names another diameter than its rope has in the plan: find out what it belongs to"
 #   place: tag
 #   waivable: false
 #   cite:

@@ -1,28 +1,31 @@
 # METADATA
 # title: Tag missing or incomplete
 # description: >-
-#   A sling is used by what its tag says. One without a tag that can be read is
-#   taken out of service until it has been identified and tagged again.
+#   A sling is used by what its tag says, and a bridle by the one tag of the
+#   whole. One without a tag that can be read is taken out of service until it has
+#   been identified and tagged again.
 # custom:
 #   over: gear
 #   where:
-#     kind: [wire_rope_sling]
+#     kind: [wire_rope_sling, bridle]
+#     tagged_with_bridle: [false]
 #     uses: {at_least: 1}
 #   params:
 #     required: [maker, diameter, rated_load, hitch, angle_from_horizontal]
+#     required_of_bridles: [maker, diameter, rated_load, angle_from_horizontal, legs, rated_for]
 #   grades:
 #     - name: missing
 #       severity: error
-#       message: "sling {id} has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it"
+#       message: "{id} has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: illegible
 #       severity: error
-#       message: "the tag of sling {id} can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it"
+#       message: "the tag of {id} can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: incomplete
 #       severity: error
 #     - name: not_recorded
 #       severity: {draft: note, review: error, prelift: error}
-#       message: "the plan says nothing of a tag on sling {id}: write down what it shows"
-#   message: "the tag of sling {id} does not show: {names}"
+#       message: "the plan says nothing of a tag on {id}: write down what it shows"
+#   message: "the tag of {id} does not show: {names}"
 #   place: tag
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (c)(16), basis: read, profiles: [us]}
@@ -50,7 +53,16 @@ finding contains {"key": item.key, "grade": "not_recorded"} if {
 
 finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	some item in input.gear
+	item.kind == "wire_rope_sling"
 	item.tag.state == "legible"
 	lacking := [field | some field in p.required; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.kind == "bridle"
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required_of_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }

@@ -8,6 +8,7 @@ sling(state, shows) := {
 	"key": "gear/S1",
 	"kind": "wire_rope_sling",
 	"uses": 1,
+	"tagged_with_bridle": false,
 	"tag": {"state": state, "shows": shows},
 }
 
@@ -27,12 +28,40 @@ test_breaks_incomplete_in_one_finding if {
 	}}
 }
 
+bridle(state, shows) := {
+	"key": "gear/B1",
+	"kind": "bridle",
+	"uses": 1,
+	"tagged_with_bridle": false,
+	"tag": {"state": state, "shows": shows},
+}
+
+test_breaks_bridle if {
+	found(bridle("legible", ["maker", "diameter", "rated_load", "legs"])) == {{
+		"key": "gear/B1",
+		"grade": "incomplete",
+		"names": ["angle_from_horizontal", "rated_for"],
+	}}
+}
+
+test_meets_bridle_without_a_hitch if {
+	found(bridle("legible", ["maker", "diameter", "rated_load", "angle_from_horizontal", "legs", "rated_for"])) == set()
+}
+
+test_breaks_bridle_without_a_tag if {
+	found(bridle("missing", [])) == {{"key": "gear/B1", "grade": "missing"}}
+}
+
+test_leg_under_the_tag_of_its_bridle if {
+	found({"key": "gear/S1", "kind": "wire_rope_sling", "uses": 1, "tagged_with_bridle": true, "tag": {"state": "not_recorded", "shows": []}}) == set()
+}
+
 test_meets_complete if found(sling("legible", all)) == set()
 
 test_shackles_have_no_such_tag if {
-	found({"key": "gear/K1", "kind": "shackle", "uses": 1, "tag": {"state": "missing", "shows": []}}) == set()
+	found({"key": "gear/K1", "kind": "shackle", "tagged_with_bridle": false, "uses": 1, "tag": {"state": "missing", "shows": []}}) == set()
 }
 
 test_gear_that_is_not_used if {
-	found({"key": "gear/S9", "kind": "wire_rope_sling", "uses": 0, "tag": {"state": "missing", "shows": []}}) == set()
+	found({"key": "gear/S9", "kind": "wire_rope_sling", "tagged_with_bridle": false, "uses": 0, "tag": {"state": "missing", "shows": []}}) == set()
 }

@@ -1,19 +1,20 @@
 # METADATA
 # title: Useful fields missing on a tag
 # description: >-
-#   A sling can be used by what its tag has to show. A serial number, the number
+#   A sling or bridle can be used by what its tag has to show. A serial number, the number
 #   of legs and the design factor besides make sure that register, certificate
-#   and inspection report speak of this sling, and of what its rating rests on.
+#   and inspection report speak of this one, and of what its rating rests on.
 # custom:
 #   severity: note
 #   over: gear
 #   where:
-#     kind: [wire_rope_sling]
+#     kind: [wire_rope_sling, bridle]
 #     uses: {at_least: 1}
 #     tag.state: [legible]
 #   params:
 #     useful: [serial, legs, design_factor]
-#   message: "the tag of sling {id} does not show, though it would be useful: {names}"
+#     useful_of_bridles: [serial, design_factor]
+#   message: "the tag of {id} does not show, though it would be useful: {names}"
 #   place: tag
 #   cite:
 #     - {document: common practice, basis: practice}
@@ -23,6 +24,14 @@ import data.params.tag.useful_fields_missing as p
 
 finding contains {"key": item.key, "names": lacking} if {
 	some item in input.gear
+	item.kind == "wire_rope_sling"
 	lacking := [field | some field in p.useful; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "names": lacking} if {
+	some item in input.gear
+	item.kind == "bridle"
+	lacking := [field | some field in p.useful_of_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }

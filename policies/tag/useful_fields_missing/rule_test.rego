@@ -28,6 +28,10 @@ test_breaks_with_nothing_legible_on_it if {
 	found(sling("legible", [])) == {{"key": "gear/S1", "names": ["serial", "legs", "design_factor"]}}
 }
 
+test_breaks_bridle if {
+	found({"key": "gear/B1", "kind": "bridle", "uses": 1, "tag": {"state": "legible", "shows": ["serial"]}}) == {{"key": "gear/B1", "names": ["design_factor"]}}
+}
+
 test_no_tag_is_another_rule if found(sling("missing", [])) == set()
 
 test_illegible_tag_is_another_rule if found(sling("illegible", [])) == set()

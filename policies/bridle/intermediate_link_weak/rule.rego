@@ -1,0 +1,27 @@
+# METADATA
+# title: Intermediate link against one leg
+# description: >-
+#   An intermediate link carries two legs that pull at an angle to each other. In
+#   the makers' standard for wire rope slings it is rated for at least 1.6 times
+#   one leg.
+# custom:
+#   severity: error
+#   over: bridles
+#   where:
+#     intermediate_links: {at_least: 1}
+#   measured: intermediate_over_leg_ratio
+#   limit: least_ratio
+#   params:
+#     least_ratio: {default: 1.6, at_least: 1, at_most: 2}
+#   message: "the weakest intermediate link of {id} is rated for {measured} of one of its legs; at least {limit} is asked for"
+#   remedy: stronger_intermediate_link
+#   cite:
+#     - {document: EN 13414-1, clause: intermediate links, basis: memory}
+package liftlint.rules.bridle.intermediate_link_weak
+
+import data.params.bridle.intermediate_link_weak as p
+
+finding contains bridle.key if {
+	some bridle in input.bridles
+	bridle.intermediate_over_leg_ratio < p.least_ratio
+}

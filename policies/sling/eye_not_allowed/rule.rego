@@ -1,0 +1,29 @@
+# METADATA
+# title: Eyes that no sling has
+# description: >-
+#   Clips work loose and have to be tightened again once they have carried, and a
+#   knot bends the rope round itself, where it breaks first. Slings have spliced,
+#   pressed or socketed ends.
+# custom:
+#   over: ropes
+#   grades:
+#     - name: knotted
+#       severity: error
+#       message: "an eye of {id} is tied in a knot: it is not used as a sling"
+#     - name: clipped
+#       severity: error
+#   message: "an eye of {id} is held by clips, which are not for making slings: use one with spliced or pressed eyes"
+#   cite:
+#     - {document: 29 CFR 1926.251, clause: (c)(4)(iii), basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.sling.eye_not_allowed
+
+finding contains {"key": rope.key, "grade": "knotted"} if {
+	some rope in input.ropes
+	"knotted" in rope.eye_kinds
+}
+
+finding contains {"key": rope.key, "grade": "clipped"} if {
+	some rope in input.ropes
+	"clipped" in rope.eye_kinds
+}

@@ -1,0 +1,9 @@
+package liftlint.rules.sling.faults_seen_test
+
+import data.liftlint.rules.sling.faults_seen.finding
+
+found(faults) := got if got := finding with input as {"ropes": [{"key": "rope/S1", "faults_seen": faults}]}
+
+test_breaks_in_one_finding if found(["kink", "heat"]) == {{"key": "rope/S1", "names": ["kink", "heat"]}}
+
+test_meets if found([]) == set()

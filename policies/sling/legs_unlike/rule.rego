@@ -1,0 +1,21 @@
+# METADATA
+# title: Slings of unlike rope
+# description: >-
+#   Legs of one lift share a load alike only if they stretch alike: a thicker
+#   rope, or one with a steel core beside one with a fiber core, takes more than
+#   its part wherever stiffness has a say. Slings that were picked from unlike
+#   sets also have unlike ratings.
+# custom:
+#   severity: warning
+#   over: lifts
+#   where:
+#     legs: {at_least: 2}
+#   message: "the slings of the legs are unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it"
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.sling.legs_unlike
+
+finding contains lift.key if {
+	some lift in input.lifts
+	lift.ropes_unlike == true
+}
