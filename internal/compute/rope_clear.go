@@ -19,17 +19,20 @@ func (w *work) clearRope(r *facts.Rope, s *gear.WireRopeSling) {
 	r.SplicesGiven = len(lengths) == 0
 	needs := append(diameterNeed(s), lengthNeed(s)...)
 	eyes := eyeLengthNeeds(s)
-	if len(needs) == 0 {
-		least, most := clearD(s, longest), clearD(s, shortest)
-		switch {
-		case len(eyes) == 0 && (len(lengths) == 0 || least >= plentyClearD):
-			r.ClearRopeD = &least
-		case most < tooLittleD: // an eye not given counts as nothing here, which leaves the most
-			r.ClearRopeD = &most
-		}
+	if len(needs) > 0 {
+		w.wait(r.Key, append(needs, eyes...), "clear_rope_d")
+		return
 	}
-	if r.ClearRopeD == nil {
-		w.wait(r.Key, append(append(needs, eyes...), lengths...), "clear_rope_d")
+	least, most := clearD(s, longest), clearD(s, shortest)
+	switch {
+	case most < tooLittleD: // an eye not given counts as nothing here, which leaves the most
+		r.ClearRopeD = &most
+	case len(eyes) > 0: // splices are asked for once it is seen that they matter
+		w.wait(r.Key, eyes, "clear_rope_d")
+	case len(lengths) == 0 || least >= plentyClearD:
+		r.ClearRopeD = &least
+	default:
+		w.wait(r.Key, lengths, "clear_rope_d")
 	}
 }
 
