@@ -12,6 +12,7 @@ import (
 	"encoding/json"
 
 	"liftlint/internal/record"
+	"liftlint/internal/rulepage"
 	"liftlint/schema"
 )
 
@@ -20,7 +21,7 @@ import (
 func TestPublishedSchemas(t *testing.T) {
 	for file, of := range map[string]map[string]any{
 		"rules.schema.json": record.Schema(reflect.TypeFor[ruleList](), "liftlint rules", "What liftlint rules prints as JSON: every rule and built-in check."),
-		"page.schema.json":  record.Schema(reflect.TypeFor[page](), "liftlint explain", "What liftlint explain prints as JSON: one rule or built-in check."),
+		"page.schema.json":  record.Schema(reflect.TypeFor[rulepage.Page](), "liftlint explain", "What liftlint explain prints as JSON: one rule or built-in check."),
 	} {
 		path := "../../schema/" + file
 		want, err := record.SchemaFile(of)

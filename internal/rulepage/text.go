@@ -1,4 +1,4 @@
-package cli
+package rulepage
 
 import (
 	"fmt"
@@ -9,8 +9,8 @@ import (
 
 const textWidth = 80
 
-// text lays a page out for reading.
-func (p page) text() string {
+// Text lays a page out for reading on a terminal.
+func (p Page) Text() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s\n%s\n\n%s\n\n", p.Title, p.ID, wrap(p.Description, ""))
 	if p.BuiltIn {
@@ -41,7 +41,7 @@ func (p page) text() string {
 	return b.String()
 }
 
-func (s profileSettings) text() string {
+func (s ProfileSettings) text() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "Profile %s\n", s.Profile)
 	if s.Off != "" {
@@ -69,7 +69,7 @@ func (s profileSettings) text() string {
 	return b.String()
 }
 
-func (s profileSettings) isLimit(name string) bool {
+func (s ProfileSettings) isLimit(name string) bool {
 	for _, g := range s.Grades {
 		if g.Limit == name {
 			return true
@@ -78,7 +78,7 @@ func (s profileSettings) isLimit(name string) bool {
 	return false
 }
 
-func (s profileSettings) value(name string) (string, bool) {
+func (s ProfileSettings) value(name string) (string, bool) {
 	for _, p := range s.Params {
 		if p.Name != name {
 			continue
@@ -96,7 +96,7 @@ func (s profileSettings) value(name string) (string, bool) {
 	return "", false
 }
 
-// wrap breaks words into lines of the page's width, all behind the indent.
+// wrap breaks words into lines of the Page's width, all behind the indent.
 func wrap(words, indent string) string {
 	var b strings.Builder
 	line := indent

@@ -1,4 +1,4 @@
-package cli
+package rulepage
 
 import (
 	"context"
@@ -8,34 +8,33 @@ import (
 
 	"liftlint/internal/lint"
 	"liftlint/internal/ruleexample"
-	"liftlint/policies"
 )
 
-// example is one of a rule's two plans, with what is said of it.
-type example struct {
+// Example is one of a rule's two plans, with what is said of it.
+type Example struct {
 	Kind string   `json:"kind" enum:"breaks,meets" doc:"Whether it breaks the rule or meets it."`
 	What string   `json:"what" doc:"The example in words."`
-	Set  []change `json:"set" doc:"What differs from a plan without faults."`
+	Set  []Change `json:"set" doc:"What differs from a plan without faults."`
 	Says []string `json:"says" doc:"What the rule says of it: nothing, where it is met."`
 }
 
-// change is a value that an example sets.
-type change struct {
+// Change is a value that an example sets.
+type Change struct {
 	At string `json:"at" doc:"JSON pointer of the value."`
 	To string `json:"to" doc:"What is written there."`
 }
 
-// examplesOf puts the rule to its two examples. A rule of a company's own has
-// none here.
-func examplesOf(l *lint.Linter, rule string) ([]example, error) {
-	pair, err := ruleexample.Load(policies.Examples(), rule)
+// examplesOf puts the rule to its two examples. A rule without
+// examples has none here.
+func examplesOf(l *lint.Linter, rule string) ([]Example, error) {
+	pair, err := ruleexample.Load(l.Examples(), rule)
 	if errors.Is(err, ruleexample.ErrNone) {
-		return []example{}, nil
+		return []Example{}, nil
 	}
 	if err != nil {
 		return nil, err
 	}
-	list := []example{{Kind: "breaks"}, {Kind: "meets"}}
+	list := []Example{{Kind: "breaks"}, {Kind: "meets"}}
 	for i, e := range []ruleexample.Example{pair.Breaks, pair.Meets} {
 		if err := list[i].fill(l, rule, e); err != nil {
 			return nil, err
@@ -44,10 +43,10 @@ func examplesOf(l *lint.Linter, rule string) ([]example, error) {
 	return list, nil
 }
 
-func (x *example) fill(l *lint.Linter, rule string, e ruleexample.Example) error {
-	x.What, x.Set, x.Says = e.What, []change{}, []string{}
+func (x *Example) fill(l *lint.Linter, rule string, e ruleexample.Example) error {
+	x.What, x.Set, x.Says = e.What, []Change{}, []string{}
 	for _, c := range e.Set {
-		x.Set = append(x.Set, change(c))
+		x.Set = append(x.Set, Change(c))
 	}
 	r, err := l.Check(context.Background(), "example", []byte(e.Text))
 	if err != nil {
@@ -62,7 +61,7 @@ func (x *example) fill(l *lint.Linter, rule string, e ruleexample.Example) error
 }
 
 // text shows the example: what it is, what is written, what is said of it.
-func (x example) text() string {
+func (x Example) text() string {
 	var b strings.Builder
 	if x.Kind == "breaks" {
 		fmt.Fprintln(&b, wrap("Broken by "+x.What+":", ""))
