@@ -50,12 +50,9 @@ func (k *explainCommand) run(id string) error {
 }
 
 func (k *explainCommand) page(l *lint.Linter, id string) (rulepage.Page, error) {
-	names, err := lint.ProfileNames()
+	names, err := profilesOf(&k.judging)
 	if err != nil {
 		return rulepage.Page{}, err
-	}
-	if k.judging.profile != "" {
-		names = []string{k.judging.profile}
 	}
 	return rulepage.Build(l, rulepage.Options{Profiles: names, Stage: k.judging.stage}, id)
 }

@@ -111,6 +111,14 @@ func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
 	return l, nil
 }
 
+// profilesOf lists the profile asked for, or all.
+func profilesOf(j *judging) ([]string, error) {
+	if j.profile != "" {
+		return []string{j.profile}, nil
+	}
+	return lint.ProfileNames()
+}
+
 // choice is a flag that takes one of several words.
 type choice struct {
 	value   string

@@ -168,6 +168,16 @@ func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, err
 // Profile is the one for plans that name none.
 func (l *Linter) Profile() string { return l.options.profileFor("") }
 
+// RuleOptions are what the rules of a profile are loaded with, for those who
+// test rules.
+func (l *Linter) RuleOptions(profile string) (policy.Options, error) {
+	_, p, err := l.packs.get(profile)
+	if err != nil {
+		return policy.Options{}, err
+	}
+	return l.options.ruleOptions(p), nil
+}
+
 // Rules are the rules as a profile has them.
 func (l *Linter) Rules(profile string) ([]*policy.Rule, error) {
 	pack, _, err := l.packs.get(profile)

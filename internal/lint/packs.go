@@ -10,6 +10,7 @@ import (
 	"liftlint/internal/nearest"
 	"liftlint/internal/policy"
 	"liftlint/internal/remedy"
+	"liftlint/internal/ruleexample"
 	"liftlint/policies"
 )
 
@@ -71,13 +72,40 @@ func load(name string, o Options) (loaded, error) {
 	if err != nil {
 		return loaded{}, err
 	}
-	pack, err := policy.Load(context.Background(), policy.Options{
+	pack, err := policy.Load(context.Background(), o.ruleOptions(profile))
+	if err == nil {
+		err = withExamples(pack, o)
+	}
+	return loaded{pack, profile}, err
+}
+
+// ruleOptions are all the rules there are, as a profile and the configurations
+// have them.
+func (o Options) ruleOptions(p policy.Profile) policy.Options {
+	return policy.Options{
 		Sources:  slices.Concat([]policy.Source{{Root: "policies", Files: policies.Rules()}}, o.Config.Rules, o.Rules),
-		Profile:  profile,
+		Profile:  p,
 		Layers:   o.Config.Layers,
 		Remedies: remedy.Names(),
-	})
-	return loaded{pack, profile}, err
+	}
+}
+
+// withExamples refuses company rules without their two examples: what a rule
+// does is shown before it judges.
+func withExamples(pack *policy.Pack, o Options) error {
+	var ps policy.Problems
+	for _, s := range slices.Concat(o.Config.Rules, o.Rules) {
+		for _, r := range pack.Rules() {
+			if !strings.HasPrefix(r.File, s.Root+"/") {
+				continue
+			}
+			files := layeredFiles{s.Files, policies.Examples()}
+			if _, err := ruleexample.Load(files, r.ID); err != nil {
+				ps.Add(policy.Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("a plan that breaks it and one that meets it are to stand in %s beside it: %v", ruleexample.File, err)})
+			}
+		}
+	}
+	return ps.Sorted()
 }
 
 func knownStage(stage string) error {

@@ -111,7 +111,9 @@ func (l ruleLayer) severities(graded bool) {
 	case graded:
 		l.refuse("/severity", "rule %s has grades: give their severities under grades", r.ID)
 	default:
-		r.Severity = l.level("severity", "/severity", r.Severity, *l.set.Severity)
+		if is := l.level("severity", "/severity", r.Severity, *l.set.Severity); is != r.Severity {
+			r.Severity, r.SeverityFrom = is, l.Name
+		}
 	}
 	for _, name := range sortedKeys(l.set.Grades) {
 		under := "/grades/" + datafile.Escape(name)
@@ -120,7 +122,9 @@ func (l ruleLayer) severities(graded bool) {
 			l.refuse(under, "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
 			continue
 		}
-		r.Grades[i].Severity = l.level(name, under, r.Grades[i].Severity, l.set.Grades[name])
+		if is := l.level(name, under, r.Grades[i].Severity, l.set.Grades[name]); is != r.Grades[i].Severity {
+			r.Grades[i].Severity, r.Grades[i].From = is, l.Name
+		}
 	}
 }
 

@@ -44,7 +44,7 @@ func (l *loader) read() {
 	home := map[string]string{} // id -> file
 	seen := map[string]bool{}   // every id with a file, read or not
 	for _, f := range files {
-		if f.test {
+		if f.test || !l.options.wants(f.id) {
 			continue
 		}
 		if first, twice := home[f.id]; twice {
@@ -55,7 +55,7 @@ func (l *loader) read() {
 		l.rule(f)
 	}
 	for _, f := range files {
-		if f.test && !seen[f.id] {
+		if f.test && !seen[f.id] && l.options.wants(f.id) {
 			l.problems.Add(Problem{File: f.name, Line: 1, Column: 1, Message: "there is no " + ruleFile + " beside these tests"})
 		}
 	}
@@ -114,12 +114,12 @@ func (l *loader) formerIDs(home map[string]string) {
 func (l *loader) strangers(known []string) {
 	for _, layer := range l.options.layers() {
 		for _, id := range sortedKeys(layer.Rules) {
-			if !slices.Contains(known, id) {
+			if l.options.wants(id) && !slices.Contains(known, id) {
 				l.problems.Add(layer.problem("/rules/"+datafile.Escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
 			}
 		}
 		for i, id := range layer.Locked {
-			if strings.Contains(id, "/") && !slices.Contains(known, id) { // "profile" is no rule
+			if strings.Contains(id, "/") && l.options.wants(id) && !slices.Contains(known, id) { // "profile" is no rule
 				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "there is no rule %q to lock%s", id, nearest.Hint(id, known)))
 			}
 		}

@@ -22,12 +22,16 @@ type Options struct {
 	Sources  []Source      // folders of rules
 	Profile  Profile       // parameters and severities; the zero value leaves METADATA's
 	Layers   []Layer       // configurations, the outermost first
+	Only     []string      // the ids of the rules to load; nil loads all
 	Deadline time.Duration // for one Judge; DefaultDeadline when zero
 	Remedies []string      // the remedies there are; nil leaves their names unchecked
 }
 
 // layers are the profile and the configurations, in their order.
 func (o Options) layers() []Layer { return append([]Layer{o.Profile.layer()}, o.Layers...) }
+
+// wants reports whether a rule is to be loaded.
+func (o Options) wants(id string) bool { return o.Only == nil || slices.Contains(o.Only, id) }
 
 // DefaultDeadline is far more than any plan takes.
 const DefaultDeadline = 5 * time.Second

@@ -21,9 +21,11 @@ type Rule struct {
 	Limit    string      // the parameter or field it is judged by
 	Params   []Param     // by name
 	Severity Levels      // of a rule without grades
-	Grades   []Grade     // worst first; empty for a rule without
-	Place    string      // the nested record that a finding points at
-	Remedy   string      // the computation that finds what would put it right
+	// SeverityFrom is the layer that set it, empty for METADATA.
+	SeverityFrom string
+	Grades       []Grade // worst first; empty for a rule without
+	Place        string  // the nested record that a finding points at
+	Remedy       string  // the computation that finds what would put it right
 
 	Citations []finding.Citation
 	Lowerable bool     // a profile may lower it or switch it off
@@ -51,6 +53,7 @@ type Param struct {
 type Grade struct {
 	Name     string
 	Severity Levels
+	From     string // the layer that set the severity, empty for METADATA
 	Measured string
 	Limit    string
 

@@ -60,7 +60,7 @@ func (l *loader) readTests() {
 	files, _ := regoFiles(l.options.Sources) // their problems are noted already
 	tests := map[string]*ast.Module{}
 	for _, f := range files {
-		if !f.test {
+		if !f.test || !l.options.wants(f.id) {
 			continue
 		}
 		m, ps := f.parse(l.caps)

@@ -3,14 +3,13 @@ package ruleexample_test
 import (
 	"context"
 	"errors"
-	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
 	"liftlint/internal/lint"
 	"liftlint/internal/ruleexample"
-	"liftlint/policies"
+	"liftlint/internal/rulekit"
 )
 
 // TestEveryRuleHasItsExamples: the one that breaks it is found by that rule,
@@ -27,53 +26,16 @@ func TestEveryRuleHasItsExamples(t *testing.T) {
 	}
 	for _, r := range rules {
 		t.Run(r.ID, func(t *testing.T) {
-			pair, err := ruleexample.Load(policies.Examples(), r.ID)
+			trials, err := rulekit.Examples(context.Background(), l, r.ID)
 			if err != nil {
 				t.Fatal(err)
 			}
-			breaks(t, judge(t, l, pair.Breaks), r.ID, pair.Breaks)
-			meets(t, judge(t, l, pair.Meets), r.ID)
+			for _, x := range trials {
+				for _, fault := range x.Faults {
+					t.Errorf("%s (%s): %s", x.Kind, x.What, fault)
+				}
+			}
 		})
-	}
-}
-
-func judge(t *testing.T, l *lint.Linter, e ruleexample.Example) *lint.Result {
-	t.Helper()
-	if e.What == "" {
-		t.Error("an example says nothing of itself")
-	}
-	r, err := l.Check(context.Background(), "example", []byte(e.Text))
-	if err != nil {
-		t.Fatal(err)
-	}
-	if r.State != lint.Judged {
-		t.Fatalf("%s: the plan is %s: %v\n%s", e.What, r.State, r.Findings, e.Text)
-	}
-	return r
-}
-
-func breaks(t *testing.T, r *lint.Result, rule string, e ruleexample.Example) {
-	t.Helper()
-	var at []string
-	for _, f := range r.Findings {
-		if f.Rule != rule {
-			t.Errorf("%s: found by %s too: %s", e.What, f.Rule, f.Message)
-		}
-		at = append(at, f.Place.Pointer)
-	}
-	if !slices.Equal(at, e.Finds) {
-		t.Errorf("%s: found at %v, expected at %v", e.What, at, e.Finds)
-	}
-}
-
-func meets(t *testing.T, r *lint.Result, rule string) {
-	t.Helper()
-	for _, f := range r.Findings {
-		t.Errorf("what meets it is found by %s: %s", f.Rule, f.Message)
-	}
-	i := slices.IndexFunc(r.Checked, func(c lint.Checked) bool { return c.Rule == rule })
-	if i < 0 || len(r.Checked[i].Met) == 0 {
-		t.Error("what is to meet the rule is not judged by it")
 	}
 }
 

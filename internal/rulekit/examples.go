@@ -1,0 +1,92 @@
+package rulekit
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"strings"
+
+	"liftlint/internal/lint"
+	"liftlint/internal/ruleexample"
+)
+
+// Trial is how one example of a rule came out.
+type Trial struct {
+	Rule   string
+	Kind   string // breaks or meets
+	What   string // the example in words
+	Faults []string
+}
+
+// Passed reports whether the example did what it is there for.
+func (t Trial) Passed() bool { return len(t.Faults) == 0 }
+
+// Examples puts both examples of a rule to all rules: the one that breaks it
+// has to be found by it alone, at the places it names; in the one that meets it
+// nothing may be found, and the rule has to have judged it. A rule without both
+// has a trial that did not pass.
+func Examples(ctx context.Context, l *lint.Linter, rule string) ([]Trial, error) {
+	pair, err := ruleexample.Load(l.Examples(), rule)
+	if err != nil {
+		return []Trial{{Rule: rule, Kind: "examples", Faults: []string{err.Error()}}}, nil
+	}
+	breaks := Trial{Rule: rule, Kind: "breaks", What: pair.Breaks.What}
+	meets := Trial{Rule: rule, Kind: "meets", What: pair.Meets.What}
+	if err := breaks.run(ctx, l, pair.Breaks, breaks.found(pair.Breaks.Finds)); err != nil {
+		return nil, err
+	}
+	if err := meets.run(ctx, l, pair.Meets, meets.met); err != nil {
+		return nil, err
+	}
+	return []Trial{breaks, meets}, nil
+}
+
+func (t *Trial) fault(format string, args ...any) {
+	t.Faults = append(t.Faults, fmt.Sprintf(format, args...))
+}
+
+func (t *Trial) run(ctx context.Context, l *lint.Linter, e ruleexample.Example, look func(*lint.Result)) error {
+	if e.What == "" {
+		t.fault("it says nothing of itself: give what")
+	}
+	r, err := l.Check(ctx, "example", []byte(e.Text))
+	if err != nil {
+		return err
+	}
+	if r.State != lint.Judged {
+		for _, f := range r.Findings {
+			t.fault("the plan is not valid: %s", f.Message)
+		}
+		return nil
+	}
+	look(r)
+	return nil
+}
+
+// found wants findings of the rule alone, at the places given.
+func (t *Trial) found(finds []string) func(*lint.Result) {
+	return func(r *lint.Result) {
+		var at []string
+		for _, f := range r.Findings {
+			if f.Rule != t.Rule {
+				t.fault("%s finds something in it too: %s", f.Rule, f.Message)
+				continue
+			}
+			at = append(at, f.Place.Pointer)
+		}
+		if !slices.Equal(at, finds) {
+			t.fault("found at [%s], expected at [%s]", strings.Join(at, ", "), strings.Join(finds, ", "))
+		}
+	}
+}
+
+// met wants no finding, and the rule to have judged something.
+func (t *Trial) met(r *lint.Result) {
+	for _, f := range r.Findings {
+		t.fault("%s finds something in it: %s", f.Rule, f.Message)
+	}
+	i := slices.IndexFunc(r.Checked, func(c lint.Checked) bool { return c.Rule == t.Rule })
+	if i < 0 || len(r.Checked[i].Met) == 0 {
+		t.fault("the rule judges nothing in it")
+	}
+}
