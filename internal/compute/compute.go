@@ -123,6 +123,7 @@ func (w *work) lift() {
 		Stage:         w.cond.Stage,
 		Legs:          len(w.plan.Support.Legs),
 		RopesUnlike:   w.ropesUnlike(),
+		Labels:        w.plan.Lift.Labels,
 		LegsThatCount: w.legsThatCount(),
 	}
 	if w.day != nil {

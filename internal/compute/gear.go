@@ -19,6 +19,7 @@ func (w *work) gear() {
 			ID:                  base.ID,
 			Kind:                string(base.Kind),
 			Uses:                count[base.ID],
+			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
 			InspectedWithBridle: in != nil && base.Inspection == nil,

@@ -31,15 +31,16 @@ type Record struct {
 // Lift is the plan's head and the conditions it is judged under.
 type Lift struct {
 	Record
-	ID            string  `json:"id" doc:"The plan's number."`
-	Title         string  `json:"title" doc:"What the lift is."`
-	Category      string  `json:"category" enum:"routine,critical" doc:"How the plan classes the lift; routine where it says nothing."`
-	Profile       string  `json:"profile" doc:"Whose practice the plan is judged by."`
-	Stage         string  `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
-	Date          *string `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
-	Legs          int     `json:"legs" doc:"Number of legs that carry the load."`
-	RopesUnlike   bool    `json:"ropes_unlike" doc:"Whether the slings of the legs differ in diameter, class or core, as far as these are given."`
-	LegsThatCount int     `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load."`
+	ID            string   `json:"id" doc:"The plan's number."`
+	Title         string   `json:"title" doc:"What the lift is."`
+	Category      string   `json:"category" enum:"routine,critical" doc:"How the plan classes the lift; routine where it says nothing."`
+	Profile       string   `json:"profile" doc:"Whose practice the plan is judged by."`
+	Stage         string   `json:"stage" enum:"draft,review,prelift" doc:"How far the plan has come."`
+	Date          *string  `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
+	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
+	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
+	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs differ in diameter, class or core, as far as these are given."`
+	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load."`
 }
 
 // Load is the body that hangs.

@@ -6,6 +6,7 @@ type Gear struct {
 	ID                   string      `json:"id" doc:"Its number in the plan."`
 	Kind                 string      `json:"kind" enum:"wire_rope_sling,bridle,shackle,master_link,intermediate_link,hook" doc:"What it is."`
 	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	Labels               []string    `json:"labels" doc:"A company's own labels of it, each as label=value."`
 	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
 	TaggedWithBridle     bool        `json:"tagged_with_bridle" doc:"Whether the tag of a bridle holds for it, and it has none of its own."`
 	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`

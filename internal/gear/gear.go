@@ -41,6 +41,7 @@ type Common struct {
 	Mass       *quantity.Mass
 	Tag        *Tag
 	Inspection *Inspection
+	Labels     []string // label=value, in their order
 }
 
 // Base returns the common part.

@@ -38,6 +38,7 @@ func decodeLift(f fields) Lift {
 		Category: f.text("category"),
 		Units:    quantity.Metric,
 		Profile:  f.text("profile"),
+		Labels:   f.labels("labels"),
 	}
 	if l.Category == "" {
 		l.Category = "routine"

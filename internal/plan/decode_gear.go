@@ -22,6 +22,7 @@ func decodeItem(f fields) gear.Item {
 		Mass:       f.mass("mass"),
 		Tag:        decodeTag(f.of("tag")),
 		Inspection: decodeInspection(f.of("inspection")),
+		Labels:     f.labels("labels"),
 	}
 	switch common.Kind {
 	case gear.WireRopeSlingKind:

@@ -77,6 +77,15 @@ func (f fields) texts(key string) []string {
 	return list
 }
 
+// labels reads a list of names with their values, as label=value.
+func (f fields) labels(key string) []string {
+	var list []string
+	for _, i := range f.of(key).items() {
+		list = append(list, i.text("label")+"="+i.text("value"))
+	}
+	return list
+}
+
 func (f fields) temperature(key string) *quantity.Temperature {
 	return read(f, key, quantity.ParseTemperature)
 }

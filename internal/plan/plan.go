@@ -29,6 +29,7 @@ type Lift struct {
 	Profile  string // empty where the plan leaves it to the command
 	// Temperature is that of the gear; nil for ordinary weather.
 	Temperature *TemperatureRange
+	Labels      []string // label=value, in their order
 }
 
 // TemperatureRange is how cold and how hot something gets.
