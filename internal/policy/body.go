@@ -18,14 +18,15 @@ import (
 
 // text checks the module: its imports and each of its bodies.
 func (c *checker) text() {
-	alias := c.imports()
+	alias, lib := c.imports()
 	for _, r := range c.module.Rules {
 		if c.isFinding(r) {
-			b := &body{checker: c, alias: alias, vars: map[ast.Var]kind{}}
+			b := &body{checker: c, alias: alias, lib: lib, vars: map[ast.Var]kind{}}
 			for _, im := range c.module.Imports {
 				b.vars[im.Name()] = kind{}
 			}
 			delete(b.vars, alias)
+			delete(b.vars, lib)
 			b.run(r)
 		}
 	}
@@ -34,19 +35,21 @@ func (c *checker) text() {
 	}
 }
 
-// imports allows a rule its own parameters, and returns the name that they go
-// by.
-func (c *checker) imports() ast.Var {
-	alias := ast.Var("")
+// imports allows a rule its own parameters and the library, and returns the
+// names that they go by.
+func (c *checker) imports() (alias, lib ast.Var) {
 	own := "data.params." + strings.ReplaceAll(c.rule.ID, "/", ".")
 	for _, im := range c.module.Imports {
-		if path := im.Path.String(); path != own {
-			noteAt(&c.problems, im.Location, "import %s: a rule sees its own parameters only, %s", path, own)
-			continue
+		switch path := im.Path.String(); path {
+		case own:
+			alias = im.Name()
+		case libPath:
+			lib = im.Name()
+		default:
+			noteAt(&c.problems, im.Location, "import %s: a rule sees its own parameters, %s, and the library, %s, and nothing else", path, own, libPath)
 		}
-		alias = im.Name()
 	}
-	return alias
+	return alias, lib
 }
 
 // isFinding tells whether r adds to the set; anything else is refused.
@@ -69,6 +72,7 @@ func (c *checker) isFinding(r *ast.Rule) bool {
 type body struct {
 	*checker
 	alias    ast.Var // the parameters' name, empty when not imported
+	lib      ast.Var // the library's name, empty when not imported
 	record   ast.Var // the record's name, empty before it is declared
 	vars     map[ast.Var]kind
 	shielded bool                     // inside not or a comprehension
@@ -197,7 +201,7 @@ func (b *body) over(e *ast.Expr, v ast.Var, ref ast.Ref) {
 // free refuses a name that already means something.
 func (b *body) free(t *ast.Term, v ast.Var) bool {
 	_, taken := b.vars[v]
-	if taken || v == b.record || v == b.alias || v == "input" || v == "data" {
+	if taken || v == b.record || v == b.alias || v == b.lib || v == "input" || v == "data" {
 		noteAt(&b.problems, t.Location, "%s already has a meaning here: choose another name", v)
 		return false
 	}
@@ -209,7 +213,7 @@ func (b *body) free(t *ast.Term, v ast.Var) bool {
 func (b *body) forget(terms ...*ast.Term) {
 	for _, t := range terms {
 		ast.WalkVars(t, func(v ast.Var) bool {
-			if _, known := b.vars[v]; !known && v != b.record && v != b.alias {
+			if _, known := b.vars[v]; !known && v != b.record && v != b.alias && v != b.lib {
 				b.vars[v] = kind{}
 			}
 			return false

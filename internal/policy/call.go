@@ -46,6 +46,9 @@ func (b *body) function(l *ast.Location, terms []*ast.Term) (kind, bool) {
 	if !known {
 		return kind{}, false
 	}
+	if k, ok, taken := b.libCall(l, name, operands); taken {
+		return k, ok
+	}
 	switch name {
 	case "lt", "lte", "gt", "gte":
 		return kind{base: truth}, b.numbers(l, operands) && b.sameUnit(l, operands)

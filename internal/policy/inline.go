@@ -11,10 +11,15 @@ import (
 // that where drops never reaches finding, whatever the author wrote.
 func inline(m *ast.Module, r *Rule) {
 	alias := ast.Var("")
+	var kept []*ast.Import
 	for _, im := range m.Imports {
+		if im.Path.String() == libPath {
+			kept = append(kept, im)
+			continue
+		}
 		alias = im.Name()
 	}
-	m.Imports = nil
+	m.Imports = kept
 	ast.WalkTerms(m, func(t *ast.Term) bool {
 		ref, ok := t.Value.(ast.Ref)
 		if !ok || len(ref) != 2 || alias == "" || ref[0].Value.Compare(alias) != 0 {

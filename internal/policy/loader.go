@@ -135,7 +135,7 @@ func (l *loader) compile() {
 	}()
 	l.compiler = newCompiler(l.caps, l.shape.root)
 	l.compiler.SetErrorLimit(0) // all at once
-	l.compiler.Compile(l.modules)
+	l.compiler.Compile(withLib(l.modules))
 	if l.compiler.Failed() {
 		noteRego(&l.problems, "", l.compiler.Errors)
 	}

@@ -116,7 +116,7 @@ func (l *loader) testRecord(r *Rule, o ast.Object, under string) {
 func runTests(ctx context.Context, caps *ast.Capabilities, modules map[string]*ast.Module) ([]TestResult, error) {
 	ch, err := tester.NewRunner().
 		SetCompiler(newCompiler(caps, nil)).
-		SetModules(modules).
+		SetModules(withLib(modules)).
 		RaiseBuiltinErrors(true).
 		SetTimeout(DefaultDeadline).
 		RunTests(ctx, nil)

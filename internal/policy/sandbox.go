@@ -14,6 +14,7 @@ func builtinNames() []string {
 		"eq", "assign", "equal", "neq", "lt", "lte", "gt", "gte",
 		"plus", "minus", "mul", "abs", "count",
 		"internal.member_2", "startswith", "endswith", "contains", "lower",
+		"indexof", "substring", // of the library only: the text of rules is held to less
 	}
 }
 

@@ -19,5 +19,5 @@ finding contains leg.key if {
 	leg.angle_from_horizontal_deg < p.minimum_deg
 }
 
-# want 14:1: import data.params.angle.other: a rule sees its own parameters only, data.params.angle.bad
-# want 15:1: import data.liftlint.lib.helpers: a rule sees its own parameters only, data.params.angle.bad
+# want 14:1: import data.params.angle.other: a rule sees its own parameters, data.params.angle.bad, and the library, data.liftlint.lib, and nothing else
+# want 15:1: import data.liftlint.lib.helpers: a rule sees its own parameters, data.params.angle.bad, and the library, data.liftlint.lib, and nothing else
