@@ -1,6 +1,7 @@
 package rulepage
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 )
@@ -48,7 +49,7 @@ func (p Page) limits(b *strings.Builder) {
 	}
 	b.WriteString(" |\n|" + strings.Repeat("---|", len(p.Profiles)+1) + "\n")
 	for _, name := range p.gradeNames() {
-		fmt.Fprintf(b, "| %s |", strings.ReplaceAll(name, "_", " "))
+		fmt.Fprintf(b, "| %s |", cmp.Or(strings.ReplaceAll(name, "_", " "), "severity"))
 		for _, s := range p.Profiles {
 			fmt.Fprintf(b, " %s |", s.grade(name))
 		}
