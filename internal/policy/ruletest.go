@@ -9,6 +9,7 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/tester"
+	"github.com/open-policy-agent/opa/v1/topdown"
 
 	"liftlint/internal/datafile"
 )
@@ -34,25 +35,33 @@ const (
 // profile given. The error is Problems where rules or tests are wrong, or a
 // rule lacks a test that breaks it or one that meets it.
 func Test(ctx context.Context, o Options) ([]TestResult, error) {
+	l, err := loadTests(o)
+	if err != nil {
+		return nil, err
+	}
+	results, err := runTests(ctx, l.caps, l.modules, nil)
+	if err != nil {
+		return nil, err
+	}
+	if rules := len(l.modules) / 2; len(results) < 2*rules {
+		return nil, fmt.Errorf("%d tests ran for %d rules", len(results), rules)
+	}
+	return results, nil
+}
+
+// loadTests loads the rules, and beside each that is on its tests.
+func loadTests(o Options) (*loader, error) {
 	l, err := newLoader(o)
 	if err != nil {
 		return nil, err
 	}
 	l.read()
 	l.compile()
-	rules := len(l.modules)
 	l.readTests()
 	if err := l.problems.Sorted(); err != nil {
 		return nil, err
 	}
-	results, err := runTests(ctx, l.caps, l.modules)
-	if err != nil {
-		return nil, err
-	}
-	if len(results) < 2*rules {
-		return nil, fmt.Errorf("%d tests ran for %d rules", len(results), rules)
-	}
-	return results, nil
+	return l, nil
 }
 
 // readTests adds the tests of each rule that is on to the modules.
@@ -113,12 +122,15 @@ func (l *loader) testRecord(r *Rule, o ast.Object, under string) {
 	})
 }
 
-func runTests(ctx context.Context, caps *ast.Capabilities, modules map[string]*ast.Module) ([]TestResult, error) {
+// runTests runs the tests among the modules. The tracer may be nil.
+func runTests(ctx context.Context, caps *ast.Capabilities, modules map[string]*ast.Module, tracer topdown.QueryTracer) ([]TestResult, error) {
 	ch, err := tester.NewRunner().
 		SetCompiler(newCompiler(caps, nil)).
 		SetModules(withLib(modules)).
 		RaiseBuiltinErrors(true).
 		SetTimeout(DefaultDeadline).
+		SetCoverageQueryTracer(tracer).
+		SetCoverageRuns(nil). // what is reached only without an optimization is not reached
 		RunTests(ctx, nil)
 	if err != nil {
 		var ps Problems
