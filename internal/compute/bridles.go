@@ -1,6 +1,7 @@
 package compute
 
 import (
+	"math"
 	"slices"
 
 	"liftlint/internal/capacity"
@@ -72,41 +73,53 @@ func (w *work) wholeRatedN(b *gear.Bridle, oneLegN float64) *float64 {
 	return nil
 }
 
-// ratedOverN is the least rated load of the items over a force; what it waits
-// for comes from each item without a rating and from the other field.
-func (w *work) ratedOverN(key, field, otherField string, otherN *float64, items []gear.Item) *float64 {
-	var least *float64
-	known := otherN != nil
-	if otherN == nil {
-		w.out.Gaps.CopyTo(key, otherField, key, field)
-	}
-	for _, item := range items {
+// weakest is the item of the least rated load, the first of several; nil where
+// one of them has none, and then the fields wait for those.
+func (w *work) weakest(key string, list []gear.Item, fields ...string) gear.Item {
+	var needs []facts.Input
+	var least gear.Item
+	leastN := math.Inf(1)
+	for _, item := range list {
 		load, name := item.Rating()
 		if load == nil {
-			base := item.Base()
-			w.wait(key, []facts.Input{ratingInput(base.Pointer, base.ID, name)}, field)
-			known = false
-			continue
-		}
-		if least == nil || load.Newtons < *least {
-			least = ptr(load.Newtons)
+			needs = append(needs, ratingInput(item.Base().Pointer, item.Base().ID, name))
+		} else if load.Newtons < leastN {
+			least, leastN = item, load.Newtons
 		}
 	}
-	if !known || least == nil {
+	if len(needs) > 0 {
+		w.wait(key, needs, fields...)
 		return nil
 	}
-	return ptr(*least / *otherN)
+	return least
+}
+
+// ratedOver is the rated load of an item over a force in newtons; what that
+// waits for, the field waits for too.
+func (w *work) ratedOver(key, field string, item gear.Item, forceN *float64, forceField string) *float64 {
+	if forceN == nil {
+		w.out.Gaps.CopyTo(key, forceField, key, field)
+	}
+	if item == nil || forceN == nil {
+		return nil
+	}
+	load, _ := item.Rating()
+	return ptr(load.Newtons / *forceN)
 }
 
 func (w *work) masterRatio(f *facts.Bridle, b *gear.Bridle) {
-	f.MasterRatio = w.ratedOverN(f.Key, "master_over_assembly_ratio", "assembly_rated_n", f.AssemblyRatedN, []gear.Item{b.Master})
+	const field = "master_over_assembly_ratio"
+	master := w.weakest(f.Key, []gear.Item{b.Master}, field)
+	f.MasterRatio = w.ratedOver(f.Key, field, master, f.AssemblyRatedN, "assembly_rated_n")
 }
 
 func (w *work) intermediateRatio(f *facts.Bridle) {
 	if f.IntermediateLinks == 0 {
 		return
 	}
-	f.IntermediateRatio = w.ratedOverN(f.Key, "intermediate_over_leg_ratio", "one_leg_rated_n", f.OneLegRatedN, items(w.intermediateLinks()))
+	const field = "intermediate_over_leg_ratio"
+	link := w.weakest(f.Key, items(w.intermediateLinks()), field, "weakest_intermediate_link")
+	f.IntermediateRatio, f.WeakestLink = w.ratedOver(f.Key, field, link, f.OneLegRatedN, "one_leg_rated_n"), idOf(link)
 }
 
 // lowerFittings compares the lowest part of each leg that carries with what one
@@ -119,9 +132,19 @@ func (w *work) lowerFittings(f *facts.Bridle) {
 			list = append(list, lowest)
 		}
 	}
-	if f.LowerFittings = len(list); f.LowerFittings > 0 {
-		f.LowerFittingRatio = w.ratedOverN(f.Key, "lower_fitting_over_leg_ratio", "one_leg_rated_n", f.OneLegRatedN, list)
+	if f.LowerFittings = len(list); f.LowerFittings == 0 {
+		return
 	}
+	const field = "lower_fitting_over_leg_ratio"
+	fitting := w.weakest(f.Key, list, field, "weakest_lower_fitting")
+	f.LowerFittingRatio, f.WeakestFitting = w.ratedOver(f.Key, field, fitting, f.OneLegRatedN, "one_leg_rated_n"), idOf(fitting)
+}
+
+func idOf(item gear.Item) *string {
+	if item == nil {
+		return nil
+	}
+	return &item.Base().ID
 }
 
 func items(uses []plan.Use) []gear.Item {

@@ -21,24 +21,26 @@ func TestBridleRatios(t *testing.T) {
 		cond   compute.Conditions
 		change func(tree) tree
 		want   map[string]float64
+
+		weakest string
 	}{
 		{"as a whole, by angle", conditions(), nil, map[string]float64{
-			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legAngle, "lower_fitting_over_leg_ratio": shackleT / legAngle, "length_spread_d": 0}},
+			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legAngle, "lower_fitting_over_leg_ratio": shackleT / legAngle, "length_spread_d": 0}, "IL1 K1"},
 		{"as a whole, by band", europe(), nil, map[string]float64{
-			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legBand, "lower_fitting_over_leg_ratio": shackleT / legBand}},
+			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legBand, "lower_fitting_over_leg_ratio": shackleT / legBand}, ""},
 		{"for one leg, by angle", conditions(), oneLegOf(3), map[string]float64{
-			"master_over_assembly_ratio": 8 / (3 * 1.5 * math.Sqrt(3)), "intermediate_over_leg_ratio": 2.1}},
-		{"for one leg, by band", europe(), oneLegOf(3), map[string]float64{"master_over_assembly_ratio": 8 / 6.3}},
+			"master_over_assembly_ratio": 8 / (3 * 1.5 * math.Sqrt(3)), "intermediate_over_leg_ratio": 2.1}, ""},
+		{"for one leg, by band", europe(), oneLegOf(3), map[string]float64{"master_over_assembly_ratio": 8 / 6.3}, ""},
 		{"a parked leg takes nothing off", conditions(), func(v tree) tree { return park(v, 3) }, map[string]float64{
-			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legAngle}},
+			"master_over_assembly_ratio": 8 / 7.8, "intermediate_over_leg_ratio": 6.3 / legAngle}, ""},
 		{"the weakest link and fitting", conditions(), func(v tree) tree {
 			return v.set("gear/3/rated_load", "5 t").set("gear/10/rated_load", "2 t")
-		}, map[string]float64{"intermediate_over_leg_ratio": 5 / legAngle, "lower_fitting_over_leg_ratio": 2 / legAngle}},
+		}, map[string]float64{"intermediate_over_leg_ratio": 5 / legAngle, "lower_fitting_over_leg_ratio": 2 / legAngle}, "IL2 K3"},
 		{"a fitting on a parked leg", conditions(), func(v tree) tree { return park(v.set("gear/11/rated_load", "1 t"), 3) }, map[string]float64{
-			"lower_fitting_over_leg_ratio": shackleT / legAngle}},
+			"lower_fitting_over_leg_ratio": shackleT / legAngle}, ""},
 		{"longest against shortest, parked or not", conditions(), func(v tree) tree {
 			return park(v.set("gear/7/length", "4.05 m").set("gear/4/length", "3.991 m"), 3)
-		}, map[string]float64{"length_spread_d": 59.0 / 18}},
+		}, map[string]float64{"length_spread_d": 59.0 / 18}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			v := rulesBase(t, "bridle")
@@ -48,6 +50,10 @@ func TestBridleRatios(t *testing.T) {
 			f, _ := compute.Facts(decode(t, v.text()), c.cond)
 			for field, want := range c.want {
 				near(t, field, figure(t, f, "bridle/B1", field), want, 1e-6)
+			}
+			b := f.Document.Bridles[0]
+			if c.weakest != "" && *b.WeakestLink+" "+*b.WeakestFitting != c.weakest {
+				t.Errorf("weakest are %s and %s, not %s", *b.WeakestLink, *b.WeakestFitting, c.weakest)
 			}
 		})
 	}

@@ -24,9 +24,9 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "rated_against", "strongest_rope")
 	case "bridles.legs_on_tag":
 		return in(r, "legs_on_tag_given", false)
-	case "bridles.intermediate_over_leg_ratio":
+	case "bridles.intermediate_over_leg_ratio", "bridles.weakest_intermediate_link":
 		return in(r, "intermediate_links", 0)
-	case "bridles.lower_fitting_over_leg_ratio":
+	case "bridles.lower_fitting_over_leg_ratio", "bridles.weakest_lower_fitting":
 		return in(r, "lower_fittings", 0)
 	case "bridles.length_spread_d":
 		return in(r, "legs", 1)

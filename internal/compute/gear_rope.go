@@ -28,7 +28,7 @@ func (w *work) holdAgainstRope(g *facts.Gear, item gear.Item) {
 			g.RatedAgainst = ropeLikeIt
 		}
 	}
-	ratio, needs, reason := w.ratedOver(*rated, slings)
+	ratio, needs, reason := w.ratedOverRope(*rated, slings)
 	field := "rated_over_strongest_ratio"
 	if g.RatedAgainst == ropeLikeIt {
 		field = "rated_over_believable_ratio"
@@ -60,9 +60,9 @@ func (w *work) ratedByOwnTag(item gear.Item) *float64 {
 	return nil
 }
 
-// ratedOver is the rating of one leg over what the weakest of the slings can
+// ratedOverRope is the rating of one leg over what the weakest of the slings can
 // be rated for.
-func (w *work) ratedOver(ratedN float64, slings []*gear.WireRopeSling) (*float64, []facts.Input, facts.Reason) {
+func (w *work) ratedOverRope(ratedN float64, slings []*gear.WireRopeSling) (*float64, []facts.Input, facts.Reason) {
 	var ratio *float64
 	var needs []facts.Input
 	for _, s := range slings {

@@ -14,7 +14,7 @@ func breaksSling() []broken {
 		{"sling/rope_not_described", "", rope(func(r *facts.Rope) { r.Described = []string{"class", "core", "grade"} }),
 			"the plan does not say of the rope of S1: construction, finish, lay", "#/rope/0", 0},
 		{"sling/faults_seen", "", rope(func(r *facts.Rope) { r.FaultsSeen = []string{"kink", "heat"} }),
-			"S1 is not used, for what is seen on it: kink, heat", "#/rope/0", 0},
+			"S1 is out of service for what is seen on it: kink, heat", "#/rope/0", 0},
 		{"sling/eye_not_allowed", "clipped", rope(func(r *facts.Rope) { r.EyeKinds = []string{"clipped"} }),
 			"an eye of S1 is held by clips, which are not for making slings: use one with spliced or pressed eyes", "#/rope/0", 0},
 		{"sling/eye_not_allowed", "knotted", rope(func(r *facts.Rope) { r.EyeKinds = []string{"knotted"} }),

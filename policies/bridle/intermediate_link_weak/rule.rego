@@ -13,7 +13,7 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1.6, at_least: 1, at_most: 2}
-#   message: "the weakest intermediate link of {id} is rated for {measured} of one of its legs; at least {limit} is asked for"
+#   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of one of its legs; at least {limit} is asked for"
 #   remedy: stronger_intermediate_link
 #   cite:
 #     - {document: EN 13414-1, clause: intermediate links, basis: memory}

@@ -12,7 +12,7 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1, at_least: 1, at_most: 2}
-#   message: "the weakest fitting at the lower end of a leg of {id} is rated for {measured} of the leg; at least {limit} is asked for"
+#   message: "{weakest_lower_fitting}, at the lower end of a leg of {id}, is rated for {measured} of the leg; at least {limit} is asked for"
 #   remedy: stronger_lower_fitting
 #   cite:
 #     - {document: common practice, basis: practice}

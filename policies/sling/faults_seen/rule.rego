@@ -7,7 +7,7 @@
 # custom:
 #   severity: error
 #   over: ropes
-#   message: "{id} is not used, for what is seen on it: {names}"
+#   message: "{id} is out of service for what is seen on it: {names}"
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(6), basis: read, profiles: [us]}
