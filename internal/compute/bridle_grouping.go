@@ -9,11 +9,12 @@ import (
 )
 
 // grouping tells whether the legs on one intermediate link go to points next to
-// each other round the load. It matters with four legs in use, two on each of
-// two links.
+// each other round the load. It matters with four legs in use, two of them on
+// one link.
 func (w *work) grouping(f *facts.Bridle) {
 	s := w.plan.Support
-	if len(s.Legs) != 4 || len(s.Links) != 2 || len(s.Links[0].Legs) != 2 || len(s.Links[1].Legs) != 2 {
+	pairs := pairsOnLinks(s)
+	if len(s.Legs) != 4 || len(pairs) == 0 {
 		f.GroupedAs = ptr("does_not_matter")
 		return
 	}
@@ -33,9 +34,23 @@ func (w *work) grouping(f *facts.Bridle) {
 		return
 	}
 	f.GroupedAs = ptr("adjacent")
-	if opposite(points, s.Links[0].Legs) {
-		f.GroupedAs = ptr("diagonal")
+	for _, pair := range pairs {
+		if opposite(points, pair) {
+			f.GroupedAs = ptr("diagonal")
+		}
 	}
+}
+
+// pairsOnLinks lists the legs in use, by their index, of each intermediate link
+// that has two.
+func pairsOnLinks(s plan.Support) [][]int {
+	var pairs [][]int
+	for _, l := range s.Links {
+		if len(l.Legs) == 2 {
+			pairs = append(pairs, l.Legs)
+		}
+	}
+	return pairs
 }
 
 // sameDirection is the angle, in radians, under which two points are seen in

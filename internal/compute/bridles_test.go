@@ -130,9 +130,15 @@ func TestGroupedAs(t *testing.T) {
 		change func(tree) tree
 		want   string
 	}{
-		"along":         {func(v tree) tree { return groups(v, []any{"S1", "S4"}, []any{"S2", "S3"}) }, "adjacent"},
-		"across":        {func(v tree) tree { return groups(v, []any{"S1", "S2"}, []any{"S3", "S4"}) }, "adjacent"},
-		"diagonal":      {func(v tree) tree { return groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}) }, "diagonal"},
+		"along":    {func(v tree) tree { return groups(v, []any{"S1", "S4"}, []any{"S2", "S3"}) }, "adjacent"},
+		"across":   {func(v tree) tree { return groups(v, []any{"S1", "S2"}, []any{"S3", "S4"}) }, "adjacent"},
+		"diagonal": {func(v tree) tree { return groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}) }, "diagonal"},
+		"diagonal on the one link": {func(v tree) tree {
+			return v.set("gear/0/groups", []any{map[string]any{"legs": []any{"S1", "S3"}}, map[string]any{"link": "IL2", "legs": []any{"S2", "S4"}}})
+		}, "diagonal"},
+		"all on the master link": {func(v tree) tree {
+			return v.set("gear/0/groups", []any{map[string]any{"legs": []any{"S1", "S2", "S3", "S4"}}})
+		}, "does_not_matter"},
 		"three and one": {func(v tree) tree { return groups(v, []any{"S1", "S3", "S2"}, []any{"S4"}) }, "does_not_matter"},
 		"three in use":  {func(v tree) tree { return park(groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}), 3) }, "does_not_matter"},
 		"two at one point": {func(v tree) tree {

@@ -43,6 +43,6 @@ type Bridle struct {
 	LowerFittingRatio *float64 `json:"lower_fitting_over_leg_ratio,omitempty" doc:"Rated load of the weakest fitting at the lower end of a leg in use over that of one leg. Concerns bridles with such fittings."`
 	WeakestFitting    *string  `json:"weakest_lower_fitting,omitempty" doc:"The fitting that this is, the first of several. Concerns bridles with such fittings."`
 	LowerFittings     int      `json:"lower_fittings" doc:"Number of fittings at the lower ends of its legs in use."`
-	GroupedAs         *string  `json:"grouped_as,omitempty" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load, seen from above; matters with four legs in use, two on each of two links."`
+	GroupedAs         *string  `json:"grouped_as,omitempty" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load, seen from above; matters with four legs in use, two of them on one link."`
 	LengthSpreadD     *float64 `json:"length_spread_d,omitempty" doc:"Difference of its longest and shortest leg, in rope diameters. Concerns bridles of two legs and more."`
 }

@@ -14,7 +14,7 @@ func breaksBridle() []broken {
 		{"bridle/lower_fitting_weak", "", bridle(func(b *facts.Bridle) { b.LowerFittingRatio = ptr(0.9) }),
 			"K1, at the lower end of a leg of B1, is rated for <lower_fitting_over_leg_ratio 0.9> of the leg; at least <least_ratio 1> is asked for", "#/bridle", 0.9},
 		{"bridle/diagonal_pairs", "", bridle(func(b *facts.Bridle) { b.GroupedAs = ptr("diagonal") }),
-			"the legs on each intermediate link of B1 go to opposite corners: put legs that are next to each other on one link", "#/bridle", 0},
+			"the legs on one intermediate link of B1 go to opposite corners: put legs that are next to each other on one link", "#/bridle", 0},
 		{"bridle/legs_unmatched", "", bridle(func(b *facts.Bridle) { b.LengthSpreadD = ptr(1.5) }),
 			"the legs of B1 differ in length by <length_spread_d 1.5> times their diameter; matched legs differ by no more than <most_d 1> times", "#/bridle", 1.5},
 		{"bridle/legs_on_tag", "", bridle(func(b *facts.Bridle) { b.LegsOnTag = ptr(2) }),

@@ -7,7 +7,7 @@
 # custom:
 #   severity: error
 #   over: bridles
-#   message: "the legs on each intermediate link of {id} go to opposite corners: put legs that are next to each other on one link"
+#   message: "the legs on one intermediate link of {id} go to opposite corners: put legs that are next to each other on one link"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.bridle.diagonal_pairs
