@@ -7,3 +7,5 @@ found(faults) := got if got := finding with input as {"ropes": [{"key": "rope/S1
 test_breaks_in_one_finding if found(["kink", "heat"]) == {{"key": "rope/S1", "names": ["kink", "heat"]}}
 
 test_meets if found([]) == set()
+
+test_breaks_with_one if found(["crushed"]) == {{"key": "rope/S1", "names": ["crushed"]}}

@@ -11,3 +11,7 @@ test_breaks_in_one_finding if {
 test_breaks_without_anything if count(found([])) == 1
 
 test_meets if found(["class", "construction", "core", "grade", "finish", "lay"]) == set()
+
+test_breaks_without_one if {
+	found(["class", "construction", "core", "grade", "finish"]) == {{"key": "rope/S1", "names": ["lay"]}}
+}

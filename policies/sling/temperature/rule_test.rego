@@ -30,3 +30,7 @@ test_breaks_cold if grades(rope("iwrc", ["steel"], -41, 20)) == {"cold"}
 test_meets_at_the_limit_of_cold if grades(rope("iwrc", ["steel"], -40, 20)) == set()
 
 test_unknown if grades({"key": "rope/S1", "temperature_given": true, "core": "iwrc", "sleeves": []}) == set()
+
+test_meets_aluminum_at_the_limit if grades(rope("iwrc", ["aluminum"], 10, 204)) == set()
+
+test_meets_unknown_sleeves_at_the_limit if grades(rope("iwrc", ["not_given"], 10, 204)) == set()

@@ -65,3 +65,19 @@ test_shackles_have_no_such_tag if {
 test_gear_that_is_not_used if {
 	found({"key": "gear/S9", "kind": "wire_rope_sling", "tagged_with_bridle": false, "uses": 0, "tag": {"state": "missing", "shows": []}}) == set()
 }
+
+test_breaks_without_one if {
+	found(sling("legible", ["maker", "diameter", "rated_load", "hitch"])) == {{
+		"key": "gear/S1",
+		"grade": "incomplete",
+		"names": ["angle_from_horizontal"],
+	}}
+}
+
+test_breaks_bridle_without_one if {
+	found(bridle("legible", ["maker", "diameter", "rated_load", "angle_from_horizontal", "legs"])) == {{
+		"key": "gear/B1",
+		"grade": "incomplete",
+		"names": ["rated_for"],
+	}}
+}

@@ -15,3 +15,5 @@ test_meets_at_three_percent if grades(1.03) == set()
 test_meets_far_under if grades(0.1) == set()
 
 test_unknown if finding == set() with input as {"gear": [{"key": "gear/S1", "uses": 1, "rated_against": "strongest_rope"}]}
+
+test_breaks_over_three_percent if grades(1.031) == {"over"}

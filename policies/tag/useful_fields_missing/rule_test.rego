@@ -45,3 +45,7 @@ test_shackles_have_no_such_tag if {
 test_gear_that_is_not_used if {
 	found({"key": "gear/S9", "kind": "wire_rope_sling", "uses": 0, "tag": {"state": "legible", "shows": []}}) == set()
 }
+
+test_meets_bridle if {
+	found({"key": "gear/B1", "kind": "bridle", "uses": 1, "tag": {"state": "legible", "shows": ["serial", "design_factor"]}}) == set()
+}
