@@ -119,8 +119,10 @@ func (e *entry) name() string {
 	if id := e.at("id"); id != nil {
 		return id.text
 	}
-	if down := e.at("down"); down != nil {
-		return down.below[0].text
+	for _, list := range []string{"down", "legs"} {
+		if ids := e.at(list); ids != nil {
+			return ids.below[0].text
+		}
 	}
 	return e.text
 }

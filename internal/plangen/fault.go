@@ -1,5 +1,7 @@
 package plangen
 
+import "slices"
+
 // Faulty is a plan with one mistake in it.
 type Faulty struct {
 	What     string // the mistake in words
@@ -34,6 +36,21 @@ func (p *plot) gear() *entry { return p.root.at("gear") }
 
 func (p *plot) item(id string) *entry { return p.gear().with("id", id) }
 
+// tagged is what has the tag that sling S1 is used by: itself, or its bridle.
+func (p *plot) tagged() *entry {
+	if p.bridle {
+		return p.item("B1")
+	}
+	return p.item("S1")
+}
+
+// fitting is the lowest part of the first leg.
+func (p *plot) fitting() *entry { return p.item(p.fittingID(0)) }
+
+func (p *plot) attachments() *entry { return p.load().at("attachments") }
+
+func (p *plot) hook() *entry { return p.root.at("crane", "hook") }
+
 func (p *plot) rigging() *entry { return p.root.at("rigging").below[0] }
 
 func (p *plot) leg(i int) *entry { return p.rigging().at("legs").below[i] }
@@ -42,18 +59,18 @@ func (p *plot) leg(i int) *entry { return p.rigging().at("legs").below[i] }
 func Mistakes() int { return len(mistakes()) }
 
 func mistakes() []mistake {
-	var all []mistake
+	var list []mistake
 	for _, m := range [][]mistake{fileMistakes(), formMistakes(), linkMistakes(), gapMistakes(), gearMistakes(), liftMistakes()} {
-		all = append(all, m...)
+		list = append(list, m...)
 	}
-	return all
+	return list
 }
 
 // Fault makes a plan like that of Valid and puts one mistake in: which one is
 // the seed's remainder by Mistakes.
 func Fault(seed uint64) Faulty {
-	all := mistakes()
-	m := all[seed%uint64(len(all))]
+	list := mistakes()
+	m := list[seed%uint64(len(list))]
 	r := stream(seed, lifts)
 	s := newSketch(r)
 	for m.suits != nil && !m.suits(s) {
@@ -81,6 +98,26 @@ func legs(least, most int) func(*sketch) bool {
 	return func(s *sketch) bool { return len(s.points) >= least && len(s.points) <= most }
 }
 
-func both(a, b func(*sketch) bool) func(*sketch) bool {
-	return func(s *sketch) bool { return a(s) && b(s) }
+func all(those ...func(*sketch) bool) func(*sketch) bool {
+	return func(s *sketch) bool {
+		return !slices.ContainsFunc(those, func(suits func(*sketch) bool) bool { return !suits(s) })
+	}
+}
+
+// loose suits lifts of slings with tags of their own.
+func loose(s *sketch) bool { return !s.bridle }
+
+func bridled(s *sketch) bool { return s.bridle }
+
+func linked(s *sketch) bool { return s.link }
+
+func direct(s *sketch) bool { return !s.link }
+
+func hooked(s *sketch) bool { return s.hooks }
+
+func shackled(s *sketch) bool { return !s.hooks }
+
+// to suits lifts by attachments of these kinds.
+func to(kinds ...string) func(*sketch) bool {
+	return func(s *sketch) bool { return slices.Contains(kinds, s.kind) }
 }

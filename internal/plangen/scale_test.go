@@ -84,7 +84,9 @@ func (s *sketch) double() {
 	for i := range s.legM {
 		s.legM[i] *= 2
 	}
-	s.shackleM *= 2
+	s.hookZ *= 2
+	s.low.lengthM *= 2
+	s.inter.lengthM *= 2
 }
 
 func (s *sketch) mirror() {

@@ -13,7 +13,7 @@ func (s *sketch) tree() *entry {
 		need(bare("liftlint", "1")),
 		need(s.lift(day)),
 		need(s.load()),
-		mapOf("crane", mapOf("hook", val("body_width", s.length(s.hookM)))),
+		mapOf("crane", mapOf("hook", val("body_width", s.part(s.crane.widthM)), val("throat", s.part(s.crane.throatM)), val("latch", "works"))),
 		need(s.gear(day)),
 		need(s.rigging()),
 	)
@@ -37,6 +37,9 @@ func (s *sketch) lift(day time.Time) *entry {
 		units = "us"
 	}
 	what := s.pick("pump skid", "valve block", "filter vessel", "motor", "gate leaf", "pipe bundle", "switch house", "screen frame")
+	if s.kind == "insert" {
+		what = s.pick("wall panel", "culvert", "cover slab")
+	}
 	return mapOf("lift",
 		need(val("id", fmt.Sprintf("SQ-%03d", s.r.IntN(1000)))),
 		need(val("title", fmt.Sprintf("%s %s %d", s.pick("Set", "Lift out", "Turn round", "Load"), what, 1+s.r.IntN(40)))),
@@ -44,14 +47,24 @@ func (s *sketch) lift(day time.Time) *entry {
 		val("date", written(day)),
 		when(s.chance(0.5), val("category", s.pick("routine", "critical"))),
 		when(s.us || s.chance(0.5), val("units", units)),
+		when(s.chance(0.3), s.temperature()),
+		when(s.chance(0.1), s.labels()),
 	)
+}
+
+// temperature is that of ordinary weather, written down.
+func (s *sketch) temperature() *entry {
+	lowest, highest, unit := -15+s.r.IntN(20), 15+s.r.IntN(25), "C"
+	if s.us {
+		lowest, highest, unit = 5+s.r.IntN(40), 60+s.r.IntN(40), "F"
+	}
+	return mapOf("temperature", need(val("lowest", fmt.Sprint(lowest, " ", unit))), need(val("highest", fmt.Sprint(highest, " ", unit))))
 }
 
 func (s *sketch) load() *entry {
 	points := listOf("attachments")
-	for i, p := range s.points {
-		points.below = append(points.below, s.point("", p,
-			need(val("id", string(rune('A'+i)))), need(val("kind", "padeye")), val("rated_load", s.rating(s.ratedT))))
+	for i := range s.points {
+		points.below = append(points.below, s.attachment(i))
 	}
 	center := s.point("center_of_gravity", s.center)
 	for _, c := range center.below { // the three stand together or not at all
@@ -62,104 +75,48 @@ func (s *sketch) load() *entry {
 		val("mass", s.mass(s.massT)),
 		val("mass_known_by", s.pick("weighed", "documented", "calculated")),
 		val("mass_tolerance", fmt.Sprintf("%d %%", s.tolerate)),
-		when(s.chance(0.5), size),
+		when(s.chance(0.8), size),
 		center,
+		s.contents(),
+		val("freed", s.pick("anchor nuts off, seen by the rigger", "stood free on timber since the day before", "jacked up by a finger and set down again")),
+		val("strength_confirmed_by", s.pick("lifting drawing", "lifting manual", "site engineer")),
 		need(points),
 	)
 }
 
-func (s *sketch) point(key string, p [3]float64, more ...*entry) *entry {
-	return mapOf(key, append(more, val("x", s.length(p[0])), val("y", s.length(p[1])), val("z", s.length(p[2])))...)
-}
-
-func (s *sketch) gear(day time.Time) *entry {
-	all := listOf("gear")
-	if s.link {
-		all.below = append(all.below, s.fitting("ML1", "master_link", s.linkM, day, val("section_diameter", s.length(s.sectionM))))
+func (s *sketch) contents() *entry {
+	if s.chance(0.6) {
+		return mapOf("contents", need(val("state", "none")))
 	}
-	for i := range s.points {
-		all.below = append(all.below, s.sling(i, day))
+	c := mapOf("contents", need(val("state", "secured")), val("what", s.pick("gear oil", "loose covers", "residual water")), bare("hazardous", "false"))
+	if s.chance(0.3) {
+		c.set(val("what", "solvent residue"))
+		c.set(bare("hazardous", "true"))
+		c.set(val("precaution", "drained, purged and tested"))
 	}
-	for i := range s.points {
-		if s.shackles {
-			all.below = append(all.below, s.fitting(fmt.Sprintf("K%d", i+1), "shackle", s.shackleM, day))
-		}
-	}
-	return all
-}
-
-func (s *sketch) fitting(id, kind string, insideM float64, day time.Time, more ...*entry) *entry {
-	return mapOf("", append([]*entry{
-		need(val("id", id)), need(val("kind", kind)),
-		val("rated_load", s.rating(s.ratedT)),
-		val("inside_length", s.length(insideM)),
-		when(s.chance(0.4) || s.link, val("mass", s.mass(s.between(0.002, 0.02)))),
-		s.inspection(day),
-	}, more...)...)
-}
-
-func (s *sketch) sling(i int, day time.Time) *entry {
-	return mapOf("",
-		need(val("id", fmt.Sprintf("S%d", i+1))), need(val("kind", "wire_rope_sling")),
-		when(s.chance(0.6), val("class", s.pick("6x19", "6x36", "8x36"))),
-		when(s.chance(0.6), val("core", "iwrc")),
-		val("diameter", s.diameter()),
-		val("length", s.length(s.slingM(i))),
-		when(s.chance(0.5) || s.link, val("mass", s.mass(s.between(0.004, 0.04)))),
-		mapOf("eyes", s.eye("upper"), s.eye("lower")),
-		s.tag(),
-		s.inspection(day),
-	)
-}
-
-func (s *sketch) eye(end string) *entry {
-	e := mapOf(end,
-		when(s.chance(0.5), val("kind", s.pick("flemish_sleeve", "hand_tucked", "hidden_tuck"))),
-		when(s.chance(0.2), bare("thimble", s.pick("true", "false"))),
-		val("length", s.length(s.eyeM)),
-	)
-	if t := e.at("thimble"); t != nil && t.text == "true" || s.chance(0.1) {
-		e.set(val("width", s.length(s.snap(s.hookM+0.01))))
-	}
-	return e
-}
-
-func (s *sketch) tag() *entry {
-	rated := s.rating(s.rope.ratedT)
-	return mapOf("tag",
-		need(val("condition", "legible")),
-		val("maker", s.pick("quay rope shop", "works rigging loft")),
-		when(s.chance(0.8), quoted("serial", fmt.Sprintf("%04d", s.r.IntN(10000)))),
-		val("diameter", s.diameter()),
-		val("rated_load", rated),
-		val("hitch", "vertical"),
-		val("angle_from_horizontal", "90 deg"),
-		when(s.chance(0.3), bare("legs", "1")),
-		when(s.chance(0.3), bare("design_factor", "5")),
-	)
-}
-
-func (s *sketch) inspection(day time.Time) *entry {
-	since := 5 + s.r.IntN(300)
-	service := "normal"
-	if since < 60 && s.chance(0.5) {
-		service = "severe"
-	}
-	return mapOf("inspection",
-		need(val("date", written(day.AddDate(0, 0, -since)))),
-		when(s.chance(0.4), val("by", s.pick("site rigging loft", "works inspector"))),
-		when(service == "severe" || s.chance(0.2), val("service", service)),
-		when(s.chance(0.3), val("next_due", written(day.AddDate(0, 0, s.r.IntN(40))))),
-	)
+	return c
 }
 
 func (s *sketch) rigging() *entry {
 	legs := listOf("legs")
 	for i := range s.points {
-		down := listOf("down", val("", fmt.Sprintf("S%d", i+1)), when(s.shackles, val("", fmt.Sprintf("K%d", i+1))))
-		end := mapOf("end", need(val("kind", "to")), need(val("at", string(rune('A'+i)))))
+		down := listOf("down", val("", fmt.Sprintf("S%d", i+1)), when(s.fittings, val("", s.fittingID(i))))
+		end := mapOf("end", need(val("kind", "to")), need(val("at", pointID(i))))
 		name := when(s.chance(0.15), val("id", s.pick("leg", "run")+fmt.Sprint(i+1)))
-		legs.below = append(legs.below, mapOf("", name, need(down), need(end)))
+		meant := when(s.chance(0.2), val("angle_from_horizontal", fmt.Sprintf("%.0f deg", s.fromHorizontal(i))))
+		legs.below = append(legs.below, mapOf("", name, need(down), meant, need(end)))
 	}
-	return listOf("rigging", mapOf("", need(val("from", "hook")), when(s.link, listOf("by", val("", "ML1"))), need(legs)))
+	return listOf("rigging", mapOf("", need(val("from", "hook")), s.by(), need(legs)))
+}
+
+// by is what is between the hook and the legs. The slings of a bridle work in
+// no other way.
+func (s *sketch) by() *entry {
+	switch {
+	case s.bridle:
+		return need(listOf("by", val("", "B1")))
+	case s.link:
+		return listOf("by", val("", "ML1"))
+	}
+	return nil
 }

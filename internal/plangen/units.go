@@ -77,6 +77,28 @@ func fraction(count, parts int) string {
 	return fmt.Sprintf("%d-%d/%d", whole, part, parts)
 }
 
+// grain moves meters onto the grid of small parts: millimeters, or
+// thirty-seconds of an inch. grainUp goes to the next one above.
+func (s *sketch) grain(m float64) float64 { return math.Round(m/s.grid()) * s.grid() }
+
+func (s *sketch) grainUp(m float64) float64 { return math.Ceil(m/s.grid()-1e-9) * s.grid() }
+
+func (s *sketch) grid() float64 {
+	if s.us {
+		return inchM / 32
+	}
+	return 0.001
+}
+
+// part writes a size of a small part.
+func (s *sketch) part(m float64) string {
+	count := int(math.Round(m / s.grid()))
+	if s.us {
+		return fraction(count, 32) + " in"
+	}
+	return fmt.Sprint(count, " mm")
+}
+
 // diameter writes the rope's, in sixteenths of an inch for US plans.
 func (s *sketch) diameter() string {
 	if s.us {
@@ -99,6 +121,14 @@ func (s *sketch) mass(t float64) string {
 	return quantity.Mass(math.Round(t * 1000)).In("t")
 }
 
+// own writes the mass of an item of gear in tenths, as a scale has it.
+func (s *sketch) own(kg float64) string {
+	if s.us {
+		return plain(max(math.Round(kg/poundKg*10), 1)/10) + " lb"
+	}
+	return plain(max(math.Round(kg*10), 1)/10) + " kg"
+}
+
 // rating writes a rated load of at least so many tonnes.
 func (s *sketch) rating(t float64) string {
 	halves := int(math.Ceil(2 * t / shortTon))
@@ -111,6 +141,20 @@ func (s *sketch) rating(t float64) string {
 		return plain(math.Ceil(t*quantity.StandardGravity)) + " kN"
 	}
 	return plain(math.Ceil(t*100)/100) + " t"
+}
+
+// marked writes a rated load as it stands on a tag, exactly.
+func (s *sketch) marked(t float64) string {
+	lb := math.Round(t * 1000 / poundKg)
+	switch {
+	case s.us && s.r.IntN(3) == 0:
+		return plain(lb/2000) + " short_ton"
+	case s.us:
+		return plain(lb) + " lb"
+	case t < 1 || s.r.IntN(5) == 0:
+		return plain(math.Round(t*1000)) + " kg"
+	}
+	return plain(t) + " t"
 }
 
 // plain writes a number without an exponent.
