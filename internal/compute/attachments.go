@@ -87,7 +87,8 @@ func (w *work) bolt(a *plan.Attachment, legs []int, f *facts.Attachment) {
 		}
 		w.wait(f.Key, []facts.Input{input(a.Pointer, "pattern", who+"'s pattern")}, absent(*f, "pattern")...)
 		if a.Pattern == "plain" {
-			return // it has no shoulder to seat
+			f.Seated = ptr("has_no_seat")
+			return
 		}
 	}
 	if a.Seated != nil {

@@ -47,7 +47,7 @@ func hangingConcernsNot(r facts.View, field string) bool {
 	case "attachments.pattern":
 		return !in(r, "kind", "eyebolt")
 	case "attachments.seated":
-		return in(r, "pattern", "plain") || !in(r, "kind", "hoist_ring", "eyebolt")
+		return !in(r, "kind", "hoist_ring", "eyebolt")
 	case "attachments.panel", "attachments.concrete_strength_pa", "attachments.concrete_strength_needed_pa":
 		return !in(r, "kind", "insert")
 	case "attachments.breaking_over_pull_ratio", "attachments.hardware_breaking_over_pull_ratio":

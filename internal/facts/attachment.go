@@ -20,7 +20,7 @@ type Attachment struct {
 	OffAxisDeg     *float64 `json:"off_axis_deg,omitempty" doc:"The largest angle between the pull of one of its legs and the axis of its bolt. Concerns eyebolts and hoist rings that a leg goes to."`
 	RatedToAxisDeg *float64 `json:"rated_to_angle_from_axis_deg,omitempty" doc:"How far from its axis it is rated for. Concerns hoist rings."`
 	Pattern        *string  `json:"pattern,omitempty" enum:"plain,shouldered" doc:"Whether an eyebolt has a shoulder. Concerns eyebolts."`
-	Seated         *string  `json:"seated,omitempty" enum:"seated,not_seated" doc:"Whether its shoulder or base bears tight on the load. Concerns shouldered eyebolts and hoist rings."`
+	Seated         *string  `json:"seated,omitempty" enum:"seated,not_seated,has_no_seat" doc:"Whether its shoulder or base bears tight on the load; a plain eyebolt has none. Concerns eyebolts and hoist rings."`
 
 	Panel                 *string  `json:"panel,omitempty" enum:"tilt_up,other" doc:"What an insert is cast into. Concerns inserts."`
 	BreakingRatio         *float64 `json:"breaking_over_pull_ratio,omitempty" doc:"Breaking load of an insert over the pull on it. Concerns inserts that a leg goes to."`

@@ -31,6 +31,7 @@ type Example struct {
 	What  string   // in words
 	Set   []Change // what differs from the base
 	Finds []string // JSON pointers of the places where the rule finds something
+	Also  []string // other rules that rightly find something in it too
 	Text  string   // the whole plan
 }
 
@@ -52,6 +53,7 @@ type variant struct {
 	What  string   `yaml:"what"`
 	Set   []Change `yaml:"set"`
 	Finds []string `yaml:"finds"`
+	Also  []string `yaml:"also"`
 }
 
 // ErrNone says that a rule has no examples.
@@ -95,7 +97,7 @@ func (v variant) on(base []byte) (Example, error) {
 			return Example{}, err
 		}
 	}
-	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Text: string(text)}, nil
+	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Also: v.Also, Text: string(text)}, nil
 }
 
 // set replaces the text of one value and touches no other byte.

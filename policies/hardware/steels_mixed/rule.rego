@@ -1,0 +1,17 @@
+# METADATA
+# title: Fittings of unlike series
+# description: >-
+#   Parts of different series look alike and do not carry alike. Each is judged by
+#   its own mark; whoever replaces one on site takes the wrong one easily.
+# custom:
+#   severity: note
+#   over: legs
+#   message: "the fittings of leg {id} belong to unlike series of steel: the weakest decides, and spares are mixed up easily"
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.hardware.steels_mixed
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.steels_mixed == true
+}

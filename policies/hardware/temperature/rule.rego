@@ -1,0 +1,40 @@
+# METADATA
+# title: Fittings in heat or cold
+# description: >-
+#   Steel of rigging hardware grows brittle in the cold and loses strength in the
+#   heat. Beyond the usual range its maker is asked.
+# custom:
+#   over: gear
+#   where:
+#     kind: [shackle, master_link, intermediate_link, hook]
+#     uses: {at_least: 1}
+#     temperature_given: [true]
+#   params:
+#     cold_c: {default: -40, at_least: -60, at_most: 0}
+#     hot_c: {default: 204, at_least: 60, at_most: 204}
+#   grades:
+#     - name: hot
+#       severity: warning
+#       measured: highest_c
+#       limit: hot_c
+#     - name: cold
+#       severity: warning
+#       measured: lowest_c
+#       limit: cold_c
+#       message: "{id} gets as cold as {measured}; below {limit} its maker is asked"
+#   message: "{id} gets as hot as {measured}; above {limit} its maker is asked"
+#   cite:
+#     - {document: ASME B30.26, basis: memory}
+package liftlint.rules.hardware.temperature
+
+import data.params.hardware.temperature as p
+
+finding contains {"key": item.key, "grade": "hot"} if {
+	some item in input.gear
+	item.highest_c > p.hot_c
+}
+
+finding contains {"key": item.key, "grade": "cold"} if {
+	some item in input.gear
+	item.lowest_c < p.cold_c
+}

@@ -1,0 +1,22 @@
+# METADATA
+# title: Strength of the concrete at the lift
+# description: >-
+#   An insert holds what the concrete round it holds. Until that has the strength
+#   for which the insert's figure stands, the figure means nothing.
+# custom:
+#   severity: error
+#   over: attachments
+#   where:
+#     kind: [insert]
+#   measured: concrete_strength_pa
+#   limit: concrete_strength_needed_pa
+#   message: "the concrete round insert {id} has {measured}; its breaking load holds from {limit}"
+#   cite:
+#     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.load.concrete_too_young
+
+finding contains point.key if {
+	some point in input.attachments
+	point.concrete_strength_pa < point.concrete_strength_needed_pa
+}

@@ -1,0 +1,54 @@
+# METADATA
+# title: Insert in concrete
+# description: >-
+#   An insert in concrete has to hold several times the pull on it: twice in a
+#   panel that is tilted up, four times in any other member, and its lifting
+#   hardware five times.
+# custom:
+#   over: attachments
+#   where:
+#     kind: [insert]
+#     legs: {at_least: 1}
+#   params:
+#     tilt_up_ratio: {default: 2, at_least: 2, at_most: 10}
+#     other_ratio: {default: 4, at_least: 4, at_most: 10}
+#     hardware_ratio: {default: 5, at_least: 5, at_most: 10}
+#   grades:
+#     - name: tilt_up
+#       severity: error
+#       measured: breaking_over_pull_ratio
+#       limit: tilt_up_ratio
+#       message: "insert {id} holds {measured} of the pull on it; in a panel that is tilted up {limit} is asked for"
+#     - name: other
+#       severity: error
+#       measured: breaking_over_pull_ratio
+#       limit: other_ratio
+#     - name: hardware
+#       severity: error
+#       measured: hardware_breaking_over_pull_ratio
+#       limit: hardware_ratio
+#       message: "the lifting hardware in insert {id} holds {measured} of the pull on it; {limit} is asked for"
+#   message: "insert {id} holds {measured} of the pull on it; {limit} is asked for"
+#   cite:
+#     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.load.insert_weak
+
+import data.params.load.insert_weak as p
+
+finding contains {"key": point.key, "grade": "tilt_up"} if {
+	some point in input.attachments
+	point.panel == "tilt_up"
+	point.breaking_over_pull_ratio < p.tilt_up_ratio
+}
+
+finding contains {"key": point.key, "grade": "other"} if {
+	some point in input.attachments
+	point.panel == "other"
+	point.breaking_over_pull_ratio < p.other_ratio
+}
+
+finding contains {"key": point.key, "grade": "hardware"} if {
+	some point in input.attachments
+	point.hardware_breaking_over_pull_ratio < p.hardware_ratio
+}

@@ -1,0 +1,24 @@
+# METADATA
+# title: Strength of the load for this lift
+# description: >-
+#   Inclined legs pull inward as well as up. A skid or a panel that stands on its
+#   own feet all its life may buckle or rack under that squeeze.
+# custom:
+#   severity: warning
+#   over: loads
+#   where: {strength_confirmed: [false]}
+#   measured: flattest_leg_from_horizontal_deg
+#   limit: plumb_deg
+#   params:
+#     plumb_deg: {default: 85, at_least: 60, at_most: 90}
+#   message: "its legs squeeze the load with up to {thrust_n}, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`"
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.load.strength_not_confirmed
+
+import data.params.load.strength_not_confirmed as p
+
+finding contains load.key if {
+	some load in input.loads
+	load.flattest_leg_from_horizontal_deg < p.plumb_deg
+}

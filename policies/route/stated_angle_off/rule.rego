@@ -1,0 +1,25 @@
+# METADATA
+# title: Angle stated and angle computed
+# description: >-
+#   The parts of a leg, added up bearing to bearing between the points that it
+#   joins, give the angle at which it hangs. Where the plan states another one,
+#   a length, a position or the statement is wrong.
+# custom:
+#   severity: error
+#   over: legs
+#   where: {angle_stated: [true]}
+#   measured: stated_angle_off_deg
+#   limit: most_deg
+#   params:
+#     most_deg: {default: 3, at_least: 0.5, at_most: 10}
+#   message: "leg {id} is stated to hang at {stated_angle_from_horizontal_deg} from horizontal and hangs at {angle_from_horizontal_deg}, {measured} otherwise; up to {limit} is let pass"
+#   cite:
+#     - {document: common practice, basis: practice}
+package liftlint.rules.route.stated_angle_off
+
+import data.params.route.stated_angle_off as p
+
+finding contains leg.key if {
+	some leg in input.legs
+	leg.stated_angle_off_deg > p.most_deg
+}
