@@ -1,0 +1,32 @@
+package policy_test
+
+import (
+	"testing"
+
+	"liftlint/internal/policy"
+)
+
+// What no test reaches could say anything.
+func TestBuiltinRulesAreReachedByTheirTests(t *testing.T) {
+	list, err := policy.Cover(t.Context(), policy.Options{Sources: sources(), Profile: profile(t, "us")})
+	if err != nil {
+		t.Fatalf("\n%v", err)
+	}
+	for _, c := range list {
+		for _, line := range c.NotCovered {
+			t.Errorf("policies/%s/rule.rego:%d is not reached by %s's tests", c.Rule, line, c.Rule)
+		}
+	}
+	if len(list) < 30 {
+		t.Errorf("only %d rules", len(list))
+	}
+}
+
+// 2026-11-25: 2.0 s for 43 rules and 293 mutants, on two shared cores; two fifths
+// of it is the compiling of the mutants with types.
+func BenchmarkMutate(b *testing.B) {
+	o := policy.Options{Sources: sources(), Profile: profile(b, "us")}
+	for b.Loop() {
+		mutate(b, o, nil)
+	}
+}
