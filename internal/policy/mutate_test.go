@@ -134,6 +134,14 @@ func TestOrderIsThatOfRulesAndPlaces(t *testing.T) {
 	}
 }
 
+func TestMutantsOfSomeRulesAlone(t *testing.T) {
+	o := manyFar()
+	o.Only = []string{"own/r05", "own/r03"} // of which the second is off
+	if got := mutate(t, o, nil); len(got) != 1 || got[0].Rule != "own/r05" || len(got[0].Survivors) != 3 {
+		t.Errorf("%+v", got)
+	}
+}
+
 // TestAlive: what survives the tests is put to the callback, with options that
 // load the mutant alone under the same layers; its no kills.
 func TestAlive(t *testing.T) {
