@@ -1,5 +1,56 @@
 package policy_test
 
+import "liftlint/internal/facts"
+
 func breaksHardware() []broken {
-	return []broken{}
+	return append(breaksHardwareOfAttachments(), []broken{
+		{"hardware/round_pin", "", func(d *facts.Document) { d.Gear[4].PinKind = ptr("round") },
+			"K1 has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter", "#/gear/4", 0},
+		{"hardware/steels_mixed", "", func(d *facts.Document) { d.Legs[0].SteelsMixed = true },
+			"the fittings of leg hook/1 belong to unlike series of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
+		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(220.0) },
+			"K1 gets as hot as <highest_c 220>; above <hot_c 204> its maker is asked", "#/gear/4", 220},
+		{"hardware/temperature", "cold", func(d *facts.Document) { d.Gear[4].LowestC = ptr(-45.0) },
+			"K1 gets as cold as <lowest_c -45>; below <cold_c -40> its maker is asked", "#/gear/4", -45},
+	}...)
+}
+
+func breaksHardwareOfAttachments() []broken {
+	of := func(which int, change func(*facts.Attachment)) func(*facts.Document) {
+		return func(d *facts.Document) { change(&d.Attachments[which]) }
+	}
+	return []broken{
+		{"hardware/attachment_pulled_flat", "", of(ratedToHorizontal, func(a *facts.Attachment) { a.PullAngleFromHorizontalDeg = ptr(40.0) }),
+			"attachment A is pulled at <pull_angle_from_horizontal_deg 40> from the load's horizontal; it is rated down to <rated_to_angle_from_horizontal_deg 45>", "#/attachment/0", 40},
+		{"hardware/attachment_side_pull", "", of(ratedToHorizontal, func(a *facts.Attachment) { a.OutOfPlaneDeg = ptr(9.0) }),
+			"attachment A is pulled <out_of_plane_deg 9> out of its plane, and the plan gives no side pull that it is rated for; up to <most_deg 5> is let pass", "#/attachment/0", 9},
+		{"hardware/side_pull_over_rating", "", of(ratedToPlane, func(a *facts.Attachment) { a.OutOfPlaneDeg = ptr(12.0) }),
+			"attachment A is pulled <out_of_plane_deg 12> out of its plane; it is rated to <rated_to_angle_from_plane_deg 10>", "#/attachment/1", 12},
+		{"hardware/eyebolt_plain_at_angle", "", of(eyebolt, func(a *facts.Attachment) { a.Pattern, a.Seated = ptr("plain"), ptr("has_no_seat") }),
+			"eyebolt A has no shoulder and is pulled <off_axis_deg 25> off its axis; it is for pulls in line, up to <in_line_deg 5>", "#/attachment/2", 25},
+		{"hardware/not_seated", "", of(eyebolt, func(a *facts.Attachment) { a.Seated = ptr("not_seated") }),
+			"attachment A does not bear tight on the load: tighten it, shim it, or spot-face its seat", "#/attachment/2", 0},
+		{"hardware/hoist_ring_off_axis", "", of(hoistRing, func(a *facts.Attachment) { a.RatedToAxisDeg = ptr(20.0) }),
+			"hoist ring A is pulled <off_axis_deg 25> off its axis; it is rated to <rated_to_angle_from_axis_deg 20>", "#/attachment/3", 25},
+		{"hardware/attachment_pulled_flat", "", func(d *facts.Document) { d.Attachments[1].PullAngleFromHorizontalDeg = ptr(55.0) },
+			"attachment A is pulled at <pull_angle_from_horizontal_deg 55> from the load's horizontal; it is rated down to <rated_to_angle_from_horizontal_deg 60>", "#/attachment/1", 55},
+		{"hardware/attachment_side_pull", "", func(d *facts.Document) { d.Attachments[0].OutOfPlaneDeg = ptr(8.0) },
+			"attachment A is pulled <out_of_plane_deg 8> out of its plane, and the plan gives no side pull that it is rated for; up to <most_deg 5> is let pass", "#/attachment/0", 8},
+		{"hardware/side_pull_over_rating", "", func(d *facts.Document) { d.Attachments[1].OutOfPlaneDeg = ptr(11.0) },
+			"attachment A is pulled <out_of_plane_deg 11> out of its plane; it is rated to <rated_to_angle_from_plane_deg 10>", "#/attachment/1", 11},
+		{"hardware/eyebolt_plain_at_angle", "", func(d *facts.Document) { d.Attachments[4].Pattern = ptr("plain") },
+			"eyebolt E has no shoulder and is pulled <off_axis_deg 25> off its axis; it is for pulls in line, up to <in_line_deg 5>", "#/attachment/4", 25},
+		{"hardware/not_seated", "", func(d *facts.Document) { d.Attachments[5].Seated = ptr("not_seated") },
+			"attachment R does not bear tight on the load: tighten it, shim it, or spot-face its seat", "#/attachment/5", 0},
+		{"hardware/hoist_ring_off_axis", "", func(d *facts.Document) { d.Attachments[5].RatedToAxisDeg = ptr(15.0) },
+			"hoist ring R is pulled <off_axis_deg 25> off its axis; it is rated to <rated_to_angle_from_axis_deg 15>", "#/attachment/5", 25},
+		{"hardware/round_pin", "", func(d *facts.Document) { d.Gear[4].PinKind = ptr("round") },
+			"K1 has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter", "#/gear/4", 0},
+		{"hardware/steels_mixed", "", func(d *facts.Document) { d.Legs[0].SteelsMixed = true },
+			"the fittings of leg hook/1 belong to unlike series of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
+		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(210.0) },
+			"K1 gets as hot as <highest_c 210>; above <hot_c 204> its maker is asked", "#/gear/4", 210},
+		{"hardware/temperature", "cold", func(d *facts.Document) { d.Gear[4].LowestC = ptr(-45.0) },
+			"K1 gets as cold as <lowest_c -45>; below <cold_c -40> its maker is asked", "#/gear/4", -45},
+	}
 }

@@ -3,7 +3,7 @@ package policy_test
 import "liftlint/internal/facts"
 
 func breaksLoad() []broken {
-	return []broken{
+	return append(breaksWhatIsLifted(), []broken{
 		{"load/over_rated_load", "over", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(1.2) },
 			"S1 in leg hook/1 is judged with <load_n 30000> by own_force, <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
 		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
@@ -36,5 +36,60 @@ func breaksLoad() []broken {
 			"the load hangs tilted by <tilt_deg 12> from how it is meant to hang; at most <error_deg 10> is taken as level enough", "#/load", 12},
 		{"load/tilt", "some", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(6.0) },
 			"the load hangs tilted by <tilt_deg 6> from how it is meant to hang; at most <warning_deg 5> is taken as level enough", "#/load", 6},
+	}...)
+}
+
+func breaksWhatIsLifted() []broken {
+	load := func(change func(*facts.Load)) func(*facts.Document) {
+		return func(d *facts.Document) { change(&d.Loads[0]) }
+	}
+	cast := func(change func(*facts.Attachment)) func(*facts.Document) {
+		return func(d *facts.Document) { change(&d.Attachments[insert]) }
+	}
+	return []broken{
+		{"load/center_of_gravity_outside", "", load(func(l *facts.Load) { l.CenterOutsideM = ptr(0.3) }),
+			"the center of gravity lies <center_outside_m 0.3> outside the load's own size: one of the two is not as written", "#/load", 0.3},
+		{"load/not_shown_free", "", load(func(l *facts.Load) { l.Freed = false }),
+			"the plan does not say how it was made sure that nothing holds the load down: add `freed`", "#/load", 0},
+		{"load/contents_can_move", "loose", load(func(l *facts.Load) { l.Contents = "loose" }),
+			"something in the load can move and is not secured: the center of gravity does not stay where the plan has it", "#/load", 0},
+		{"load/contents_can_move", "not_given", load(func(l *facts.Load) { l.Contents = "not_given" }),
+			"the plan does not say whether anything in the load can move: add `contents`", "#/load", 0},
+		{"load/hazardous_contents", "without_precaution", load(func(l *facts.Load) { l.Contents, l.Hazard = "secured", "without_precaution" }),
+			"what is in the load is hazardous, and the plan states no precaution", "#/load", 0},
+		{"load/hazardous_contents", "not_given", load(func(l *facts.Load) { l.Contents, l.Hazard = "secured", "not_given" }),
+			"the plan does not say whether what is in the load is hazardous: add `hazardous` to its contents", "#/load", 0},
+		{"load/strength_not_confirmed", "", load(func(l *facts.Load) { l.FlattestLegDeg, l.ThrustN = ptr(60.0), ptr(9000.0) }),
+			"its legs squeeze the load with up to <thrust_n 9000>, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
+		{"load/insert_weak", "tilt_up", cast(func(a *facts.Attachment) { a.Panel, a.BreakingRatio = ptr("tilt_up"), ptr(1.8) }),
+			"insert I1 holds <breaking_over_pull_ratio 1.8> of the pull on it; in a panel that is tilted up <tilt_up_ratio 2> is asked for", "#/attachment/4", 1.8},
+		{"load/insert_weak", "other", cast(func(a *facts.Attachment) { a.BreakingRatio = ptr(3.5) }),
+			"insert I1 holds <breaking_over_pull_ratio 3.5> of the pull on it; <other_ratio 4> is asked for", "#/attachment/4", 3.5},
+		{"load/insert_weak", "hardware", cast(func(a *facts.Attachment) { a.HardwareBreakingRatio = ptr(4.5) }),
+			"the lifting hardware in insert I1 holds <hardware_breaking_over_pull_ratio 4.5> of the pull on it; <hardware_ratio 5> is asked for", "#/attachment/4", 4.5},
+		{"load/concrete_too_young", "", cast(func(a *facts.Attachment) { a.ConcreteStrengthPa = ptr(12e6) }),
+			"the concrete round insert I1 has <concrete_strength_pa 1.2e+07>; its breaking load holds from <concrete_strength_needed_pa 1.5e+07>", "#/attachment/4", 12e6},
+		{"load/center_of_gravity_outside", "", func(d *facts.Document) { d.Loads[0].CenterOutsideM = ptr(0.1) },
+			"the center of gravity lies <center_outside_m 0.1> outside the load's own size: one of the two is not as written", "#/load", 0.1},
+		{"load/not_shown_free", "", func(d *facts.Document) { d.Loads[0].Freed = false },
+			"the plan does not say how it was made sure that nothing holds the load down: add `freed`", "#/load", 0},
+		{"load/contents_can_move", "loose", func(d *facts.Document) { d.Loads[0].Contents = "loose" },
+			"something in the load can move and is not secured: the center of gravity does not stay where the plan has it", "#/load", 0},
+		{"load/contents_can_move", "not_given", func(d *facts.Document) { d.Loads[0].Contents = "not_given" },
+			"the plan does not say whether anything in the load can move: add `contents`", "#/load", 0},
+		{"load/hazardous_contents", "without_precaution", func(d *facts.Document) { d.Loads[0].Contents, d.Loads[0].Hazard = "secured", "without_precaution" },
+			"what is in the load is hazardous, and the plan states no precaution", "#/load", 0},
+		{"load/hazardous_contents", "not_given", func(d *facts.Document) { d.Loads[0].Contents, d.Loads[0].Hazard = "secured", "not_given" },
+			"the plan does not say whether what is in the load is hazardous: add `hazardous` to its contents", "#/load", 0},
+		{"load/strength_not_confirmed", "", func(d *facts.Document) { d.Loads[0].FlattestLegDeg = ptr(60.0) },
+			"its legs squeeze the load with up to <thrust_n 1500>, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
+		{"load/insert_weak", "tilt_up", func(d *facts.Document) { d.Attachments[6].BreakingRatio = ptr(1.9) },
+			"insert T holds <breaking_over_pull_ratio 1.9> of the pull on it; in a panel that is tilted up <tilt_up_ratio 2> is asked for", "#/attachment/6", 1.9},
+		{"load/insert_weak", "other", func(d *facts.Document) { d.Attachments[7].BreakingRatio = ptr(3.9) },
+			"insert O holds <breaking_over_pull_ratio 3.9> of the pull on it; <other_ratio 4> is asked for", "#/attachment/7", 3.9},
+		{"load/insert_weak", "hardware", func(d *facts.Document) { d.Attachments[7].HardwareBreakingRatio = ptr(4.9) },
+			"the lifting hardware in insert O holds <hardware_breaking_over_pull_ratio 4.9> of the pull on it; <hardware_ratio 5> is asked for", "#/attachment/7", 4.9},
+		{"load/concrete_too_young", "", func(d *facts.Document) { d.Attachments[6].ConcreteStrengthPa = ptr(14e6) },
+			"the concrete round insert T has <concrete_strength_pa 1.4e+07>; its breaking load holds from <concrete_strength_needed_pa 1.5e+07>", "#/attachment/6", 14e6},
 	}
 }

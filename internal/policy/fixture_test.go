@@ -28,6 +28,8 @@ func level() *facts.Document {
 		addLeg(d, i)
 	}
 	slingsLevel(d)
+	hangingLevel(d)
+	loadLevel(d)
 	d.Finish()
 	return d
 }

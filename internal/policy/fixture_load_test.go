@@ -1,0 +1,61 @@
+package policy_test
+
+import "liftlint/internal/facts"
+
+// loadLevel gives a level lift a load that is free, empty and on nearly plumb
+// legs, a leg of each rating, and an attachment of each kind that meet every
+// rule.
+func loadLevel(d *facts.Document) {
+	l := &d.Loads[0]
+	l.Freed, l.Contents, l.Hazard = true, "none", "none"
+	l.SizeGiven, l.CenterOutsideM = true, ptr(0.0)
+	l.ThrustN, l.FlattestLegDeg = ptr(1200.0), ptr(87.0)
+	for i := range d.Parts {
+		d.Parts[i].MarkedLoadN = ptr(50000.0)
+	}
+	leg := &d.Legs[0]
+	leg.AngleStated, leg.StatedAngleDeg, leg.StatedAngleOffDeg = true, ptr(64.0), ptr(1.0)
+	leg.RatedByBand, leg.BandLeastDeg = true, ptr(45.0)
+	attachmentsLevel(d)
+	d.Gear = append(d.Gear, levelShackle(d.Gear[0]))
+}
+
+// levelShackle is a shackle that is inspected as a sling is.
+func levelShackle(sling facts.Gear) facts.Gear {
+	shackle, inspection := sling, *sling.Inspection
+	shackle.Key, shackle.At, shackle.ID, shackle.Kind = "gear/K1", "#/gear/4", "K1", "shackle"
+	shackle.EyeKinds, shackle.Tag, shackle.RatedAgainst, shackle.RatedRatio = nil, facts.Tag{}, "nothing", nil
+	shackle.TagNamesDiameter, shackle.TagNamesDesignFactor = false, false
+	shackle.PinKind, shackle.Inspection = ptr("bolt"), &inspection
+	shackle.TemperatureGiven, shackle.LowestC, shackle.HighestC = true, ptr(-5.0), ptr(30.0)
+	return shackle
+}
+
+// The attachments of a level lift by what they are there for.
+const (
+	ratedToHorizontal = iota // a padeye, with no side pull that it is rated for
+	ratedToPlane             // a padeye
+	eyebolt
+	hoistRing
+	insert
+)
+
+func attachmentsLevel(d *facts.Document) {
+	for i := range d.Attachments {
+		a := &d.Attachments[i]
+		a.PullAngleFromHorizontalDeg, a.OutOfPlaneDeg = ptr(65.0), ptr(3.0)
+	}
+	a := &d.Attachments[ratedToHorizontal]
+	a.RatedToHorizontalGiven, a.RatedToHorizontalDeg = true, ptr(45.0)
+	a = &d.Attachments[ratedToPlane]
+	a.RatedToPlaneGiven, a.RatedToPlaneDeg = true, ptr(10.0)
+	a = &d.Attachments[eyebolt]
+	a.Kind, a.Pattern, a.Seated, a.OffAxisDeg = "eyebolt", ptr("shouldered"), ptr("seated"), ptr(25.0)
+	a = &d.Attachments[hoistRing]
+	a.Kind, a.Seated, a.OffAxisDeg, a.RatedToAxisDeg, a.OutOfPlaneDeg = "hoist_ring", ptr("seated"), ptr(25.0), ptr(90.0), nil
+	d.Attachments = append(d.Attachments, facts.Attachment{
+		Record: facts.Record{Key: "attachment/5", At: "#/attachment/4"}, ID: "I1", Kind: "insert", Legs: 1,
+		PullN: ptr(10000.0), PullAngleFromHorizontalDeg: ptr(65.0), Panel: ptr("other"), BreakingRatio: ptr(4.5), HardwareBreakingRatio: ptr(5.5),
+		ConcreteStrengthPa: ptr(21e6), ConcreteNeededPa: ptr(15e6),
+	})
+}
