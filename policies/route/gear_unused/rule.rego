@@ -6,6 +6,7 @@
 # custom:
 #   severity: warning
 #   over: gear
+#   where: {in_bridle: [false]}
 #   message: "{id} is in no leg and no link: use it, or take it out of the plan"
 #   cite:
 #     - {document: common practice, basis: practice}
