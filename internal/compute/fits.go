@@ -1,79 +1,120 @@
 package compute
 
 import (
-	"strings"
-
-	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
-	"liftlint/internal/quantity"
 )
 
-func slashed(dotted string) string { return strings.ReplaceAll(dotted, ".", "/") }
-
-// over is what the upper eyes of the legs go over.
-type over struct {
-	what  string
-	name  string
-	width *quantity.Length
-	input facts.Input
-	at    string // pointer of the width, where it is given
-}
-
-// fits lists where an eye goes over the hook or over the link.
+// fits lists where one part goes over or into another: above the legs, then
+// leg by leg from top to bottom.
 func (w *work) fits() {
-	body := w.gatheredOn()
+	w.fitsAbove()
 	for _, leg := range w.plan.Support.Legs {
-		sling, ok := leg.Down[0].Item.(*gear.WireRopeSling)
-		if !ok {
-			continue // a shackle at the top has no eye to spread
+		above := w.hangsFrom(leg)
+		for n, u := range leg.Down {
+			lowest := n == len(leg.Down)-1
+			if s, ok := u.Item.(*gear.WireRopeSling); ok {
+				w.slingFits(leg, n, s, above)
+			} else if n == 0 || !isSling(leg.Down[n-1]) {
+				w.joined(leg.ID, u.Item, surfaceOf(u.Item, gear.UpperEnd, lowest), above)
+			}
+			above = surfaceOf(u.Item, gear.LowerEnd, lowest)
 		}
-		w.fit(leg, sling, body)
+		w.fitsAtEnd(leg)
 	}
 }
 
-func (w *work) gatheredOn() over {
-	s := w.plan.Support
-	if len(s.By) == 0 {
-		return over{"eye_over_hook", "the crane hook", w.plan.Hook.BodyWidth, w.hookWidthInput(), w.plan.Hook.Pointer + "/body_width"}
-	}
-	link := s.By[len(s.By)-1].Item
-	width, field := link.Section()
-	base := link.Base()
-	return over{"eye_over_link", base.ID, width, input(base.Pointer, field, base.ID+"'s "+words(field)), base.Pointer + "/" + field}
+func isSling(u plan.Use) bool {
+	_, ok := u.Item.(*gear.WireRopeSling)
+	return ok
 }
 
-func (w *work) fit(leg plan.Leg, sling *gear.WireRopeSling, body over) {
-	f := facts.Fit{
-		Record:     facts.Record{Key: "fit/" + leg.ID + "/" + sling.ID + "/upper", At: at(sling.Upper.Pointer)},
-		What:       body.what,
-		Inner:      sling.ID + "'s upper eye",
-		Outer:      body.name,
-		Thimble:    sling.Upper.Thimble,
-		EyeLengthM: number(sling.Upper.Length),
-		EyeWidthM:  number(sling.Upper.Width),
-		BodyWidthM: number(body.width),
+// slingFits are those of a sling's two eyes. One sling's eye in another's is no
+// fit: what is to be said of it is said of the leg.
+func (w *work) slingFits(leg plan.Leg, n int, s *gear.WireRopeSling, above surface) {
+	if n == 0 || !isSling(leg.Down[n-1]) {
+		w.eye(leg.ID, s, "upper", s.Upper, above)
 	}
-	if f.Thimble {
-		w.wait(f.Key, []facts.Input{input(sling.Upper.Pointer, "eyes.upper.width", "the inside width of the thimble in "+sling.ID+"'s upper eye")}, absent(f, "eye_width_m")...)
+	if n == len(leg.Down)-1 {
+		return
 	}
-	var needs []facts.Input
-	if f.EyeLengthM == nil {
-		in := input(sling.Upper.Pointer, "eyes.upper.length", sling.ID+"'s upper eye length")
-		w.wait(f.Key, []facts.Input{in}, "eye_length_m")
-		needs = append(needs, in)
+	if next := leg.Down[n+1]; !isSling(next) {
+		lowest := n+1 == len(leg.Down)-1
+		w.eye(leg.ID, s, "lower", s.Lower, surfaceOf(next.Item, gear.UpperEnd, lowest))
 	}
-	if f.BodyWidthM == nil {
-		w.wait(f.Key, []facts.Input{body.input}, "body_width_m")
-		needs = append(needs, body.input)
-	} else {
-		w.relate(f.Key, body.at, "the width it goes over")
+}
+
+// fitsAbove are those between the hook of the crane and what gathers the legs.
+func (w *work) fitsAbove() {
+	by, from := w.plan.Support.By, w.plan.Support.From
+	for i, u := range by {
+		upper := surfaceOf(u.Item, gear.UpperEnd, false)
+		above := w.craneHook()
+		if i > 0 {
+			above = surfaceOf(by[i-1].Item, gear.LowerEnd, false)
+		}
+		w.joined(from, u.Item, upper, above)
 	}
-	if len(needs) == 0 {
-		f.WidthOverLengthRatio = ptr(*f.BodyWidthM / *f.EyeLengthM)
-		f.EyeIncludedAngleDeg = ptr(capacity.EyeIncludedAngleDeg(*f.EyeLengthM, *f.BodyWidthM))
+}
+
+// overHook is the topmost part over the hook of the crane: the hook passes into
+// a link, into a bow, or into the jaw above a pin that lies in it.
+func (w *work) overHook(where string, item gear.Item, upper surface) {
+	hook := w.craneHook()
+	f := opening(where, item, "over_hook", "link_over_hook", upper.opening(), hook.name)
+	w.fill(f, upper.at, hook.thick, roomAbove(item, upper, hook.thick.m))
+}
+
+// joined are two closed parts in one another: each has to go into the other.
+// How wide a hook's own eye is inside, no plan says.
+func (w *work) joined(where string, item gear.Item, below, above surface) {
+	if above.kind == onHook {
+		w.overHook(where, item, below)
+		return
 	}
-	w.wait(f.Key, needs, absent(f, "width_over_length_ratio", "eye_included_angle_deg")...)
+	f := opening(where, item, "in", intoOpening(above), below.name, above.opening())
+	w.fill(f, below.at, below.thick, above.room)
+	if below.kind != onFitting {
+		f = opening(where, item, "round", intoOpening(below), above.name, below.opening())
+		w.fill(f, below.at, above.thick, roomAbove(item, below, above.thick.m))
+	}
+}
+
+func intoOpening(s surface) string {
+	if s.kind == onLink {
+		return "part_in_link"
+	}
+	return "link_in_bow"
+}
+
+// roomAbove is the clear width at the upper end of a part. The width that is
+// given of a pear-shaped link is that of its wide lower end: what does not go in
+// there does not go in above, but what does may still be too wide.
+func roomAbove(item gear.Item, upper surface, thing *float64) measure {
+	l, ok := item.(*gear.Link)
+	if !ok || l.Shape == "oblong" || l.Kind == gear.IntermediateLinkKind || upper.room.m == nil || thing != nil && *thing > *upper.room.m {
+		return upper.room
+	}
+	if l.Shape == "" {
+		return measure{needs: []facts.Input{input(l.Pointer, "shape", l.ID+"'s shape")}}
+	}
+	return measure{why: facts.Reason{Text: l.ID + " is narrower above than where the legs bear, and the plan gives its width there only"}}
+}
+
+// opening begins a record of a part in an opening, at the part.
+func opening(where string, item gear.Item, end, what, inner, outer string) facts.Fit {
+	base := item.Base()
+	return facts.Fit{
+		Record: facts.Record{Key: "fit/" + where + "/" + base.ID + "/" + end, At: at(base.Pointer)},
+		What:   what, Inner: inner, Outer: outer,
+	}
+}
+
+// fill adds to a record what goes in and the width of the opening.
+func (w *work) fill(f facts.Fit, pointer string, thing, room measure) {
+	f.NeedsM = w.take(f.Key, pointer, thing, "needs_m", "filled_ratio")
+	f.RoomM = w.take(f.Key, pointer, room, "room_m", "filled_ratio")
+	f.FilledRatio = ratio(f.NeedsM, f.RoomM)
 	w.out.Document.Fits = append(w.out.Document.Fits, f)
 }

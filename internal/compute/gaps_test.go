@@ -23,15 +23,8 @@ import (
 // concernsNot lists the optional fields that do not concern a record, as the
 // schema of the facts says: they have no gap.
 func concernsNot(r facts.View, collection, field string) bool {
-	if hangingConcernsNot(r, collection+"."+field) || gearConcernsNot(r, collection+"."+field) {
-		return true
-	}
-	switch collection + "." + field {
-	case "fits.eye_width_m":
-		thimble, _ := r.Field("thimble")
-		return thimble == false
-	}
-	return false
+	name := collection + "." + field
+	return hangingConcernsNot(r, name) || gearConcernsNot(r, name) || fitConcernsNot(r, name)
 }
 
 // unexplained lists the absent fields without a gap, and the gaps of fields
@@ -119,6 +112,7 @@ func situations(t testing.TB) map[string]func() tree {
 		},
 	}
 	maps.Copy(list, gearSituations(t))
+	maps.Copy(list, fitSituations(t))
 	return list
 }
 

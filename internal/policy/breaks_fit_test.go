@@ -3,9 +3,7 @@ package policy_test
 import "liftlint/internal/facts"
 
 func breaksFit() []broken {
-	return []broken{
-		{"fit/legs_on_hook", "", func(d *facts.Document) { d.Hooks[0].LegsDirect = 4 },
-			"<legs_direct 4> legs go over the hook itself; with more than <most 2> a link gathers them", "#/hook", 4},
+	return append(breaksHooks(), []broken{
 		{"fit/thimble_over_body", "", func(d *facts.Document) {
 			d.Fits[0].Thimble, d.Fits[0].BodyWidthM, d.Fits[0].EyeWidthM = true, ptr(0.08), ptr(0.045)
 		}, "the crane hook is <body_width_m 0.08> wide; the thimble in S1's upper eye has <eye_width_m 0.045> inside", "#/fit/0", 0.08},
@@ -13,5 +11,44 @@ func breaksFit() []broken {
 			"the width of the crane hook is <width_over_length_ratio 0.6> of the length of S1's upper eye; at most <error_ratio 0.5> keeps the sides of the eye from opening at the crotch", "#/fit/0", 0.6},
 		{"fit/eye_over_body", "spread", func(d *facts.Document) { d.Fits[0].EyeIncludedAngleDeg = ptr(33.0) },
 			"S1's upper eye opens to an included angle of <eye_included_angle_deg 33> over the crane hook; up to <note_deg 30> is usual", "#/fit/0", 33},
+		{"fit/pin_over_eye_width", "", func(d *facts.Document) { d.Fits[0].EyeWidthM = ptr(0.04) },
+			"the crane hook is <body_width_m 0.05> wide; S1's upper eye is <eye_width_m 0.04> wide where nothing spreads it", "#/fit/0", 0.05},
+		{"fit/thimble_size", "too_large", func(d *facts.Document) { d.Fits[3].ThimbleOverRopeRatio = ptr(1.14) },
+			"the thimble in S4's upper eye is made for a rope <thimble_over_rope_ratio 1.14> as thick as its own of <rope_diameter_m 0.02>; over <most_ratio 1.03> the rope lies loose in its groove", "#/fit/3", 1.14},
+		{"fit/thimble_size", "too_small", func(d *facts.Document) { d.Fits[3].ThimbleOverRopeRatio = ptr(0.9) },
+			"the thimble in S4's upper eye is made for a rope <thimble_over_rope_ratio 0.9> as thick as its own of <rope_diameter_m 0.02>; under <least_ratio 0.97> its groove pinches the rope", "#/fit/3", 0.9},
+		{"fit/pin_in_hole", "too_thick", func(d *facts.Document) { d.Fits[4].NeedsM = ptr(0.026) },
+			"K1's pin takes <needs_m 0.026>; the hole of attachment A has <room_m 0.025>", "#/fit/4", 0.026},
+		{"fit/pin_in_hole", "play", func(d *facts.Document) { d.Fits[4].FilledRatio = ptr(0.7) },
+			"K1's pin fills <filled_ratio 0.7> of the hole of attachment A; under <least_ratio 0.8> it has so much play that it bears on a line", "#/fit/4", 0.7},
+		{"fit/plate_in_jaw", "too_thick", func(d *facts.Document) { d.Fits[5].NeedsM = ptr(0.026) },
+			"attachment A is <needs_m 0.026> thick; the jaw at K1's pin has <room_m 0.025>", "#/fit/5", 0.026},
+		{"fit/plate_in_jaw", "loose", func(d *facts.Document) { d.Fits[5].FilledRatio = ptr(0.5) },
+			"attachment A fills <filled_ratio 0.5> of the jaw at K1's pin; under <least_ratio 0.6> it slides to one ear unless spacers keep it in the middle", "#/fit/5", 0.5},
+		{"fit/hook_in_hole", "", func(d *facts.Document) { d.Fits[6].NeedsM = ptr(0.026) },
+			"H1 takes <needs_m 0.026> at its bowl; the hole of attachment B has <room_m 0.025>", "#/fit/6", 0.026},
+		{"fit/link_over_hook", "", func(d *facts.Document) { d.Fits[7].NeedsM = ptr(0.026) },
+			"the crane hook is <needs_m 0.026> wide; ML1 has <room_m 0.025> inside", "#/fit/7", 0.026},
+		{"fit/part_in_opening", "", func(d *facts.Document) { d.Fits[8].NeedsM = ptr(0.026) },
+			"ML1 takes <needs_m 0.026>; K9's bow has <room_m 0.025>", "#/fit/8", 0.026},
+		{"fit/crowded", "", func(d *facts.Document) { d.Gathers[0].NeedsM = ptr(0.21) },
+			"the <legs 4> legs on K9's bow take <needs_m 0.21> side by side; it has <room_m 0.2>", "#/gather/0", 0.21},
+		{"fit/legs_on_pin", "", func(d *facts.Document) { d.Gathers[0].OnPin = ptr(true) },
+			"<legs 4> legs hang on the pin of K9: turn it round, so that they hang in its bow", "#/gather/0", 0},
+	}...)
+}
+
+func breaksHooks() []broken {
+	return []broken{
+		{"fit/legs_on_hook", "", func(d *facts.Document) { d.Hooks[0].LegsDirect = 4 },
+			"<legs_direct 4> legs go over the hook itself; with more than <most 2> a link gathers them", "#/hook", 4},
+		{"fit/hook_latch", "none", func(d *facts.Document) { d.HookUses[0].Latch = ptr("none") },
+			"the crane hook has no latch: use one that closes by itself", "#/hook_use/0", 0},
+		{"fit/hook_latch", "faulty", func(d *facts.Document) { d.HookUses[0].Latch = ptr("faulty") },
+			"the latch of the crane hook is faulty: have it mended, or use another hook", "#/hook_use/0", 0},
+		{"fit/hook_tip_loaded", "", func(d *facts.Document) { d.HookUses[0].WidestM = ptr(0.09) },
+			"S1's upper eye is <widest_m 0.09> thick and does not pass the throat of the crane hook, which opens <throat_m 0.08>: it would hang on the tip", "#/hook_use/0", 0.09},
+		{"fit/hook_points_inward", "", func(d *facts.Document) { d.HookUses[1].Points = ptr("inward") },
+			"H1 points inward: turn it round, so that slack does not push it out", "#/hook_use/1", 0},
 	}
 }

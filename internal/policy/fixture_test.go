@@ -28,7 +28,7 @@ func level() *facts.Document {
 		addLeg(d, i)
 	}
 	slingsLevel(d)
-	hangingLevel(d)
+	fitsLevel(d)
 	loadLevel(d)
 	d.Finish()
 	return d

@@ -51,7 +51,17 @@ func kinds() []kind {
 		{"stronger_intermediate_link", (*Mender).strongerIntermediateLink},
 		{"stronger_lower_fitting", (*Mender).strongerLowerFitting},
 		{"stronger_master_link", (*Mender).strongerMasterLink},
+		{"thicker_body", (*Mender).thickerBody},
 		{"thicker_rope", (*Mender).thickerRope},
+		{"thimble_for_rope", (*Mender).thimbleForRope},
+		{"wider_collector", (*Mender).widerCollector},
+		{"wider_eye", (*Mender).widerEye},
+		{"wider_hole", (*Mender).widerHole},
+		{"wider_jaw", (*Mender).widerJaw},
+		{"wider_link", (*Mender).widerLink},
+		{"wider_opening", (*Mender).widerOpening},
+		{"wider_thimble", (*Mender).widerThimble},
+		{"wider_throat", (*Mender).widerThroat},
 	}
 }
 

@@ -1,14 +1,16 @@
 # METADATA
 # title: Eye spread over too wide a body
 # description: >-
-#   A soft eye that is forced over a hook, link or pin too wide for its length
-#   opens at the crotch and works at its splice. A thimble keeps an eye's
-#   shape, so thimbled eyes are not judged by this.
+#   A soft eye that is forced over a hook, link, bow or pin too wide for its
+#   length opens at the crotch and works at its splice. A thimble keeps an
+#   eye's shape, so thimbled eyes are not judged by this.
 # custom:
 #   over: fits
-#   where: {thimble: [false]}
+#   where:
+#     what: [eye_over_hook, eye_over_link, eye_over_bow, eye_over_pin, eye_over_shackle, eye_over_fitting]
+#     thimble: [false]
 #   params:
-#     error_ratio: {default: 0.5, at_least: 0.1, at_most: 0.9}
+#     error_ratio: {default: 0.5, at_least: 0.1, at_most: 0.5}
 #     note_deg: {default: 30, at_least: 5, at_most: 60}
 #   grades:
 #     - name: too_wide

@@ -21,11 +21,11 @@ test_breaks_spread if grades(fit(0.42, 30.1)) == {"spread"}
 test_meets_at_30 if grades(fit(0.41, 30)) == set()
 
 test_thimble if {
-	grades({"key": "fit/S1/upper", "thimble": true, "width_over_length_ratio": 0.9, "eye_included_angle_deg": 60}) == set()
+	grades({"key": "fit/S1/upper", "what": "eye_over_pin", "thimble": true, "width_over_length_ratio": 0.9, "eye_included_angle_deg": 60}) == set()
 }
 
 test_width_unknown if grades({"key": "fit/S1/upper", "what": "eye_over_hook", "thimble": false}) == set()
 
 test_breaks_on_the_ratio_alone if {
-	grades({"key": "fit/S1/upper", "thimble": false, "width_over_length_ratio": 0.9}) == {"too_wide"}
+	grades({"key": "fit/S1/upper", "what": "eye_over_pin", "thimble": false, "width_over_length_ratio": 0.9}) == {"too_wide"}
 }

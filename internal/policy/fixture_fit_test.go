@@ -1,0 +1,41 @@
+package policy_test
+
+import (
+	"fmt"
+
+	"liftlint/internal/facts"
+)
+
+// fitsLevel gives a level lift places where one part goes over or into another,
+// gathered legs and hooks, one of each kind that rules pick out.
+func fitsLevel(d *facts.Document) {
+	for i := range d.Fits {
+		f := &d.Fits[i]
+		f.RopeDiameterM, f.BendRatio = ptr(0.02), ptr(2.5)
+	}
+	soft := &d.Fits[0]
+	soft.EyeWidthGiven, soft.EyeWidthM, soft.BodyWidthM = true, ptr(0.16), ptr(0.05)
+	thimbled := &d.Fits[3]
+	thimbled.ThimbleSizeGiven, thimbled.ThimbleOverRopeRatio = true, ptr(1.0)
+	for _, f := range []facts.Fit{
+		{What: "pin_in_hole", Inner: "K1's pin", Outer: "the hole of attachment A"},
+		{What: "plate_in_jaw", Inner: "attachment A", Outer: "the jaw at K1's pin"},
+		{What: "hook_in_hole", Inner: "H1", Outer: "the hole of attachment B"},
+		{What: "link_over_hook", Inner: "ML1", Outer: "the crane hook"},
+		{What: "link_in_bow", Inner: "ML1", Outer: "K9's bow"},
+	} {
+		f.Record = facts.Record{Key: "fit/" + f.What, At: fmt.Sprintf("#/fit/%d", len(d.Fits))}
+		f.NeedsM, f.RoomM, f.FilledRatio = ptr(0.022), ptr(0.025), ptr(0.88)
+		d.Fits = append(d.Fits, f)
+	}
+	d.Gathers = []facts.Gather{{
+		Record: facts.Record{Key: "gather/hook/K9", At: "#/gather/0"}, ID: "K9", Name: "K9's bow", What: "bow", Legs: 4,
+		OnPin: ptr(false), IncludedAngleDeg: ptr(60.0), RoomM: ptr(0.2), NeedsM: ptr(0.12), FilledRatio: ptr(0.6),
+	}}
+	d.HookUses = []facts.HookUse{
+		{Record: facts.Record{Key: "hook_use/hook", At: "#/hook_use/0"}, ID: "hook", Name: "the crane hook", Of: "crane", MadeFor: "lifting",
+			Latch: ptr("works"), LegsDirect: 2, OffAxisDeg: ptr(25.0), Passes: "S1's upper eye", ThroatM: ptr(0.08), WidestM: ptr(0.02), ThroatFilledRatio: ptr(0.25)},
+		{Record: facts.Record{Key: "hook_use/hook/1/H1", At: "#/hook_use/1"}, ID: "H1", Name: "H1", Of: "sling", MadeFor: "lifting",
+			Latch: ptr("works"), Points: ptr("outward"), Passes: "attachment B", ThroatM: ptr(0.03), WidestM: ptr(0.02), ThroatFilledRatio: ptr(0.7)},
+	}
+}

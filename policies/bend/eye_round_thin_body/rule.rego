@@ -1,0 +1,42 @@
+# METADATA
+# title: Soft eye round a thin body
+# description: >-
+#   A rope that is bent round something thinner than itself is kinked, whatever
+#   it carries. Up to twice its own diameter the bend still marks a soft eye; a
+#   thimble spreads it.
+# custom:
+#   over: fits
+#   where:
+#     what: [eye_over_hook, eye_over_link, eye_over_bow, eye_over_pin, eye_over_shackle, eye_over_fitting]
+#     thimble: [false]
+#   measured: bend_ratio
+#   params:
+#     least_ratio: {default: 1, at_least: 1, at_most: 4}
+#     advised_ratio: {default: 2, at_least: 1, at_most: 10}
+#   grades:
+#     - name: thinner_than_rope
+#       severity: error
+#       limit: least_ratio
+#     - name: thin
+#       severity: note
+#       limit: advised_ratio
+#       message: "{inner} bends round {outer}, which is {measured} as thick as the rope; {limit} is advised for a soft eye"
+#   message: "{inner} bends round {outer}, which is {measured} as thick as the rope; under {limit} no eye is bent"
+#   remedy: thicker_body
+#   cite:
+#     - {document: marine lifting guideline, clause: body or eye round less than one diameter, basis: read}
+#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, note 1", basis: read, profiles: [eu]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.bend.eye_round_thin_body
+
+import data.params.bend.eye_round_thin_body as p
+
+finding contains {"key": fit.key, "grade": "thinner_than_rope"} if {
+	some fit in input.fits
+	fit.bend_ratio < p.least_ratio
+}
+
+finding contains {"key": fit.key, "grade": "thin"} if {
+	some fit in input.fits
+	fit.bend_ratio < p.advised_ratio
+}
