@@ -33,6 +33,8 @@ func breaksFit() []broken {
 			"ML1 takes <needs_m 0.026>; K9's bow has <room_m 0.025>", "#/fit/8", 0.026},
 		{"fit/crowded", "", func(d *facts.Document) { d.Gathers[0].NeedsM = ptr(0.21) },
 			"the <legs 4> legs on K9's bow take <needs_m 0.21> side by side; it has <room_m 0.2>", "#/gather/0", 0.21},
+		{"fit/legs_spread_in_bow", "", func(d *facts.Document) { d.Gathers[0].IncludedAngleDeg = ptr(125.0) },
+			"legs spread by <included_angle_deg 125> in K9's bow; at most <most_deg 120> is allowed between two of them", "#/gather/0", 125},
 		{"fit/legs_on_pin", "", func(d *facts.Document) { d.Gathers[0].OnPin = ptr(true) },
 			"<legs 4> legs hang on the pin of K9: turn it round, so that they hang in its bow", "#/gather/0", 0},
 	}...)
@@ -48,6 +50,8 @@ func breaksHooks() []broken {
 			"the latch of the crane hook is faulty: have it mended, or use another hook", "#/hook_use/0", 0},
 		{"fit/hook_tip_loaded", "", func(d *facts.Document) { d.HookUses[0].WidestM = ptr(0.09) },
 			"S1's upper eye is <widest_m 0.09> thick and does not pass the throat of the crane hook, which opens <throat_m 0.08>: it would hang on the tip", "#/hook_use/0", 0.09},
+		{"fit/leg_off_hook_axis", "", func(d *facts.Document) { d.HookUses[0].OffAxisDeg = ptr(47.0) },
+			"a leg hangs in the crane hook at <off_axis_deg 47> from its axis; at most <most_deg 45> is allowed without a link that gathers the legs", "#/hook_use/0", 47},
 		{"fit/hook_points_inward", "", func(d *facts.Document) { d.HookUses[1].Points = ptr("inward") },
 			"H1 points inward: turn it round, so that slack does not push it out", "#/hook_use/1", 0},
 	}
