@@ -19,7 +19,7 @@ each value comes from, a first rule to begin from, and whether rules and their
 tests are sound.`,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	c.AddCommand(newPolicySettings(e), newPolicyNew(e), newPolicyCheck(e), newPolicyDocs(e))
+	c.AddCommand(newPolicySettings(e), newPolicyNew(e), newPolicyCheck(e), newPolicyTest(e), newPolicyDocs(e))
 	return c
 }
 

@@ -93,7 +93,7 @@ func pagesOf(j *judging, l *lint.Linter, s policy.Source) ([]pageText, error) {
 		pages = append(pages, p)
 		out = append(out, pageText{path.Join(path.Dir(r.File), pageFile), p.Markdown()})
 	}
-	return append(out, pageText{path.Join(s.Root, pageFile), rulepage.Index(pages)}), nil
+	return append(out, pageText{path.Join(s.Root, pageFile), rulepage.Index(pages, "Made from the rules by `liftlint policy docs`.")}), nil
 }
 
 // settle writes the pages that are not as they are to be, or counts them.

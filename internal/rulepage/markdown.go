@@ -129,10 +129,11 @@ func (x Example) markdown(b *strings.Builder) {
 	}
 }
 
-// Index lists pages by topic, each with a link to the page beside its rule.
-func Index(pages []Page) string {
+// Index lists pages by topic, each with a link to the page beside its rule,
+// below a paragraph of introduction.
+func Index(pages []Page, intro string) string {
 	var b strings.Builder
-	b.WriteString("# The rules\n\nMade from the rules; a test compares. COVERAGE.md lists what else a lift plan deserves.\n")
+	b.WriteString("# The rules\n\n" + intro + "\n")
 	last := ""
 	for _, p := range pages {
 		topic, _, _ := strings.Cut(p.ID, "/")

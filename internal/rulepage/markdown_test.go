@@ -36,7 +36,7 @@ func TestMarkdown(t *testing.T) {
 			t.Errorf("the page lacks %q:\n%s", want, got)
 		}
 	}
-	index := Index([]Page{p})
+	index := Index([]Page{p}, "All of them.")
 	if want := "## own\n\n| rule | finds | severity |\n|---|---|---|\n| [own/try](own/try/README.md) | A try | off or error |\n"; !strings.HasSuffix(index, want) {
 		t.Errorf("the index is %q", index)
 	}
