@@ -75,9 +75,9 @@ func TestBridleWaits(t *testing.T) {
 	}{
 		{"not said what for", func(v tree) tree { return v.drop("gear/0/tag/rated_for") }, map[string]string{
 			"rated_for":                    "what the rated load of B1 is for `tag.rated_for` at #/gear/0/tag",
-			"one_leg_rated_n":              "what the rated load of B1 is for `tag.rated_for` at #/gear/0/tag",
-			"master_over_assembly_ratio":   "what the rated load of B1 is for `tag.rated_for` at #/gear/0/tag",
-			"lower_fitting_over_leg_ratio": "what the rated load of B1 is for `tag.rated_for` at #/gear/0/tag",
+			"one_leg_rated_n":              "B1's tag does not say what its rated load is for",
+			"master_over_assembly_ratio":   "B1's tag does not say what its rated load is for",
+			"lower_fitting_over_leg_ratio": "B1's tag does not say what its rated load is for",
 		}},
 		{"no tag", func(v tree) tree { return v.drop("gear/0/tag") }, map[string]string{
 			"rated_for": "no tag of B1 is recorded", "intermediate_over_leg_ratio": "no tag of B1 is recorded"}},

@@ -98,9 +98,8 @@ func (w *work) bridleRating() rating {
 		return rating{reason: why}
 	}
 	t := b.Tag
-	needs := bridleNeeds(b)
-	if len(needs) > 0 {
-		return rating{needs: needs}
+	if why := unclear(b); why.Text != "" {
+		return rating{reason: why}
 	}
 	legs, used, angle := len(b.Legs()), len(w.plan.Support.Legs), float64(*t.AngleFromHorizontal)
 	one, ok := t.RatedLoad.Newtons, true
@@ -126,16 +125,16 @@ func (w *work) bridleRating() rating {
 	return r
 }
 
-// bridleNeeds lists what a bridle's tag lacks for a rating to follow from it.
-func bridleNeeds(b *gear.Bridle) []facts.Input {
-	var needs []facts.Input
-	if b.Tag.RatedFor == "" {
-		needs = append(needs, input(b.Tag.Pointer, "tag.rated_for", "what the rated load of "+b.ID+" is for"))
+// unclear tells what the tag of a bridle leaves open, so that no rating follows
+// from it. That the tag is incomplete is found at the tag.
+func unclear(b *gear.Bridle) facts.Reason {
+	switch {
+	case b.Tag.RatedFor == "":
+		return facts.Reason{Text: b.ID + "'s tag does not say what its rated load is for", Told: true}
+	case b.Tag.AngleFromHorizontal == nil:
+		return facts.Reason{Text: b.ID + "'s tag shows no angle", Told: true}
 	}
-	if b.Tag.AngleFromHorizontal == nil {
-		needs = append(needs, input(b.Tag.Pointer, "tag.angle_from_horizontal", "the angle on "+b.ID+"'s tag"))
-	}
-	return needs
+	return facts.Reason{}
 }
 
 // nearPlumbDeg is the least angle from horizontal that counts as vertical:

@@ -73,8 +73,8 @@ func TestBridleNotRated(t *testing.T) {
 		change func(tree) tree
 		want   string
 	}{
-		{"not said what for", func(v tree) tree { return v.drop("gear/0/tag/rated_for") }, "what the rated load of B1 is for `tag.rated_for` at #/gear/0/tag"},
-		{"no angle", func(v tree) tree { return v.drop("gear/0/tag/angle_from_horizontal") }, "the angle on B1's tag `tag.angle_from_horizontal` at #/gear/0/tag"},
+		{"not said what for", func(v tree) tree { return v.drop("gear/0/tag/rated_for") }, "B1's tag does not say what its rated load is for"},
+		{"no angle", func(v tree) tree { return v.drop("gear/0/tag/angle_from_horizontal") }, "B1's tag shows no angle"},
 		{"illegible", func(v tree) tree { return v.set("gear/0/tag/condition", "illegible") }, "B1's tag is illegible"},
 		{"no tag", func(v tree) tree { return v.drop("gear/0/tag") }, "no tag of B1 is recorded"},
 		{"one leg at an angle", func(v tree) tree { return v.set("gear/0/tag/rated_for", "one_leg") }, "B1's tag rates one leg at 45 deg from horizontal, from which no leg's rated load follows"},
