@@ -11,7 +11,6 @@
 #     legs: {at_least: 1}
 #   message: "attachment {id} does not bear tight on the load: tighten it, shim it, or spot-face its seat"
 #   cite:
-#     - {document: ASME B30.26, basis: memory, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.not_seated
 

@@ -8,11 +8,11 @@
 #   over: attachments
 #   where:
 #     kind: [insert]
+#     legs: {at_least: 1}
 #   measured: concrete_strength_pa
 #   limit: concrete_strength_needed_pa
 #   message: "the concrete round insert {id} has {measured}; its breaking load holds from {limit}"
 #   cite:
-#     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.concrete_too_young
 

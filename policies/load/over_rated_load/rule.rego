@@ -3,7 +3,9 @@
 # description: >-
 #   No part carries more than it is rated for in the way it is used. The factor
 #   between rated load and strength is not there to be used up: it stands for
-#   wear, shock and what nobody knows.
+#   wear, shock and what nobody knows. A shackle that is pulled toward an end of
+#   its pin, and an eyebolt that is pulled off its axis, carry less than is
+#   marked on them.
 # custom:
 #   over: parts
 #   measured: used_ratio
@@ -11,9 +13,17 @@
 #     over_ratio: {default: 1, at_least: 0.1, at_most: 1}
 #     near_ratio: {default: 0.9, at_least: 0.1, at_most: 1}
 #   grades:
+#     - name: over_at_angle
+#       severity: error
+#       limit: over_ratio
+#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load as it is pulled, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
 #     - name: over
 #       severity: error
 #       limit: over_ratio
+#     - name: near_at_angle
+#       severity: warning
+#       limit: near_ratio
+#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load as it is pulled, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
 #     - name: near
 #       severity: warning
 #       limit: near_ratio
@@ -23,14 +33,28 @@
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, basis: memory, profiles: [eu]}
+#     - {document: WAC 296-155-33905, clause: shackles that are pulled aside, basis: read}
+#     - {document: common practice for eyebolts that are pulled off their axis, basis: practice}
 #     - {document: common practice for the share near the rated load, basis: practice}
 package liftlint.rules.load.over_rated_load
 
 import data.params.load.over_rated_load as p
 
+finding contains {"key": part.key, "grade": "over_at_angle"} if {
+	some part in input.parts
+	part.used_ratio > p.over_ratio
+	part.rated_load_n < part.marked_load_n
+}
+
 finding contains {"key": part.key, "grade": "over"} if {
 	some part in input.parts
 	part.used_ratio > p.over_ratio
+}
+
+finding contains {"key": part.key, "grade": "near_at_angle"} if {
+	some part in input.parts
+	part.used_ratio > p.near_ratio
+	part.rated_load_n < part.marked_load_n
 }
 
 finding contains {"key": part.key, "grade": "near"} if {

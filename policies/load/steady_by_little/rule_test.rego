@@ -11,3 +11,7 @@ test_breaks_neutral if grades(0) == {"neutral", "little"}
 test_breaks_little if grades(0.049) == {"little"}
 
 test_meets if grades(0.05) == set()
+
+test_breaks_neutral_under_a_millimeter if grades(0.0009999) == {"neutral", "little"}
+
+test_breaks_little_at_a_millimeter if grades(0.001) == {"little"}

@@ -1,14 +1,13 @@
 # METADATA
-# title: Sling eye straight on a padeye
+# title: Sling eye straight on an attachment
 # description: >-
-#   A closed eye does not go through the hole of a plate. A shackle or a hook has
-#   to stand between, and it has a rating and a fit of its own to be checked.
+#   A closed eye goes neither through the hole of a plate nor into the ring of an
+#   eyebolt. A shackle or a hook has to stand between, and it has a rating and a
+#   fit of its own to be checked.
 # custom:
 #   severity: error
 #   over: legs
-#   where:
-#     ends_at: [padeye]
-#   message: "leg {id} ends with a sling's eye at padeye {to}: put the shackle that joins them into the leg"
+#   message: "leg {id} ends with a sling's eye straight on attachment {to}: put the shackle or hook that joins them into the leg"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.route.eye_on_padeye
