@@ -42,12 +42,17 @@ type kind struct {
 
 func kinds() []kind {
 	return []kind{
+		{"aligned_plate", (*Mender).alignedPlate},
 		{"believable_tag", (*Mender).believableTag},
+		{"bolt_for_angle", (*Mender).boltForAngle},
+		{"flatter_rating", (*Mender).flatterRating},
+		{"further_from_axis", (*Mender).furtherFromAxis},
 		{"higher_rating", (*Mender).higherRating},
 		{"inspection_due", (*Mender).inspectionDue},
 		{"larger_eye", (*Mender).largerEye},
 		{"longer_body", (*Mender).longerBody},
 		{"longer_leg", (*Mender).longerLeg},
+		{"stronger_insert", (*Mender).strongerInsert},
 		{"stronger_intermediate_link", (*Mender).strongerIntermediateLink},
 		{"stronger_lower_fitting", (*Mender).strongerLowerFitting},
 		{"stronger_master_link", (*Mender).strongerMasterLink},

@@ -12,6 +12,7 @@
 #   measured: pull_angle_from_horizontal_deg
 #   limit: rated_to_angle_from_horizontal_deg
 #   message: "attachment {id} is pulled at {measured} from the load's horizontal; it is rated down to {limit}"
+#   remedy: flatter_rating
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.attachment_pulled_flat

@@ -14,6 +14,7 @@
 #   params:
 #     in_line_deg: {default: 5, at_least: 1, at_most: 5}
 #   message: "eyebolt {id} has no shoulder and is pulled {measured} off its axis; it is for pulls in line, up to {limit}"
+#   remedy: bolt_for_angle
 #   cite:
 #     - {document: ASME B30.26, basis: memory, profiles: [us]}
 #     - {document: common practice, basis: practice}

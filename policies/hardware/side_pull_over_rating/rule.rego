@@ -13,6 +13,7 @@
 #   measured: out_of_plane_deg
 #   limit: rated_to_angle_from_plane_deg
 #   message: "attachment {id} is pulled {measured} out of its plane; it is rated to {limit}"
+#   remedy: aligned_plate
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.side_pull_over_rating

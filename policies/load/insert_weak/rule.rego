@@ -29,6 +29,7 @@
 #       limit: hardware_ratio
 #       message: "the lifting hardware in insert {id} holds {measured} of the pull on it; {limit} is asked for"
 #   message: "insert {id} holds {measured} of the pull on it; {limit} is asked for"
+#   remedy: stronger_insert
 #   cite:
 #     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}
