@@ -7,7 +7,9 @@ import (
 )
 
 // fits lists where one part goes over or into another: above the legs, then
-// leg by leg from top to bottom.
+// leg by leg from top to bottom. The maker of a bridle joins its intermediate
+// links to the master link: whether there is room for them is said where they
+// gather.
 func (w *work) fits() {
 	w.fitsAbove()
 	for _, leg := range w.plan.Support.Legs {
