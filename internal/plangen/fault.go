@@ -60,7 +60,10 @@ func Mistakes() int { return len(mistakes()) }
 
 func mistakes() []mistake {
 	var list []mistake
-	for _, m := range [][]mistake{fileMistakes(), formMistakes(), linkMistakes(), gapMistakes(), gearMistakes(), liftMistakes()} {
+	for _, m := range [][]mistake{
+		fileMistakes(), formMistakes(), linkMistakes(), gapMistakes(), gearMistakes(), liftMistakes(),
+		ropeMistakes(), bridleMistakes(), fitMistakes(), pointMistakes(),
+	} {
 		list = append(list, m...)
 	}
 	return list

@@ -9,7 +9,7 @@ func gapMistakes() []mistake {
 			return pointed(of(p))
 		}}
 	}
-	load, sling := (*plot).load, func(p *plot) *entry { return p.item("S1") }
+	load, sling, hook := (*plot).load, func(p *plot) *entry { return p.item("S1") }, (*plot).hook
 	point := func(p *plot) *entry { return p.attachments().below[0] }
 	return []mistake{
 		without("no day of the lift", (*plot).lift, "date"),
@@ -25,6 +25,22 @@ func gapMistakes() []mistake {
 			upper.drop("length")
 			return upper
 		}},
+		without("no hole", point, "hole"),
+		without("no thickness", point, "thickness"),
+		suited(to("padeye", "eyebolt"), without("no axis of a hole", point, "hole_axis")),
+		suited(to("hoist_ring", "eyebolt"), without("no word on the seat of a bolt", point, "seated")),
+		suited(all(to("eyebolt"), legs(2, 4)), without("no ratings at angles", point, "rated_at")),
+		suited(to("hoist_ring"), without("no angle that a ring is rated to", point, "rated_to_angle_from_axis")),
+		suited(to("insert"), without("no breaking load", point, "breaking_load")),
+		suited(to("insert"), without("no strength of the concrete", point, "concrete_strength")),
+		suited(shackled, without("no jaw", (*plot).fitting, "jaw")),
+		suited(shackled, without("no pin diameter", (*plot).fitting, "pin_diameter")),
+		suited(shackled, without("no bow", (*plot).fitting, "bow_diameter")),
+		suited(hooked, without("no throat", (*plot).fitting, "throat")),
+		suited(hooked, without("no word on a latch", (*plot).fitting, "latch")),
+		without("no throat of the crane's hook", hook, "throat"),
+		without("no latch of the crane's hook", hook, "latch"),
+		suited(linked, without("no width of the master link", func(p *plot) *entry { return p.item("ML1") }, "inside_width")),
 	}
 }
 

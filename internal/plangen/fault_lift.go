@@ -34,7 +34,7 @@ func liftMistakes() []mistake {
 			return p.load()
 		}},
 		{what: "a sling loaded beyond its tag", rule: "load/over_rated_load", suits: loose, sow: func(p *plot) *entry {
-			p.item("S1").at("tag").set(val("rated_load", p.rating(0.02)))
+			p.item("S1").at("tag").set(val("rated_load", p.own(20)))
 			return firstSling(p)
 		}},
 		{what: "a sling loaded nearly to its tag", rule: "load/over_rated_load", severity: "warning", suits: legs(1, 1), sow: func(p *plot) *entry {
@@ -57,10 +57,18 @@ func liftMistakes() []mistake {
 			s.center[2] = s.snap(s.points[0][2] + s.between(0.4, 1.5))
 			s.size[2] += 2
 		}, sow: loadKey},
-		{what: "a load that hangs far from level", rule: "load/tilt", suits: all(legs(2, 2), tilts), bend: func(s *sketch) {
+		{what: "a load that hangs far from level", rule: "load/tilt", suits: all(legs(2, 2), linked, tilts), bend: func(s *sketch) {
 			s.center[0] = s.snap(s.center[0] + s.farTilt())
 			s.size[0] += 2
-		}, sow: loadKey},
+		}, sow: func(p *plot) *entry {
+			for _, a := range p.attachments().below {
+				a.drop("rated_to_angle_from_horizontal")
+			}
+			for i := range p.points {
+				p.leg(i).drop("angle_from_horizontal")
+			}
+			return p.load()
+		}},
 		{what: "a leg longer than the others", rule: "tension/leg_slack", suits: legs(4, 4), bend: func(s *sketch) {
 			i := s.lightest()
 			s.legM[i] = s.snap(s.legM[i] + 0.1)

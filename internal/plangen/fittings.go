@@ -90,9 +90,13 @@ func (s *sketch) assemblyT() float64 {
 // craneHook is the hook that all hangs in.
 type craneHook struct{ widthM, throatM float64 }
 
-// craneHookFor is a hook wide enough for the ropes, or for the link's section,
+// craneHookFor is a hook wide enough for the eyes of two ropes, or for the link's section,
 // to lie in it.
 func (s *sketch) craneHookFor() craneHook {
-	width := s.grain(max(s.hookM, 3.2*s.d()))
+	ropes := 3.2
+	if s.thimbled {
+		ropes *= thimbleRopes
+	}
+	width := s.grain(max(s.hookM, ropes*s.d()))
 	return craneHook{width, s.grain(0.9 * s.room * width)}
 }
