@@ -22,8 +22,8 @@ func TestBuiltinRulesAreReachedByTheirTests(t *testing.T) {
 	}
 }
 
-// 2026-11-25: 2.0 s for 43 rules and 293 mutants, on two shared cores; two fifths
-// of it is the compiling of the mutants with types.
+// 2026-11-25: 1.0 s for 76 rules and 458 mutants, 490 MB, on two shared cores.
+// Before the mutants went untyped: 1.8 s.
 func BenchmarkMutate(b *testing.B) {
 	o := policy.Options{Sources: sources(), Profile: profile(b, "us")}
 	for b.Loop() {
