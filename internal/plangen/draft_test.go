@@ -38,7 +38,9 @@ func TestDrafts(t *testing.T) {
 		}
 	}
 	for _, what := range []string{"steady", "tag legible", "tag illegible", "tag missing", "tag not_recorded", "input/missing",
-		"input/not_judged", "inspection/overdue", "load/turns_over", "load/tilt", "load/over_rated_load", "angle/leg_too_flat", "tension/leg_slack"} {
+		"input/not_judged", "inspection/overdue", "load/turns_over", "load/tilt", "load/over_rated_load", "angle/leg_too_flat", "tension/leg_slack",
+		"fit/pin_in_hole", "fit/plate_in_jaw", "fit/hook_latch", "bend/eye_round_thin_body", "hardware/attachment_side_pull", "hardware/round_pin",
+		"load/contents_can_move", "load/not_shown_free", "sling/rotation_resistant_or_lang", "bridle/legs_unmatched"} {
 		if seen[what] < 3 {
 			t.Errorf("drafts hardly ever show %s: %d times", what, seen[what])
 		}

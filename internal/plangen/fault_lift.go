@@ -48,6 +48,16 @@ func liftMistakes() []mistake {
 		{what: "legs flatter than is wise", rule: "angle/leg_too_flat", severity: "warning", suits: all(legs(2, 3), to("padeye", "hoist_ring"), linked, wide), bend: func(s *sketch) { s.flatten(34, 42) }, sow: func(p *plot) *entry {
 			return p.leg(p.farthest())
 		}},
+		{what: "legs far off the hook's axis", rule: "fit/leg_off_hook_axis", suits: all(legs(2, 2), to("padeye", "hoist_ring"), direct, wide), bend: func(s *sketch) { s.flatten(34, 42) }, sow: func(p *plot) *entry {
+			return p.hook()
+		}},
+		{what: "a center of gravity beside the hook", rule: "load/hook_not_plumb", severity: "warning", suits: all(legs(2, 2), to("hoist_ring"), high), bend: func(s *sketch) {
+			s.center[0] = s.snap(s.center[0] + 0.3)
+			s.size[0]++
+		}, sow: func(p *plot) *entry {
+			p.anyAngles()
+			return p.load()
+		}},
 		{what: "legs too short to meet", rule: "mechanics/out_of_reach", suits: legs(2, 2), bend: func(s *sketch) {
 			apart := s.snap(1.25*(s.legM[0]+s.legM[1]) - (s.points[1][0] - s.points[0][0]))
 			s.points[1][0] += apart
@@ -61,12 +71,7 @@ func liftMistakes() []mistake {
 			s.center[0] = s.snap(s.center[0] + s.farTilt())
 			s.size[0] += 2
 		}, sow: func(p *plot) *entry {
-			for _, a := range p.attachments().below {
-				a.drop("rated_to_angle_from_horizontal")
-			}
-			for i := range p.points {
-				p.leg(i).drop("angle_from_horizontal")
-			}
+			p.anyAngles()
 			return p.load()
 		}},
 		{what: "a leg longer than the others", rule: "tension/leg_slack", suits: legs(4, 4), bend: func(s *sketch) {
@@ -106,6 +111,19 @@ func (s *sketch) farTilt() float64 { return (s.hookZ - s.center[2]) * math.Tan(r
 
 // tilts says that with a far tilt both legs stay taut.
 func tilts(s *sketch) bool { return s.farTilt() < 0.8*s.away(s.points[1]) }
+
+// anyAngles takes out what a plan says of the angles of a load that hangs
+// level.
+func (p *plot) anyAngles() {
+	for i, a := range p.attachments().below {
+		a.drop("rated_to_angle_from_horizontal")
+		p.leg(i).drop("angle_from_horizontal")
+	}
+}
+
+// high says that the hook is so far up that a load whose center of gravity lies
+// a foot beside it hangs nearly level.
+func high(s *sketch) bool { return s.hookZ-s.center[2] > 4.5 && s.away(s.points[1]) > 1 }
 
 // lightest is a leg on the side further from the center of gravity, which
 // carries the smaller share.
