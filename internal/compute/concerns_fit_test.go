@@ -17,7 +17,7 @@ func fitConcernsNot(r facts.View, field string) bool {
 		return !eye || in(r, "thimble", false)
 	case "fits.thimble_over_rope_ratio":
 		return in(r, "thimble_size_given", false)
-	case "fits.rope_diameter_m", "fits.eye_length_m", "fits.body_width_m", "fits.width_over_length_ratio", "fits.eye_included_angle_deg", "fits.bend_ratio":
+	case "fits.rope_diameter_m", "fits.eye_length_m", "fits.body_width_m", "fits.width_over_length_ratio", "fits.eye_included_angle_deg", "fits.bend_d":
 		return !eye
 	case "fits.room_m", "fits.needs_m", "fits.filled_ratio":
 		return eye

@@ -49,7 +49,7 @@ func (w *work) over(where string, s *gear.WireRopeSling, end string, e gear.Eye,
 		length.needs = []facts.Input{input(e.Pointer, field+"length", f.Inner+" length")}
 	}
 	f.EyeLengthM = w.take(f.Key, e.Pointer, length, "eye_length_m", "width_over_length_ratio", "eye_included_angle_deg")
-	f.BodyWidthM = w.take(f.Key, e.Pointer, over.thick, "body_width_m", "width_over_length_ratio", "eye_included_angle_deg", "bend_ratio")
+	f.BodyWidthM = w.take(f.Key, e.Pointer, over.thick, "body_width_m", "width_over_length_ratio", "eye_included_angle_deg", "bend_d")
 	if f.WidthOverLengthRatio = ratio(f.BodyWidthM, f.EyeLengthM); f.WidthOverLengthRatio != nil {
 		f.EyeIncludedAngleDeg = ptr(capacity.EyeIncludedAngleDeg(*f.EyeLengthM, *f.BodyWidthM))
 	}
@@ -59,7 +59,7 @@ func (w *work) over(where string, s *gear.WireRopeSling, end string, e gear.Eye,
 
 // bend adds to an eye what depends on the rope's diameter.
 func (w *work) bend(f *facts.Fit, s *gear.WireRopeSling, e gear.Eye) {
-	fields := []string{"rope_diameter_m", "bend_ratio"}
+	fields := []string{"rope_diameter_m", "bend_d"}
 	if f.ThimbleSizeGiven {
 		fields = append(fields, "thimble_over_rope_ratio")
 	}
@@ -68,7 +68,7 @@ func (w *work) bend(f *facts.Fit, s *gear.WireRopeSling, e gear.Eye) {
 		w.wait(f.Key, diameterNeed(s), fields...)
 		return
 	}
-	f.BendRatio = ratio(f.BodyWidthM, f.RopeDiameterM)
+	f.BendD = ratio(f.BodyWidthM, f.RopeDiameterM)
 	f.ThimbleOverRopeRatio = ratio(number(e.ThimbleSize), f.RopeDiameterM)
 }
 

@@ -16,11 +16,11 @@ func TestEyesOverHookAndLink(t *testing.T) {
 	f := v.facts(t)
 	near(t, "angle", figure(t, f, key, "eye_included_angle_deg"), 6.2158, 5e-4)
 	near(t, "ratio", figure(t, f, key, "width_over_length_ratio"), 36./350, 1e-9)
-	near(t, "bend", figure(t, f, key, "bend_ratio"), 36./22, 1e-8)
+	near(t, "bend", figure(t, f, key, "bend_d"), 36./22, 1e-8)
 	says(t, f, key, "what", "eye_over_link")
 	f = v.drop("rigging/0/by").facts(t)
 	near(t, "angle", figure(t, f, key, "eye_included_angle_deg"), 21.4903, 5e-4)
-	near(t, "bend", figure(t, f, key, "bend_ratio"), 110./22, 1e-8)
+	near(t, "bend", figure(t, f, key, "bend_d"), 110./22, 1e-8)
 	says(t, f, key, "what", "eye_over_hook")
 }
 
@@ -37,7 +37,7 @@ func TestFitAsksForWhatItLacks(t *testing.T) {
 	eye, link := "S1's upper eye length `eyes.upper.length` at #/gear/1/eyes/upper", "ML1's section diameter `section_diameter` at #/gear/0"
 	f := example(t, "pump-skid").drop("gear/1/eyes/upper/length", "gear/0/section_diameter").facts(t)
 	for field, want := range map[string]string{
-		"eye_length_m": eye, "body_width_m": link, "bend_ratio": link,
+		"eye_length_m": eye, "body_width_m": link, "bend_d": link,
 		"width_over_length_ratio": eye + "; " + link, "eye_included_angle_deg": eye + "; " + link,
 	} {
 		if got := labels(lacks(t, f, key, field)); got != want {
@@ -167,7 +167,7 @@ func TestShackleOfUnknownEnds(t *testing.T) {
 	f, _ := withCollectors(rulesBase(t, "two_legs")).by("KX").compute(t)
 	for key, fields := range map[string][]string{
 		"fit/hook/KX/over_hook": {"room_m", "filled_ratio"},
-		"fit/hook/1/S1/upper":   {"body_width_m", "width_over_length_ratio", "eye_included_angle_deg", "bend_ratio"},
+		"fit/hook/1/S1/upper":   {"body_width_m", "width_over_length_ratio", "eye_included_angle_deg", "bend_d"},
 	} {
 		for _, field := range fields {
 			if got := labels(lacks(t, f, key, field)); got != pin {
@@ -239,7 +239,7 @@ func TestThimbleSize(t *testing.T) {
 	near(t, "ratio", figure(t, v.facts(t), "fit/hook/1/S1/lower", "thimble_over_rope_ratio"), 16./14, 1e-8)
 	says(t, v.facts(t), "fit/hook/1/S1/upper", "thimble_size_given", false)
 	f := v.drop("gear/0/diameter").facts(t)
-	for _, field := range []string{"thimble_over_rope_ratio", "rope_diameter_m", "bend_ratio"} {
+	for _, field := range []string{"thimble_over_rope_ratio", "rope_diameter_m", "bend_d"} {
 		if got := labels(lacks(t, f, "fit/hook/1/S1/lower", field)); got != "S1's diameter `diameter` at #/gear/0" {
 			t.Errorf("%s waits for %q", field, got)
 		}

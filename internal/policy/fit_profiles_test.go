@@ -20,7 +20,7 @@ func TestThinBendByProfile(t *testing.T) {
 		{"us", 0.99, finding.Error}, {"eu", 0.99, finding.Error},
 	} {
 		d := level()
-		d.Fits[0].BendRatio = ptr(c.ratio)
+		d.Fits[0].BendD = ptr(c.ratio)
 		v := judge(t, builtin(t, c.profile), d)["bend/eye_round_thin_body"]
 		if got := v.Rule.SeverityOf(v.Outcomes[0], policy.Review); got != c.want {
 			t.Errorf("%s at %g: %s, not %s", c.profile, c.ratio, got, c.want)

@@ -11,7 +11,7 @@ import (
 func fitsLevel(d *facts.Document) {
 	for i := range d.Fits {
 		f := &d.Fits[i]
-		f.RopeDiameterM, f.BendRatio = ptr(0.02), ptr(2.5)
+		f.RopeDiameterM, f.BendD = ptr(0.02), ptr(2.5)
 	}
 	soft := &d.Fits[0]
 	soft.EyeWidthGiven, soft.EyeWidthM, soft.BodyWidthM = true, ptr(0.16), ptr(0.05)

@@ -57,13 +57,16 @@ func format(k Kind, si float64, sys System) string {
 	return roundedText(si, u, u.scaleOf(k))
 }
 
-// dayUnit is printed but never read.
-const dayUnit = "days"
+// Units that are printed but never read: days, and diameters of the rope.
+const (
+	dayUnit      = "days"
+	diameterUnit = "d"
+)
 
 // suffix is the end of a fact's name and what it says of the number.
 type suffix struct {
 	end  string
-	kind Kind // unknown for days
+	kind Kind // unknown for units that are only printed
 	// per is how many of the number make one unit of the kind.
 	per uint64
 }
@@ -80,6 +83,7 @@ var suffixes = [...]suffix{
 	{"_ratio", KindRatio, 1},
 	{"_percent", KindRatio, 100},
 	{"_" + dayUnit, 0, 1},
+	{"_" + diameterUnit, 0, 1},
 }
 
 // suffixOf finds the unit in a fact's name. Compound units, as in moment_n_m
@@ -113,8 +117,8 @@ type printer struct {
 // printer picks the unit for numbers up to the given size.
 func (s suffix) printer(size float64, sys System) printer {
 	st := s.kind.info().style
-	if s.end == "_"+dayUnit {
-		st = style{metric: []choice{{0, dayUnit}}, us: []choice{{0, dayUnit}}}
+	if name := strings.TrimPrefix(s.end, "_"); name == dayUnit || name == diameterUnit {
+		st = style{metric: []choice{{0, name}}, us: []choice{{0, name}}}
 	}
 	u := st.pick(size/float64(s.per), sys)
 	sc := u.scale
@@ -123,7 +127,7 @@ func (s suffix) printer(size float64, sys System) printer {
 }
 
 // FormatSuffix prints a fact for people. The end of its name says what the
-// number is: _n, _kg, _m, _deg, _pa, _m_s, _c, _days, _ratio (1 is 100 %) or
+// number is: _n, _kg, _m, _deg, _pa, _m_s, _c, _days, _d (rope diameters), _ratio (1 is 100 %) or
 // _percent. It is false for a name that ends in none of these.
 func FormatSuffix(name string, si float64, sys System) (string, bool) {
 	s, ok := suffixOf(name)

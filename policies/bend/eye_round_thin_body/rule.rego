@@ -9,19 +9,19 @@
 #   where:
 #     what: [eye_over_hook, eye_over_link, eye_over_bow, eye_over_pin, eye_over_shackle, eye_over_fitting]
 #     thimble: [false]
-#   measured: bend_ratio
+#   measured: bend_d
 #   params:
-#     least_ratio: {default: 1, at_least: 1, at_most: 4}
-#     advised_ratio: {default: 2, at_least: 1, at_most: 10}
+#     least_d: {default: 1, at_least: 1, at_most: 4}
+#     advised_d: {default: 2, at_least: 1, at_most: 10}
 #   grades:
 #     - name: thinner_than_rope
 #       severity: error
-#       limit: least_ratio
+#       limit: least_d
 #     - name: thin
 #       severity: note
-#       limit: advised_ratio
-#       message: "{inner} bends round {outer}, which is {measured} as thick as the rope; {limit} is advised for a soft eye"
-#   message: "{inner} bends round {outer}, which is {measured} as thick as the rope; under {limit} no eye is bent"
+#       limit: advised_d
+#       message: "{inner} bends round {outer} of {measured}, d being the diameter of its rope; {limit} is advised for a soft eye"
+#   message: "{inner} bends round {outer} of {measured}, d being the diameter of its rope; under {limit} no eye is bent"
 #   remedy: thicker_body
 #   cite:
 #     - {document: marine lifting guideline, clause: body or eye round less than one diameter, basis: read}
@@ -33,10 +33,10 @@ import data.params.bend.eye_round_thin_body as p
 
 finding contains {"key": fit.key, "grade": "thinner_than_rope"} if {
 	some fit in input.fits
-	fit.bend_ratio < p.least_ratio
+	fit.bend_d < p.least_d
 }
 
 finding contains {"key": fit.key, "grade": "thin"} if {
 	some fit in input.fits
-	fit.bend_ratio < p.advised_ratio
+	fit.bend_d < p.advised_d
 }
