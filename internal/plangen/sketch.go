@@ -111,15 +111,15 @@ func (s *sketch) place(n int) {
 		z := height * s.between(0.5, 1)
 		s.points = [][3]float64{{x - left, y - side, z}, {x + right, y - side, z}, {x + right, y + side, z}, {x - left, y + side, z}}
 	}
-	s.choosesDatum()
+	s.chooseDatum()
 	for i := range s.points {
 		s.points[i] = s.snapped(s.points[i])
 	}
 }
 
-// choosesDatum measures from another place than the lowest corner at the left:
+// chooseDatum measures from another place than the lowest corner at the left:
 // the load may lie to either side of its datum.
-func (s *sketch) choosesDatum() {
+func (s *sketch) chooseDatum() {
 	length, width, height := s.size[0], s.size[1], s.size[2]
 	switch s.r.IntN(10) {
 	case 0, 1:
