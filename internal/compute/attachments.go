@@ -115,26 +115,26 @@ func (w *work) insert(a *plan.Attachment, legs []int, f *facts.Attachment) {
 		return
 	}
 	if in.BreakingLoad == nil {
-		w.wait(f.Key, []facts.Input{input(a.Pointer, "breaking_load", who+"'s breaking load")}, "breaking_over_pull_ratio")
+		w.wait(f.Key, []facts.Input{input(a.Pointer, "breaking_load", who+"'s breaking load")}, "breaking_over_pull_times")
 	}
 	if in.HardwareBreakingLoad == nil {
-		w.wait(f.Key, []facts.Input{input(a.Pointer, "hardware_breaking_load", "the breaking load of the hardware in "+who)}, "hardware_breaking_over_pull_ratio")
+		w.wait(f.Key, []facts.Input{input(a.Pointer, "hardware_breaking_load", "the breaking load of the hardware in "+who)}, "hardware_breaking_over_pull_times")
 	}
 	if f.PullN == nil || *f.PullN <= 0 {
 		w.overNoPull(f)
 		return
 	}
 	if in.BreakingLoad != nil {
-		f.BreakingRatio = ptr(in.BreakingLoad.Newtons / *f.PullN)
+		f.BreakingTimes = ptr(in.BreakingLoad.Newtons / *f.PullN)
 	}
 	if in.HardwareBreakingLoad != nil {
-		f.HardwareBreakingRatio = ptr(in.HardwareBreakingLoad.Newtons / *f.PullN)
+		f.HardwareBreakingTimes = ptr(in.HardwareBreakingLoad.Newtons / *f.PullN)
 	}
 }
 
 // overNoPull says why no factor over the pull is known.
 func (w *work) overNoPull(f *facts.Attachment) {
-	for _, field := range []string{"breaking_over_pull_ratio", "hardware_breaking_over_pull_ratio"} {
+	for _, field := range []string{"breaking_over_pull_times", "hardware_breaking_over_pull_times"} {
 		w.out.Gaps.CopyTo(f.Key, "pull_n", f.Key, field)
 		if f.PullN != nil {
 			w.explain(f.Key, facts.Reason{Text: "no leg pulls on attachment " + f.ID, Told: true}, field)

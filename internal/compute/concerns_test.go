@@ -50,7 +50,7 @@ func hangingConcernsNot(r facts.View, field string) bool {
 		return !in(r, "kind", "hoist_ring", "eyebolt")
 	case "attachments.panel", "attachments.concrete_strength_pa", "attachments.concrete_strength_needed_pa":
 		return !in(r, "kind", "insert")
-	case "attachments.breaking_over_pull_ratio", "attachments.hardware_breaking_over_pull_ratio":
+	case "attachments.breaking_over_pull_times", "attachments.hardware_breaking_over_pull_times":
 		return in(r, "legs", 0) || !in(r, "kind", "insert")
 	}
 	return false

@@ -90,9 +90,9 @@ func intoOpening(s surface) string {
 	return "link_in_bow"
 }
 
-// roomAbove is the clear width at the upper end of a part. The width that is
-// given of a pear-shaped link is that of its wide lower end: what does not go in
-// there does not go in above, but what does may still be too wide.
+// roomAbove is the clear width at the upper end of a part. A pear-shaped link is
+// narrower there than where the legs bear: what does not go in below does not go
+// in above either, and of what does the plan has to give the upper width.
 func roomAbove(item gear.Item, upper surface, thing *float64) measure {
 	l, ok := item.(*gear.Link)
 	if !ok || l.Shape == "oblong" || l.Kind == gear.IntermediateLinkKind || upper.room.m == nil || thing != nil && *thing > *upper.room.m {
@@ -101,7 +101,7 @@ func roomAbove(item gear.Item, upper surface, thing *float64) measure {
 	if l.Shape == "" {
 		return measure{needs: []facts.Input{input(l.Pointer, "shape", l.ID+"'s shape")}}
 	}
-	return measure{why: facts.Reason{Text: l.ID + " is narrower above than where the legs bear, and the plan gives its width there only"}}
+	return given(l.UpperWidth, l.Pointer, "upper_width", l.ID+"'s upper inside width", "the upper width of "+l.ID)
 }
 
 // opening begins a record of a part in an opening, at the part.

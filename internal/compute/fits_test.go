@@ -177,15 +177,19 @@ func TestShackleOfUnknownEnds(t *testing.T) {
 	}
 }
 
-// TestPearIsNarrowerAbove: the width given of a pear-shaped link is that of its
-// wide end, which says only whether the hook is too wide.
+// TestPearIsNarrowerAbove: the inside width of a pear-shaped link is that of its
+// wide end, which says only whether the hook is too wide; its upper width says
+// the rest.
 func TestPearIsNarrowerAbove(t *testing.T) {
 	const key = "fit/hook/ML9/over_hook"
 	v := withCollectors(rulesBase(t, "two_legs")).by("ML9")
 	f := v.facts(t)
-	if got := labels(lacks(t, f, key, "filled_ratio")); got != "ML9 is narrower above than where the legs bear, and the plan gives its width there only" {
+	if got := labels(lacks(t, f, key, "filled_ratio")); got != "ML9's upper inside width `upper_width` at #/gear/8" {
 		t.Errorf("it waits for %q", got)
 	}
+	f = v.set("gear/8/upper_width", "90 mm").facts(t)
+	near(t, "filled", figure(t, f, key, "filled_ratio"), 80./90, 1e-8)
+	v.drop("gear/8/upper_width")
 	f = v.set("crane/hook/body_width", "150 mm").facts(t)
 	near(t, "filled", figure(t, f, key, "filled_ratio"), 150./140, 1e-8)
 	f = v.set("crane/hook/body_width", "80 mm").drop("gear/8/shape").facts(t)

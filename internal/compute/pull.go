@@ -95,6 +95,11 @@ func (w *work) derateEyebolt(a *plan.Attachment, legs []int, p *facts.Part) {
 		at = append(at, capacity.AngleRating{OffAxisDeg: float64(r.FromAxis), RatedN: r.RatedLoad.Newtons})
 	}
 	rated, ok := capacity.RatedAtAngleN(*p.MarkedLoadN, at, *p.PullOffDeg)
+	if !ok && a.Pattern == "plain" {
+		p.RatedLoadN = nil
+		w.explain(p.Key, facts.Reason{Text: "attachment " + a.ID + " is a plain eyebolt, which has no rated load but in line", Told: true}, "rated_load_n", "used_ratio")
+		return
+	}
 	if !ok {
 		p.RatedLoadN = nil
 		w.wait(p.Key, []facts.Input{input(a.Pointer, "rated_at", "attachment "+a.ID+"'s own rated load at the angle of the pull")}, "rated_load_n", "used_ratio")

@@ -97,7 +97,7 @@ func TestInsert(t *testing.T) {
 	v.set("load/attachments/0", map[string]any(parse(t, insert)))
 	f := v.facts(t)
 	pull := figure(t, f, "attachment/A", "pull_n")
-	for field, t0 := range map[string]float64{"breaking_over_pull_ratio": 4, "hardware_breaking_over_pull_ratio": 10} {
+	for field, t0 := range map[string]float64{"breaking_over_pull_times": 4, "hardware_breaking_over_pull_times": 10} {
 		if got, want := figure(t, f, "attachment/A", field), t0*1000*gravity/pull; !alike(got, want, 1e-6) {
 			t.Errorf("%s %g, want %g", field, got, want)
 		}
@@ -108,7 +108,7 @@ func TestInsert(t *testing.T) {
 		}
 	}
 	f = v.drop("load/mass").facts(t)
-	if got := labels(lacks(t, f, "attachment/A", "breaking_over_pull_ratio")); got != "the load's mass `mass` at #/load" {
+	if got := labels(lacks(t, f, "attachment/A", "breaking_over_pull_times")); got != "the load's mass `mass` at #/load" {
 		t.Errorf("waits for %q", got)
 	}
 }

@@ -23,8 +23,8 @@ type Attachment struct {
 	Seated         *string  `json:"seated,omitempty" enum:"seated,not_seated,has_no_seat" doc:"Whether its shoulder or base bears tight on the load; a plain eyebolt has none. Concerns eyebolts and hoist rings."`
 
 	Panel                 *string  `json:"panel,omitempty" enum:"tilt_up,other" doc:"What an insert is cast into. Concerns inserts."`
-	BreakingRatio         *float64 `json:"breaking_over_pull_ratio,omitempty" doc:"Breaking load of an insert over the pull on it. Concerns inserts that a leg goes to."`
-	HardwareBreakingRatio *float64 `json:"hardware_breaking_over_pull_ratio,omitempty" doc:"Breaking load of the hardware in an insert over the pull on it. Concerns inserts that a leg goes to."`
+	BreakingTimes         *float64 `json:"breaking_over_pull_times,omitempty" doc:"Breaking load of an insert over the pull on it. Concerns inserts that a leg goes to."`
+	HardwareBreakingTimes *float64 `json:"hardware_breaking_over_pull_times,omitempty" doc:"Breaking load of the hardware in an insert over the pull on it. Concerns inserts that a leg goes to."`
 	ConcreteStrengthPa    *float64 `json:"concrete_strength_pa,omitempty" doc:"Strength of the concrete at the lift. Concerns inserts."`
 	ConcreteNeededPa      *float64 `json:"concrete_strength_needed_pa,omitempty" doc:"Strength of the concrete for which the breaking load holds. Concerns inserts."`
 }

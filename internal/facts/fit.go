@@ -19,7 +19,7 @@ type Fit struct {
 	BodyWidthM           *float64 `json:"body_width_m,omitempty" doc:"Width of what the eye goes over. Concerns eyes over something."`
 	WidthOverLengthRatio *float64 `json:"width_over_length_ratio,omitempty" doc:"Width of the body over the eye's inside length. Concerns eyes over something."`
 	EyeIncludedAngleDeg  *float64 `json:"eye_included_angle_deg,omitempty" doc:"Angle between the two sides of the eye as it is spread. Concerns eyes over something."`
-	BendD            *float64 `json:"bend_d,omitempty" doc:"Width of the body over the diameter of the rope. Concerns eyes over something."`
+	BendD                *float64 `json:"bend_d,omitempty" doc:"Width of the body over the diameter of the rope. Concerns eyes over something."`
 
 	RoomM       *float64 `json:"room_m,omitempty" doc:"Width of the opening: of a hole, a jaw, a link, a bow, a socket. Concerns all but eyes over something."`
 	NeedsM      *float64 `json:"needs_m,omitempty" doc:"Width of what goes into it. Concerns all but eyes over something."`

@@ -43,7 +43,8 @@ type Link struct {
 	Shape           string
 	RatedLoad       *quantity.Load
 	InsideLength    *quantity.Length
-	InsideWidth     *quantity.Length
+	InsideWidth     *quantity.Length // where the legs bear
+	UpperWidth      *quantity.Length // of a pear-shaped one, where it hangs
 	SectionDiameter *quantity.Length
 	Steel           string
 }

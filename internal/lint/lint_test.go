@@ -63,7 +63,7 @@ func TestFileAndStreamGiveTheSame(t *testing.T) {
 
 // TestSameTextSameResult, from many goroutines at once and from new linters.
 func TestSameTextSameResult(t *testing.T) {
-	text := changed(t, example(t, "filter-vessel"), "mass_tolerance: 3 %", "mass_tolerance: 4 %", "hook: {body_width: 120 mm}", "hook: {}")
+	text := changed(t, example(t, "filter-vessel"), "mass_tolerance: 3 %", "mass_tolerance: 4 %", "hook: {body_width: 120 mm, throat: 100 mm, latch: works}", "hook: {}")
 	l := linter(t, lint.Options{Remedies: true})
 	want := check(t, l, text)
 	var wait sync.WaitGroup
@@ -96,7 +96,7 @@ func TestFindingsStandInTheOrderOfTheFile(t *testing.T) {
 	l := linter(t, lint.Options{})
 	for name, text := range map[string]string{
 		"findings of rules": example(t, "filter-vessel"),
-		"inputs missing":    changed(t, example(t, "filter-vessel"), "  mass: 11.4 t\n", "", "hook: {body_width: 120 mm}", "hook: {}"),
+		"inputs missing":    changed(t, example(t, "filter-vessel"), "  mass: 11.4 t\n", "", "hook: {body_width: 120 mm, throat: 100 mm, latch: works}", "hook: {}"),
 		"faults of form":    changed(t, example(t, "pump-skid"), "length: 6.4 m", "length: 6.4", "mass: 8650 kg", "mass: 8650", "title:", "titel:"),
 		"faults of linking": changed(t, example(t, "pump-skid"), "by: [ML1]", "by: [ML2]", "id: S2", "id: S1", "at: D", "at: E"),
 	} {

@@ -68,8 +68,9 @@ func TestOneFindingForEachInput(t *testing.T) {
 			t.Errorf("%s, and %d wait: %v", f.Message, checks, waitingRules)
 		}
 	}
-	// Four eyes over one link: four checks, though the rule reads two figures.
-	if n, _ := counted(t, got[1].Message); n != 4 {
+	// Four eyes over one link, and the link into the hook: five checks, though the
+	// rule for eyes reads two figures.
+	if n, _ := counted(t, got[1].Message); n != 5 {
 		t.Errorf("%s", got[1].Message)
 	}
 }
@@ -122,7 +123,7 @@ func TestReasonsAreFindings(t *testing.T) {
 // over are reported once, by their own rules.
 func TestToldReasonsAreNotRepeated(t *testing.T) {
 	l := linter(t, lint.Options{})
-	r := check(t, l, changed(t, example(t, "pump-skid"), "center_of_gravity: {x: 3.2 m, y: 1.2 m, z: 1.15 m}", "center_of_gravity: {x: 3.2 m, y: 1.2 m, z: 9 m}"))
+	r := check(t, l, changed(t, example(t, "pump-skid"), "center_of_gravity: {x: 3.2 m, y: 1.2 m, z: 1.15 m}", "center_of_gravity: {x: 3.2 m, y: 1.2 m, z: 9 m}", "height: 2.6 m", "height: 10 m"))
 	if got := rules(r); got != "load/turns_over" {
 		t.Errorf("%s", got)
 	}

@@ -98,6 +98,7 @@ func decodeLink(f fields, common gear.Common) gear.Item {
 		RatedLoad:       f.load("rated_load"),
 		InsideLength:    f.length("inside_length"),
 		InsideWidth:     f.length("inside_width"),
+		UpperWidth:      f.length("upper_width"),
 		SectionDiameter: f.length("section_diameter"),
 		Steel:           f.text("steel"),
 	}

@@ -55,7 +55,7 @@ func attachmentsLevel(d *facts.Document) {
 	a.Kind, a.Seated, a.OffAxisDeg, a.RatedToAxisDeg, a.OutOfPlaneDeg = "hoist_ring", ptr("seated"), ptr(25.0), ptr(90.0), nil
 	d.Attachments = append(d.Attachments, facts.Attachment{
 		Record: facts.Record{Key: "attachment/5", At: "#/attachment/4"}, ID: "I1", Kind: "insert", Legs: 1,
-		PullN: ptr(10000.0), PullAngleFromHorizontalDeg: ptr(65.0), Panel: ptr("other"), BreakingRatio: ptr(4.5), HardwareBreakingRatio: ptr(5.5),
+		PullN: ptr(10000.0), PullAngleFromHorizontalDeg: ptr(65.0), Panel: ptr("other"), BreakingTimes: ptr(4.5), HardwareBreakingTimes: ptr(5.5),
 		ConcreteStrengthPa: ptr(21e6), ConcreteNeededPa: ptr(15e6),
 	})
 }

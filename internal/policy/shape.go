@@ -34,7 +34,7 @@ type kind struct {
 // angle's reference is part of its name, not of its unit.
 func unitOf(name string) string {
 	last := name[strings.LastIndexAny(name, "_.")+1:]
-	if slices.Contains([]string{"n", "kg", "m", "mm", "deg", "days", "months", "ratio", "kpa", "mps", "c", "pa", "d"}, last) && last != name {
+	if slices.Contains([]string{"n", "kg", "m", "mm", "deg", "days", "months", "ratio", "kpa", "mps", "c", "pa", "d", "times"}, last) && last != name {
 		return last
 	}
 	return ""

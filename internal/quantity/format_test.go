@@ -44,6 +44,8 @@ func TestFormatSuffix(t *testing.T) {
 		{"overdue_days", 1, "1 day", "1 day"},
 		{"overdue_days", -1, "-1 day", "-1 day"},
 		{"overdue_days", 0, "0 days", "0 days"},
+		{"bend_d", 1.538, "1.54 d", "1.54 d"},
+		{"breaking_over_pull_times", 3.651, "3.65 times", "3.65 times"},
 		{"use_ratio", 0.86, "86 %", "86 %"},
 		{"use_ratio", 0.8642, "86.4 %", "86.4 %"},
 		{"tolerance_percent", 2, "2 %", "2 %"},

@@ -55,7 +55,7 @@ var kinds = [...]kindInfo{
 	},
 	KindPressure: {
 		name: "pressure", noun: "a pressure", example: "150 kPa", takes: []Kind{KindPressure}, ownNumber: true,
-		style: style{metric: []choice{{0, "kPa"}}, us: []choice{{0, "psf"}}},
+		style: style{metric: []choice{{0, "kPa"}, {1e6, "N/mm2"}}, us: []choice{{0, "psf"}, {1e6, "psi"}}},
 	},
 	KindSpeed: {
 		name: "speed", noun: "a speed", example: "9.8 m/s", takes: []Kind{KindSpeed}, ownNumber: true,

@@ -34,7 +34,7 @@ func TestUnitsOfKinds(t *testing.T) {
 		KindLength:      {"mm", "cm", "m", "in", "ft"},
 		KindForce:       {"N", "kN", "lbf"},
 		KindAngle:       {"deg"},
-		KindPressure:    {"kPa", "t/m2", "psi", "psf"},
+		KindPressure:    {"kPa", "N/mm2", "MPa", "t/m2", "psi", "psf"},
 		KindSpeed:       {"m/s", "km/h", "mph", "kt"},
 		KindTemperature: {"C", "F"},
 		KindRatio:       {"%"},

@@ -57,10 +57,12 @@ func format(k Kind, si float64, sys System) string {
 	return roundedText(si, u, u.scaleOf(k))
 }
 
-// Units that are printed but never read: days, and diameters of the rope.
+// Units that are printed but never read: days, diameters of the rope, and how
+// many times one figure is another.
 const (
 	dayUnit      = "days"
 	diameterUnit = "d"
+	timesUnit    = "times"
 )
 
 // suffix is the end of a fact's name and what it says of the number.
@@ -84,6 +86,7 @@ var suffixes = [...]suffix{
 	{"_percent", KindRatio, 100},
 	{"_" + dayUnit, 0, 1},
 	{"_" + diameterUnit, 0, 1},
+	{"_" + timesUnit, 0, 1},
 }
 
 // suffixOf finds the unit in a fact's name. Compound units, as in moment_n_m
@@ -117,7 +120,7 @@ type printer struct {
 // printer picks the unit for numbers up to the given size.
 func (s suffix) printer(size float64, sys System) printer {
 	st := s.kind.info().style
-	if name := strings.TrimPrefix(s.end, "_"); name == dayUnit || name == diameterUnit {
+	if name := strings.TrimPrefix(s.end, "_"); name == dayUnit || name == diameterUnit || name == timesUnit {
 		st = style{metric: []choice{{0, name}}, us: []choice{{0, name}}}
 	}
 	u := st.pick(size/float64(s.per), sys)
@@ -127,7 +130,7 @@ func (s suffix) printer(size float64, sys System) printer {
 }
 
 // FormatSuffix prints a fact for people. The end of its name says what the
-// number is: _n, _kg, _m, _deg, _pa, _m_s, _c, _days, _d (rope diameters), _ratio (1 is 100 %) or
+// number is: _n, _kg, _m, _deg, _pa, _m_s, _c, _days, _d (rope diameters), _times, _ratio (1 is 100 %) or
 // _percent. It is false for a name that ends in none of these.
 func FormatSuffix(name string, si float64, sys System) (string, bool) {
 	s, ok := suffixOf(name)

@@ -41,7 +41,7 @@ func ParseForce(text string) (Force, error) { return parse[Force](KindForce, tex
 // ParseAngle reads deg.
 func ParseAngle(text string) (Angle, error) { return parse[Angle](KindAngle, text) }
 
-// ParsePressure reads kPa, t/m2, psi and psf.
+// ParsePressure reads kPa, MPa, N/mm2, t/m2, psi and psf.
 func ParsePressure(text string) (Pressure, error) { return parse[Pressure](KindPressure, text) }
 
 // ParseSpeed reads m/s, km/h, mph and kt.

@@ -55,6 +55,8 @@ var units = [...]unit{
 	{name: "deg", kind: KindAngle, scale: scale{num: 1, den: 1}, show: digits{3, 0, 1}},
 
 	{name: "kPa", kind: KindPressure, scale: scale{num: 1000, den: 1}, show: digits{3, 0, 1}},
+	{name: "N/mm2", kind: KindPressure, scale: scale{num: 1000000, den: 1}, show: digits{3, 0, 2}},
+	{name: "MPa", kind: KindPressure, scale: scale{num: 1000000, den: 1}, show: digits{3, 0, 2}},
 	{name: "t/m2", kind: KindPressure, scale: scale{num: 980665, den: 100}, show: digits{3, 0, 1}},
 	{name: "psi", kind: KindPressure, scale: scale{num: 44482216152605, den: 6451600000}, show: digits{3, 0, 1}},
 	{name: "psf", kind: KindPressure, scale: scale{num: 44482216152605, den: 929030400000}, show: digits{3, 0, 1}},

@@ -31,7 +31,6 @@ var foreigners = [...]foreign{
 	{KindAngle, "rad|radian|radians", "1 rad is 57.2958 deg"},
 	{KindAngle, "gon|grad", "100 gon is 90 deg"},
 	{KindPressure, "pa|pascal|pascals", "1000 Pa is 1 kPa"},
-	{KindPressure, "mpa|n/mm2", "1 MPa is 1000 kPa"},
 	{KindPressure, "bar", "1 bar is 100 kPa"},
 	{KindPressure, "kg/cm2|kgf/cm2", "1 kg/cm2 is 10 t/m2"},
 	{KindPressure, "kg/m2|kgf/m2", "1000 kg/m2 is 1 t/m2"},

@@ -10,23 +10,23 @@
 #     kind: [insert]
 #     legs: {at_least: 1}
 #   params:
-#     tilt_up_ratio: {default: 2, at_least: 2, at_most: 10}
-#     other_ratio: {default: 4, at_least: 4, at_most: 10}
-#     hardware_ratio: {default: 5, at_least: 5, at_most: 10}
+#     tilt_up_times: {default: 2, at_least: 2, at_most: 10}
+#     other_times: {default: 4, at_least: 4, at_most: 10}
+#     hardware_times: {default: 5, at_least: 5, at_most: 10}
 #   grades:
 #     - name: tilt_up
 #       severity: error
-#       measured: breaking_over_pull_ratio
-#       limit: tilt_up_ratio
+#       measured: breaking_over_pull_times
+#       limit: tilt_up_times
 #       message: "insert {id} holds {measured} of the pull on it; in a panel that is tilted up {limit} is asked for"
 #     - name: other
 #       severity: error
-#       measured: breaking_over_pull_ratio
-#       limit: other_ratio
+#       measured: breaking_over_pull_times
+#       limit: other_times
 #     - name: hardware
 #       severity: error
-#       measured: hardware_breaking_over_pull_ratio
-#       limit: hardware_ratio
+#       measured: hardware_breaking_over_pull_times
+#       limit: hardware_times
 #       message: "the lifting hardware in insert {id} holds {measured} of the pull on it; {limit} is asked for"
 #   message: "insert {id} holds {measured} of the pull on it; {limit} is asked for"
 #   remedy: stronger_insert
@@ -40,16 +40,16 @@ import data.params.load.insert_weak as p
 finding contains {"key": point.key, "grade": "tilt_up"} if {
 	some point in input.attachments
 	point.panel == "tilt_up"
-	point.breaking_over_pull_ratio < p.tilt_up_ratio
+	point.breaking_over_pull_times < p.tilt_up_times
 }
 
 finding contains {"key": point.key, "grade": "other"} if {
 	some point in input.attachments
 	point.panel == "other"
-	point.breaking_over_pull_ratio < p.other_ratio
+	point.breaking_over_pull_times < p.other_times
 }
 
 finding contains {"key": point.key, "grade": "hardware"} if {
 	some point in input.attachments
-	point.hardware_breaking_over_pull_ratio < p.hardware_ratio
+	point.hardware_breaking_over_pull_times < p.hardware_times
 }

@@ -4,7 +4,7 @@ import data.liftlint.rules.load.insert_weak.finding
 
 grades(panel, insert, hardware) := grades_of({
 	"key": "attachment/A", "kind": "insert", "legs": 1, "panel": panel,
-	"breaking_over_pull_ratio": insert, "hardware_breaking_over_pull_ratio": hardware,
+	"breaking_over_pull_times": insert, "hardware_breaking_over_pull_times": hardware,
 })
 
 grades_of(record) := got if got := {f.grade | some f in finding} with input as {"attachments": [record]}
@@ -26,6 +26,6 @@ test_breaks_other_by_more_than_a_panel_needs if grades("other", 1.9, 5) == {"oth
 test_breaks_hardware_in_an_unknown_panel if {
 	grades_of({
 		"key": "attachment/A", "kind": "insert", "legs": 1,
-		"breaking_over_pull_ratio": 1, "hardware_breaking_over_pull_ratio": 4.9,
+		"breaking_over_pull_times": 1, "hardware_breaking_over_pull_times": 4.9,
 	}) == {"hardware"}
 }
