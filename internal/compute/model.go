@@ -52,8 +52,9 @@ func (w *work) model() (mechanics.Model, []facts.Input) {
 		needs = append(needs, input("/load", "center_of_gravity", "the load's center of gravity"))
 	}
 	var lines []mechanics.Line
+	stiff := len(w.stiffNeeds()) > 0
 	for _, leg := range w.plan.Support.Legs {
-		line, wants := w.line(leg)
+		line, wants := w.line(leg, stiff)
 		needs = append(needs, wants...)
 		lines = append(lines, line)
 	}
@@ -77,7 +78,10 @@ func (w *work) stiffNeeds() []facts.Input {
 	return needs
 }
 
-func (w *work) line(leg plan.Leg) (mechanics.Line, []facts.Input) {
+// line describes one leg; stiff says that the rope of some leg is not known, so
+// that all are taken to be stiff: one that gives and one that does not would tilt
+// the load by no more than what is missing.
+func (w *work) line(leg plan.Leg, stiff bool) (mechanics.Line, []facts.Input) {
 	r := routeOf(leg)
 	needs := r.needs
 	if w.split() == settledByStiffness {
@@ -91,7 +95,7 @@ func (w *work) line(leg plan.Leg) (mechanics.Line, []facts.Input) {
 		return mechanics.Line{}, needs
 	}
 	stiffness := r.stiffnessN
-	if len(r.stiffNeeds) > 0 {
+	if stiff {
 		stiffness = w.stiffN()
 	}
 	return mechanics.Line{

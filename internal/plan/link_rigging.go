@@ -2,6 +2,7 @@ package plan
 
 import (
 	"fmt"
+	"slices"
 
 	"liftlint/internal/gear"
 	"liftlint/internal/nearest"
@@ -16,10 +17,10 @@ func (l *linker) support(list []fields) Support {
 		legs := f.of("legs").items()
 		l.uniqueLegs(legs)
 		for i, leg := range legs {
-			l.addLeg(&s, l.leg(leg, s, i))
+			l.addLeg(&s, l.leg(leg, s, i), parked(leg))
 		}
 		l.allLegsOfBridle(s)
-		if len(s.Legs) == 0 && len(s.Parked) > 0 {
+		if !slices.ContainsFunc(legs, func(leg fields) bool { return !parked(leg) }) {
 			l.fault(WrongPart, f.of("legs").node, "every leg is parked: at least one has to carry the load")
 		}
 	}
@@ -50,8 +51,8 @@ func (l *linker) between(s *Support, by []fields) {
 
 // addLeg puts a leg among those that carry or those that are parked, and under
 // the intermediate link that it hangs from.
-func (l *linker) addLeg(s *Support, leg Leg) {
-	if leg.End.Attachment == nil {
+func (l *linker) addLeg(s *Support, leg Leg, parked bool) {
+	if parked {
 		s.Parked = append(s.Parked, leg)
 		return
 	}
@@ -67,6 +68,9 @@ func (l *linker) addLeg(s *Support, leg Leg) {
 	}
 	s.Links = append(s.Links, LinkUse{Use: *leg.Link, Legs: []int{len(s.Legs) - 1}})
 }
+
+// parked reports whether a leg is hung up out of the way.
+func parked(leg fields) bool { return leg.of("end").text("kind") == "parked" }
 
 // legName is the leg's own name, or its number counted from one.
 func legName(f fields, index int) string {
@@ -113,7 +117,7 @@ func (l *linker) leg(f fields, s Support, index int) Leg {
 		}
 	}
 	switch end := f.of("end"); {
-	case end.text("kind") != "parked":
+	case !parked(f):
 		leg.End = l.end(end)
 	case s.Bridle == nil:
 		l.fault(WrongPart, end.node, "only a leg of a bridle is parked: leave out a leg that is not used")

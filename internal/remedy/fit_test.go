@@ -37,7 +37,7 @@ func TestRemediesOfFits(t *testing.T) {
 		{"wider_eye", fit, "body_width_m", 0.06, "an eye that lies at least 81 mm wide, a thimbled eye that fits, or a link between", "an eye that lies at least 3-3/16 in wide, a thimbled eye that fits, or a link between"},
 		{"wider_thimble", fit, "body_width_m", 0.06, "a thimble of at least 81 mm inside, or a shackle or link between", "a thimble of at least 3-3/16 in inside, or a shackle or link between"},
 		{"thimble_for_rope", fit, "thimble_over_rope_ratio", 1.03, "a thimble made for a rope of 12.7 mm", "a thimble made for a rope of 1/2 in"},
-		{"thicker_body", fit, "bend_ratio", 2, "at least 26 mm to bend round, or a thimble in the eye", "at least 1 in to bend round, or a thimble in the eye"},
+		{"thicker_body", fit, "bend_d", 2, "at least 26 mm to bend round, or a thimble in the eye", "at least 1 in to bend round, or a thimble in the eye"},
 	} {
 		for units, want := range map[quantity.System]string{quantity.Metric: c.metric, quantity.US: c.us} {
 			got, ok := New(nil, conditions(), nil, units).Mend(c.name, c.subject, c.measured, c.limit)

@@ -17,17 +17,17 @@ func TestStrongerInsert(t *testing.T) {
 		limit    float64
 		want     string
 	}{
-		{metric, "breaking_over_pull_ratio", 4, "an insert that holds at least 4.00 t" + after},
-		{metric, "breaking_over_pull_ratio", 2, "an insert that holds at least 2.00 t" + after},
-		{metric, "hardware_breaking_over_pull_ratio", 5, "lifting hardware that holds at least 5.00 t" + after},
-		{us, "breaking_over_pull_ratio", 2, "an insert that holds at least 4410 lb" + after}, // 4409.2 lb
+		{metric, "breaking_over_pull_times", 4, "an insert that holds at least 4.00 t" + after},
+		{metric, "breaking_over_pull_times", 2, "an insert that holds at least 2.00 t" + after},
+		{metric, "hardware_breaking_over_pull_times", 5, "lifting hardware that holds at least 5.00 t" + after},
+		{us, "breaking_over_pull_times", 2, "an insert that holds at least 4410 lb" + after}, // 4409.2 lb
 	} {
 		if got, ok := c.m.Mend("stronger_insert", facts.ViewOf(tonne), c.measured, c.limit); !ok || got != c.want {
 			t.Errorf("%q, %v", got, ok)
 		}
 	}
 	for _, a := range []facts.Attachment{{}, {PullN: ptr(0.0)}} {
-		if got, ok := metric.Mend("stronger_insert", facts.ViewOf(a), "breaking_over_pull_ratio", 4); ok {
+		if got, ok := metric.Mend("stronger_insert", facts.ViewOf(a), "breaking_over_pull_times", 4); ok {
 			t.Errorf("without a pull: %q", got)
 		}
 	}
