@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"liftlint/internal/validate"
 	"liftlint/internal/yamldoc"
 )
@@ -82,4 +84,20 @@ func words(f yamldoc.Fault) string {
 		s += fmt.Sprintf(" (%d %s)", r.Range.From.Line, r.Caption)
 	}
 	return s
+}
+
+// expectFaults reads a text that meets the schemas and has just these faults.
+func expectFaults(t *testing.T, text string, want []string) {
+	t.Helper()
+	p, faults, _ := readText(t, text)
+	if p != nil {
+		t.Error("there is a plan, faults and all")
+	}
+	var got []string
+	for _, f := range faults {
+		got = append(got, words(f))
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
 }

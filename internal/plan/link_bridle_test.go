@@ -100,17 +100,7 @@ func TestFaultsOfBridles(t *testing.T) {
 				}
 				text = strings.Replace(text, c.pairs[i], c.pairs[i+1], 1)
 			}
-			p, faults, _ := readText(t, text)
-			if p != nil {
-				t.Error("there is a plan, faults and all")
-			}
-			var got []string
-			for _, f := range faults {
-				got = append(got, words(f))
-			}
-			if diff := cmp.Diff(c.want, got); diff != "" {
-				t.Error(diff)
-			}
+			expectFaults(t, text, c.want)
 		})
 	}
 }

@@ -3,8 +3,6 @@ package plan
 import (
 	"strings"
 	"testing"
-
-	"github.com/google/go-cmp/cmp"
 )
 
 func TestFaultsOfLinking(t *testing.T) {
@@ -54,17 +52,7 @@ func TestFaultsOfLinking(t *testing.T) {
 				`19 plan/unknown_reference: no attachment of the load has the id "C": did you mean "A"?`}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p, faults, _ := readText(t, changed(t, c.pairs...))
-			if p != nil {
-				t.Error("there is a plan, faults and all")
-			}
-			var got []string
-			for _, f := range faults {
-				got = append(got, words(f))
-			}
-			if diff := cmp.Diff(c.want, got); diff != "" {
-				t.Error(diff)
-			}
+			expectFaults(t, changed(t, c.pairs...), c.want)
 		})
 	}
 }

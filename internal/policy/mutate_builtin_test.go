@@ -30,3 +30,22 @@ func BenchmarkMutate(b *testing.B) {
 		mutate(b, o, nil)
 	}
 }
+
+// A change of a rule that no test notices is something that the rule could say
+// by mistake.
+func TestNoChangeOfABuiltinRuleGoesUnnoticed(t *testing.T) {
+	list, err := policy.Mutate(t.Context(), policy.Options{Sources: sources(), Profile: profile(t, "us")}, nil)
+	if err != nil {
+		t.Fatalf("\n%v", err)
+	}
+	killed := 0
+	for _, r := range list {
+		killed += r.Killed
+		for _, m := range r.Survivors {
+			t.Errorf("policies/%s", m)
+		}
+	}
+	if killed < 200 {
+		t.Errorf("only %d changes were noticed", killed)
+	}
+}
