@@ -2,8 +2,10 @@ package policy
 
 import (
 	"fmt"
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -42,7 +44,7 @@ func (l *loader) read() {
 	files, ps := regoFiles(l.options.Sources)
 	l.problems = append(l.problems, ps...)
 	home := map[string]string{} // id -> file
-	seen := map[string]bool{}   // every id with a file, read or not
+	var rules []regoFile
 	for _, f := range files {
 		if f.test || !l.options.wants(f.id) {
 			continue
@@ -51,32 +53,69 @@ func (l *loader) read() {
 			l.problems.Add(Problem{File: f.name, Line: 1, Column: 1, Message: fmt.Sprintf("rule %s stands in %s already", f.id, first)})
 			continue
 		}
-		home[f.id], seen[f.id] = f.name, true
-		l.rule(f)
+		home[f.id] = f.name
+		rules = append(rules, f)
+	}
+	for _, r := range l.readAll(rules) {
+		l.problems = append(l.problems, r.problems...)
+		if r.rule != nil {
+			l.rules = append(l.rules, r.rule)
+		}
+		if r.module != nil {
+			l.modules[r.rule.File] = r.module
+		}
 	}
 	for _, f := range files {
-		if f.test && !seen[f.id] && l.options.wants(f.id) {
+		if f.test && home[f.id] == "" && l.options.wants(f.id) {
 			l.problems.Add(Problem{File: f.name, Line: 1, Column: 1, Message: "there is no " + ruleFile + " beside these tests"})
 		}
 	}
 	slices.SortFunc(l.rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
 	l.formerIDs(home)
-	l.strangers(sortedKeys(seen))
+	l.strangers(sortedKeys(home))
 	if len(files) == 0 && len(l.problems) == 0 {
 		l.problems.Add(Problem{Message: "there are no rules to judge by"})
 	}
 }
 
-func (l *loader) rule(f regoFile) {
+// readRule is one rule as it was read.
+type readRule struct {
+	rule     *Rule       // nil where its METADATA could not be read
+	module   *ast.Module // nil for one that is off or has a problem
+	problems Problems
+}
+
+// readAll reads rules on all cores, each by itself; the results stand in the
+// order of the files.
+func (l *loader) readAll(files []regoFile) []readRule {
+	out := make([]readRule, len(files))
+	next := make(chan int)
+	var group sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(files)) {
+		group.Go(func() {
+			for i := range next {
+				out[i] = l.rule(files[i])
+			}
+		})
+	}
+	for i := range files {
+		next <- i
+	}
+	close(next)
+	group.Wait()
+	return out
+}
+
+func (l *loader) rule(f regoFile) (r readRule) {
 	m, ps := f.parse(l.caps)
-	l.problems = append(l.problems, ps...)
+	r.problems = ps
 	if m == nil {
-		return
+		return r
 	}
 	meta, tree, ps := readMetadata(m, l.schema)
-	l.problems = append(l.problems, ps...)
+	r.problems = append(r.problems, ps...)
 	if len(ps) > 0 {
-		return
+		return r
 	}
 	c := &checker{
 		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies,
@@ -84,14 +123,15 @@ func (l *loader) rule(f regoFile) {
 		rule: &Rule{ID: f.id, File: f.name},
 	}
 	c.run(meta)
-	l.problems = append(l.problems, c.problems...)
-	l.rules = append(l.rules, c.rule)
+	r.problems = append(r.problems, c.problems...)
+	r.rule = c.rule
 	if len(c.problems) == 0 {
 		inline(m, c.rule)
 		if c.rule.Off == "" {
-			l.modules[f.name] = m
+			r.module = m
 		}
 	}
+	return r
 }
 
 // formerIDs may name no rule that exists, and none twice.
