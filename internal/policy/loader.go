@@ -57,13 +57,7 @@ func (l *loader) read() {
 		rules = append(rules, f)
 	}
 	for _, r := range l.readAll(rules) {
-		l.problems = append(l.problems, r.problems...)
-		if r.rule != nil {
-			l.rules = append(l.rules, r.rule)
-		}
-		if r.module != nil {
-			l.modules[r.rule.File] = r.module
-		}
+		l.take(r)
 	}
 	for _, f := range files {
 		if f.test && home[f.id] == "" && l.options.wants(f.id) {
@@ -83,6 +77,17 @@ type readRule struct {
 	rule     *Rule       // nil where its METADATA could not be read
 	module   *ast.Module // nil for one that is off or has a problem
 	problems Problems
+}
+
+// take adds a rule that was read.
+func (l *loader) take(r readRule) {
+	l.problems = append(l.problems, r.problems...)
+	if r.rule != nil {
+		l.rules = append(l.rules, r.rule)
+	}
+	if r.module != nil {
+		l.modules[r.rule.File] = r.module
+	}
 }
 
 // readAll reads rules on all cores, each by itself; the results stand in the

@@ -49,7 +49,7 @@ func (l *loader) tested() []tested {
 func (l *loader) runAlone(ctx context.Context, t tested, tracer topdown.QueryTracer) ([]TestResult, error) {
 	one := *l
 	one.problems, one.rules, one.modules = nil, nil, map[string]*ast.Module{}
-	one.rule(t.rule)
+	one.take(one.rule(t.rule))
 	tests, ps := t.tests.parse(l.caps)
 	if err := append(one.problems, ps...).Sorted(); err != nil {
 		return nil, err
