@@ -20,7 +20,7 @@ func (m *Mender) alignedPlate(a ask) (string, bool) {
 	if !ok {
 		return rated, true
 	}
-	return fmt.Sprintf("turn it by %.1f deg about the vertical, so that its leg pulls in its plane, or %s", turn, rated), true
+	return fmt.Sprintf("turn it by %s about the vertical, so that its leg pulls in its plane, or %s", inDeg(turn), rated), true
 }
 
 // turnIntoPullDeg is the angle about the vertical between an upright plate and
@@ -83,8 +83,11 @@ func (m *Mender) flatterRating(a ask) (string, bool) {
 	if !ok || a.limit <= pull {
 		return "", false
 	}
-	return fmt.Sprintf("longer legs, for a pull at %s or steeper, or an attachment that is rated down to %.0f deg", upDeg(a.limit), downTo(pull, 1)), true
+	return fmt.Sprintf("longer legs, for a pull at %s or steeper, or an attachment that is rated down to %s", upDeg(a.limit), inDeg(downTo(pull, 1))), true
 }
 
 // upDeg words an angle, rounded up to a whole degree.
-func upDeg(deg float64) string { return fmt.Sprintf("%.0f deg", ceilTo(deg, 1)) }
+func upDeg(deg float64) string { return inDeg(ceilTo(deg, 1)) }
+
+// inDeg words an angle to a tenth of a degree.
+func inDeg(deg float64) string { return plain(deg, 1) + " deg" }

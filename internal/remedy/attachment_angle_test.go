@@ -73,7 +73,7 @@ func TestAlignedPlateInWords(t *testing.T) {
 		subject facts.View
 		want    string
 	}{
-		{record("B", 1), "turn it by 30.0 deg about the vertical, so that its leg pulls in its plane, or " + rated},
+		{record("B", 1), "turn it by 30 deg about the vertical, so that its leg pulls in its plane, or " + rated},
 		{record("B", 2), rated}, // no turn suits both
 		{record("A", 1), rated}, // a plate that lies flat
 		{record("C", 1), rated},

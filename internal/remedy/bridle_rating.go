@@ -3,6 +3,8 @@ package remedy
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"liftlint/internal/quantity"
 )
@@ -36,9 +38,19 @@ func (m *Mender) ratedText(newtons float64, round func(x, step float64) float64)
 	massKg := newtons / quantity.StandardGravity
 	if m.units == quantity.US {
 		const poundKg = 0.45359237 // exact, NIST SP 811
-		return fmt.Sprintf("%.0f lb", round(massKg/poundKg, 10))
+		return plain(round(massKg/poundKg, 10), 0) + " lb"
 	}
-	return fmt.Sprintf("%.2f t", round(massKg/1000, 0.01))
+	return plain(round(massKg/1000, 0.01), 2) + " t"
+}
+
+// plain words a number with so many decimal places at most, and no zeros at
+// their end.
+func plain(x float64, places int) string {
+	text := strconv.FormatFloat(x, 'f', places, 64)
+	if places > 0 {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return text
 }
 
 // downTo rounds down to a multiple of the step. What lies under one by less

@@ -44,9 +44,9 @@ func TestWhichForceAFittingIsHeldAgainst(t *testing.T) {
 	b := facts.Bridle{OneLegRatedN: ptr(1000 * quantity.StandardGravity), AssemblyRatedN: ptr(2100 * quantity.StandardGravity)}
 	m := New(nil, conditions(), nil, quantity.Metric)
 	for name, want := range map[string]string{
-		"stronger_intermediate_link": "intermediate links rated for at least 1.60 t each, or a bridle that is tagged for less",
+		"stronger_intermediate_link": "intermediate links rated for at least 1.6 t each, or a bridle that is tagged for less",
 		"stronger_master_link":       "a master link rated for at least 3.36 t, or a bridle that is tagged for less",
-		"stronger_lower_fitting":     "shackles or hooks rated for at least 1.60 t below each leg",
+		"stronger_lower_fitting":     "shackles or hooks rated for at least 1.6 t below each leg",
 	} {
 		if text, ok := m.Mend(name, facts.ViewOf(b), "", 1.6); !ok || text != want {
 			t.Errorf("%s: %q", name, text)

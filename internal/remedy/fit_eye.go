@@ -29,5 +29,5 @@ func (m *Mender) thickerBody(a ask) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	return fmt.Sprintf("at least %s to bend round, or a thimble in the eye", m.widthUp(rope*a.limit)), true
+	return fmt.Sprintf("a body of at least %s to bend round, or a thimble in the eye", m.widthUp(rope*a.limit)), true
 }

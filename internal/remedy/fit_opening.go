@@ -43,7 +43,7 @@ func (m *Mender) widerJaw(a ask) (string, bool) {
 }
 
 func (m *Mender) widerLink(a ask) (string, bool) {
-	return m.wideEnough(a, "needs_m", "at least %s of clear width, or a link that goes over the hook between")
+	return m.wideEnough(a, "needs_m", "a link or shackle of at least %s inside width, or a link between that goes over the hook")
 }
 
 func (m *Mender) widerOpening(a ask) (string, bool) {

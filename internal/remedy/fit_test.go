@@ -30,14 +30,14 @@ func TestRemediesOfFits(t *testing.T) {
 		{"wider_jaw", fit, "needs_m", 0.0251, "a shackle with at least 20 mm there", "a shackle with at least 13/16 in there"},
 		// 19.5 mm / 0.6 is 32.5 mm; 1-1/4 in is 31.75 mm
 		{"wider_jaw", fit, "filled_ratio", 0.6, "spacers on the pin on both sides, or a shackle with a jaw of at most 32 mm", "spacers on the pin on both sides, or a shackle with a jaw of at most 1-1/4 in"},
-		{"wider_link", fit, "needs_m", 0.0251, "at least 20 mm of clear width, or a link that goes over the hook between", "at least 13/16 in of clear width, or a link that goes over the hook between"},
+		{"wider_link", fit, "needs_m", 0.0251, "a link or shackle of at least 20 mm inside width, or a link between that goes over the hook", "a link or shackle of at least 13/16 in inside width, or a link between that goes over the hook"},
 		{"wider_opening", fit, "needs_m", 0.0251, "an opening of at least 20 mm, or a thinner part in it", "an opening of at least 13/16 in, or a thinner part in it"},
 		{"wider_collector", fit, "needs_m", 0.0251, "at least 20 mm of clear width, or a wider link that gathers the legs", "at least 13/16 in of clear width, or a wider link that gathers the legs"},
 		{"wider_throat", use, "widest_m", 0.025, "a hook with a throat of at least 28 mm, or something thinner in it", "a hook with a throat of at least 1-1/8 in, or something thinner in it"},
 		{"wider_eye", fit, "body_width_m", 0.06, "an eye that lies at least 81 mm wide, a thimbled eye that fits, or a link between", "an eye that lies at least 3-3/16 in wide, a thimbled eye that fits, or a link between"},
 		{"wider_thimble", fit, "body_width_m", 0.06, "a thimble of at least 81 mm inside, or a shackle or link between", "a thimble of at least 3-3/16 in inside, or a shackle or link between"},
 		{"thimble_for_rope", fit, "thimble_over_rope_ratio", 1.03, "a thimble made for a rope of 12.7 mm", "a thimble made for a rope of 1/2 in"},
-		{"thicker_body", fit, "bend_d", 2, "at least 26 mm to bend round, or a thimble in the eye", "at least 1 in to bend round, or a thimble in the eye"},
+		{"thicker_body", fit, "bend_d", 2, "a body of at least 26 mm to bend round, or a thimble in the eye", "a body of at least 1 in to bend round, or a thimble in the eye"},
 	} {
 		for units, want := range map[quantity.System]string{quantity.Metric: c.metric, quantity.US: c.us} {
 			got, ok := New(nil, conditions(), nil, units).Mend(c.name, c.subject, c.measured, c.limit)

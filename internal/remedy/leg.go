@@ -11,23 +11,49 @@ import (
 const (
 	mostTimes = 4.0 // no leg is offered that is longer than this times its length
 	mostTries = 40
+
+	// usualDeg is the angle from horizontal that legs are usually kept at
+	// (common practice).
+	usualDeg = 60.0
 )
 
-// longerLeg finds by what factor all legs have to grow, keeping their
-// proportions, for the leg to hang no flatter than the limit. The load is
-// hung anew for each trial, and the lengths offered are hung once more.
+// longerLeg words the length at which the leg hangs no flatter than is asked
+// for, and the one at which it hangs as legs usually do. Where the leg's tag
+// asks for more than the limit, the tag decides: whichever rule asks, one leg
+// is offered one length.
 func (m *Mender) longerLeg(a ask) (string, bool) {
 	leg, length, ok := m.legOf(a)
 	if !ok {
 		return "", false
 	}
+	limit, by := a.limit, ""
+	if tag, ok := a.number("band_least_from_horizontal_deg"); ok && tag > limit {
+		limit, by = tag, fmt.Sprintf(" for the %s from horizontal of its tag", inDeg(tag))
+	}
+	offered, ok := m.lengthFor(leg, length, limit)
+	if !ok {
+		return "", false
+	}
+	text := fmt.Sprintf("a leg of at least %s bearing to bearing (now %s)%s%s",
+		quantity.Length(offered).Format(m.units), quantity.Length(length).Format(m.units), by, m.slingFor(leg, offered-length))
+	if usual, ok := m.lengthFor(leg, length, usualDeg); ok && usual > offered {
+		text += fmt.Sprintf("; for %s from horizontal %s%s", inDeg(usualDeg), quantity.Length(usual).Format(m.units), m.slingFor(leg, usual-length))
+	}
+	return text + "; the others longer in proportion, which takes more headroom", true
+}
+
+// lengthFor finds by what factor all legs have to grow, keeping their
+// proportions, for the leg to hang no flatter than the limit, and gives its
+// length then. The load is hung anew for each trial, and the length that is
+// offered is hung once more.
+func (m *Mender) lengthFor(leg int, length, limitDeg float64) (float64, bool) {
 	steep := func(factor float64) bool {
 		angles, ok := compute.LegAngles(m.plan, m.cond, func(lengthM float64) float64 { return lengthM * factor })
-		return ok && angles[leg] >= a.limit
+		return ok && angles[leg] >= limitDeg
 	}
 	low, high := 1.0, mostTimes
 	if !steep(high) {
-		return "", false
+		return 0, false
 	}
 	for range mostTries {
 		mid := (low + high) / 2
@@ -38,11 +64,7 @@ func (m *Mender) longerLeg(a ask) (string, bool) {
 		}
 	}
 	offered := m.step(length * high)
-	if !steep(offered / length) {
-		return "", false
-	}
-	return fmt.Sprintf("a leg of at least %s bearing to bearing (now %s)%s, the others longer in proportion; it takes more headroom",
-		quantity.Length(offered).Format(m.units), quantity.Length(length).Format(m.units), m.slingFor(leg, offered-length)), true
+	return offered, steep(offered / length)
 }
 
 // slingFor words the length of the sling that lengthens a leg by so much,

@@ -16,6 +16,6 @@ func (m *Mender) strongerInsert(a ask) (string, bool) {
 	if strings.HasPrefix(a.measured, "hardware_") {
 		what = "lifting hardware"
 	}
-	return fmt.Sprintf("%s that holds at least %s in the direction of the pull, or less pull on it: steeper legs, or more of them",
+	return fmt.Sprintf("%s that holds at least %s in the direction of the pull, or less pull on it: steeper legs",
 		what, m.ratedText(pull*a.limit, ceilTo)), true
 }

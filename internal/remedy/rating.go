@@ -1,11 +1,6 @@
 package remedy
 
-import (
-	"fmt"
-	"math"
-
-	"liftlint/internal/quantity"
-)
+import "math"
 
 // higherRating names the least rated load, as used, that keeps a part within
 // the limit: force over the share that is allowed, rounded up to what tags
@@ -15,13 +10,20 @@ func (m *Mender) higherRating(a ask) (string, bool) {
 	if !ok || a.limit <= 0 {
 		return "", false
 	}
-	massKg := load / a.limit / quantity.StandardGravity
-	least := fmt.Sprintf("%.2f t", ceilTo(massKg/1000, 0.01))
-	if m.units == quantity.US {
-		const poundKg = 0.45359237 // exact, NIST SP 811
-		least = fmt.Sprintf("%.0f lb", ceilTo(massKg/poundKg, 10))
+	text := "a part rated for at least " + m.ratedText(load/a.limit, ceilTo) + " as used"
+	if steeperHelps(a) {
+		text += ", or less force in it: steeper legs"
 	}
-	return "a part rated for at least " + least + " as used, or less force in it: steeper legs, or more of them", true
+	return text, true
+}
+
+// steeperHelps reports whether the angle of the legs has a say: not where a part
+// carries all, unless its rated load is lowered for their angle.
+func steeperHelps(a ask) bool {
+	by, _ := a.subject.Field("judged_by")
+	rated, known := a.number("rated_load_n")
+	marked, given := a.number("marked_load_n")
+	return by != "whole_load" || known && given && rated < marked
 }
 
 // ceilTo rounds up to a multiple of the step. What lies above one by less than

@@ -110,6 +110,19 @@ func TestLongerLegIsLongEnoughAndNoLonger(t *testing.T) {
 						if got := angleWith(t, shackle, slings, i, offered-stepOf(units)); got >= limit {
 							t.Errorf("%q: a step less hangs at %.6f deg", text, got)
 						}
+						if limit >= 60 {
+							if strings.Contains(text, "for 60 deg") {
+								t.Errorf("%q says the same twice", text)
+							}
+							continue
+						}
+						usual := length(t, text, `for 60 deg from horizontal`)
+						if got := angleWith(t, shackle, slings, i, usual); got < 60 {
+							t.Errorf("%q: at the usual length it hangs at %.6f deg", text, got)
+						}
+						if got := angleWith(t, shackle, slings, i, usual-stepOf(units)); got >= 60 {
+							t.Errorf("%q: a step less than the usual length hangs at %.6f deg", text, got)
+						}
 					}
 				})
 			}
@@ -128,6 +141,31 @@ func angleWith(t testing.TB, shackle float64, slings []float64, i int, lengthM f
 	}
 	_, f := slingPlan(t, shackle, longer)
 	return *f.Document.Legs[i].AngleFromHorizontalDeg
+}
+
+// TestOneLengthForOneLeg: two rules that find a leg too flat offer the same
+// length, the one that its tag asks for where that is the longer.
+func TestOneLengthForOneLeg(t *testing.T) {
+	p, f := slingPlan(t, 0.1, []float64{2.2, 2.2})
+	m := New(p, conditions(), f, quantity.Metric)
+	offered := func(tagDeg *float64, limit float64) string {
+		leg := f.Document.Legs[0]
+		leg.BandLeastDeg = tagDeg
+		text, ok := m.Mend("longer_leg", facts.ViewOf(leg), "angle_from_horizontal_deg", limit)
+		if !ok {
+			t.Fatalf("no leg is offered for %g deg", limit)
+		}
+		return text
+	}
+	if one, other := offered(ptr(45.0), 30), offered(ptr(45.0), 45); length(t, one, `a leg of at least`) != length(t, other, `a leg of at least`) {
+		t.Errorf("%q and %q", one, other)
+	}
+	if text := offered(ptr(45.0), 30); !strings.Contains(text, " for the 45 deg from horizontal of its tag, with a sling of ") {
+		t.Errorf("%q", text)
+	}
+	if with, without := offered(ptr(30.0), 45), offered(nil, 45); with != without {
+		t.Errorf("a tag that asks for less changes %q into %q", without, with)
+	}
 }
 
 func TestNoLongerLegWhereNoneHelps(t *testing.T) {

@@ -95,7 +95,7 @@ func TestBelievableTag(t *testing.T) {
 	p, f := computed(t, []byte(strings.ReplaceAll(string(text), "rated_load: 2.25 t", "rated_load: 2.7 t")))
 	g := facts.Gear{ID: "S1", RatedRatio: ptr(1.2)}
 	for units, want := range map[quantity.System]string{
-		quantity.Metric: "compare the tag with the certificate: by its rope the tag would show about 2.25 t, and it shows 2.70 t",
+		quantity.Metric: "compare the tag with the certificate: by its rope the tag would show about 2.25 t, and it shows 2.7 t",
 		quantity.US:     "compare the tag with the certificate: by its rope the tag would show about 4960 lb, and it shows 5950 lb",
 	} {
 		if got, ok := New(p, conditions(), f, units).Mend("believable_tag", facts.ViewOf(g), "rated_over_believable_ratio", 1.1); !ok || got != want {
