@@ -28,6 +28,7 @@ type check struct {
 	judging   judging
 	format    *choice
 	failOn    *choice
+	all       bool // all rules are named in the account
 	stdinName string
 }
 
@@ -49,6 +50,7 @@ What would put a finding right is computed for runs of fewer than 20 plans.`,
 	k.judging.flags(c)
 	c.Flags().Var(k.format, "format", "text or json")
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
+	c.Flags().BoolVar(&k.all, "list-checks", false, "name in the text report also the rules that are met and those that do not apply")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
 	return c
 }
@@ -172,5 +174,5 @@ func (k *check) write(run report.Run) error {
 	if k.format.value == "json" {
 		return jsonreport.Write(k.env.Stdout, run)
 	}
-	return text.Write(k.env.Stdout, run, text.Options{Color: k.env.color()})
+	return text.Write(k.env.Stdout, run, text.Options{Color: k.env.color(), ListChecks: k.all})
 }

@@ -8,16 +8,29 @@ import (
 )
 
 // checked accounts for every rule: nothing that was put to the plan is left
-// out. A rule stands in each group where it has subjects.
+// out of the sums. What is broken and what could not be judged is always named;
+// a rule stands in each group where it has subjects.
 func (p *printer) checked(list []lint.Checked) {
-	p.item("", "What was checked: ", bold, count(len(list), "rule")+", with the number of subjects of each.")
+	sums := sumUp(list)
+	words := sums.words()
+	if p.all || sums.broken+sums.notJudged > 0 {
+		words += " Below, with the number of subjects of each."
+	}
+	p.item("", "What was checked: ", bold, words)
 	t := table{p, list, ruleColumn(list)}
 	t.group("broken", func(c lint.Checked) []string { return share(len(c.Broken), c) })
 	t.topics("not judged", func(c lint.Checked) string { return strings.Join(share(len(c.NotJudged), c), "") })
 	t.group("why not", unnamed)
-	t.topics("met", func(c lint.Checked) string { return strings.Join(share(len(c.Met), c), "") })
+	if p.all {
+		t.topics("met", func(c lint.Checked) string { return strings.Join(share(len(c.Met), c), "") })
+	}
 	t.group("did nothing", silent)
-	t.topics("does not apply", idle)
+	switch {
+	case p.all:
+		t.topics("does not apply", idle)
+	case sums.met+sums.idle+sums.partly > 0:
+		p.item("  ", "", plain, "--list-checks names the rules that are met and those that do not apply.")
+	}
 	p.blank()
 }
 

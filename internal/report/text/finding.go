@@ -2,6 +2,8 @@ package text
 
 import (
 	"fmt"
+	"regexp"
+	"slices"
 	"strings"
 
 	"liftlint/internal/finding"
@@ -9,11 +11,16 @@ import (
 	"liftlint/internal/source"
 )
 
-// finding prints one finding: what, where, how much, the way out, on whose
-// authority.
-func (p *printer) finding(r *lint.Result, f finding.Finding) {
+// finding prints the first of like findings: what, where, how much, the way out,
+// on whose authority, and the subjects of all.
+func (p *printer) finding(r *lint.Result, g []finding.Finding) {
+	f := g[0]
 	word, s := severity(f.Severity)
-	p.item("", word+"  ", s, f.Title)
+	title := f.Title
+	if len(g) > 1 {
+		title += ": " + count(len(g), "finding")
+	}
+	p.item("", word+"  ", s, title)
 	p.emit(segment{plain, "  " + place(f.Place)})
 	p.excerpt(r, f.Place, s, true)
 	p.hanging("  ", "", plain, sentence(f.Message), "  ")
@@ -25,17 +32,17 @@ func (p *printer) finding(r *lint.Result, f finding.Finding) {
 		p.labeled("see also", place(x.Place)+", "+x.Caption)
 		p.excerpt(r, x.Place, plain, false)
 	}
-	p.sources(f.Citations)
-	p.labeled("rule", ruleOf(f))
-	p.blank()
+	p.labeled("source", sourcesOf(f.Citations))
+	p.labeled("rule", ruleOf(g))
 }
+
+// labelColumn is the width of the labels in front of a finding's lines.
+const labelColumn = 14
 
 // labeled prints a line of a finding behind its label; the texts of all stand
 // below each other.
 func (p *printer) labeled(label, text string) {
-	const column = 14
-	label += strings.Repeat(" ", column-len(label))
-	p.hanging("  ", label, bold, text, strings.Repeat(" ", column+2))
+	p.hanging("  ", pad(label, labelColumn), bold, text, strings.Repeat(" ", labelColumn+2))
 }
 
 // sentence gives a message a capital and a stop, where it has none.
@@ -76,33 +83,81 @@ func place(at source.Location) string {
 	return at.File
 }
 
+// figures prints what was measured and what was asked for, unless the sentence
+// has it.
 func (p *printer) figures(f finding.Finding) {
+	var texts []string
+	for _, x := range []*finding.Figure{f.Measured, f.Limit} {
+		if x != nil {
+			texts = append(texts, x.Text)
+		}
+	}
 	switch {
-	case f.Measured != nil && f.Limit != nil:
-		p.labeled("measured", f.Measured.Text+" against "+f.Limit.Text)
-	case f.Measured != nil:
-		p.labeled("measured", f.Measured.Text)
-	case f.Limit != nil:
-		p.labeled("limit", f.Limit.Text)
+	case says(f.Message, texts):
+	case f.Measured == nil:
+		p.labeled("limit", texts[0])
+	default:
+		p.labeled("measured", strings.Join(texts, " against "))
 	}
 }
 
-func (p *printer) sources(list []finding.Citation) {
+// says reports whether a sentence has all the figures, each in a place of its
+// own: 30 deg is not in 130 deg, and 30 deg against 30 deg takes two.
+func says(sentence string, figures []string) bool {
+	for _, text := range slices.SortedFunc(slices.Values(figures), longestFirst) {
+		at := standsAt(sentence, text)
+		if at < 0 {
+			return false
+		}
+		sentence = sentence[:at] + "\x00" + sentence[at+len(text):]
+	}
+	return true
+}
+
+func longestFirst(a, b string) int { return len(b) - len(a) }
+
+// standsAt finds a figure that is no part of a longer one; -1 where there is none.
+func standsAt(sentence, text string) int {
+	for from := 0; text != ""; {
+		at := strings.Index(sentence[from:], text)
+		if at < 0 {
+			break
+		}
+		at += from
+		before, after := sentence[:at], sentence[at+len(text):]
+		if !endsInFigure.MatchString(before) && !beginsInFigure.MatchString(after) {
+			return at
+		}
+		from = at + 1
+	}
+	return -1
+}
+
+// What makes a figure part of a longer one, ahead of it and behind it.
+var (
+	endsInFigure   = regexp.MustCompile(`[-\pL\pN./]$`)
+	beginsInFigure = regexp.MustCompile(`^(?:[\pL\pN]|[-./]\pN)`)
+)
+
+// sourcesOf names all the authorities behind a finding.
+func sourcesOf(list []finding.Citation) string {
 	if len(list) == 0 {
-		p.labeled("source", "none is given")
+		return "none is given"
 	}
-	for _, c := range list {
-		p.labeled("source", c.String())
+	words := make([]string, len(list))
+	for i, c := range list {
+		words[i] = c.String()
 	}
+	return strings.Join(words, "; ")
 }
 
-func ruleOf(f finding.Finding) string {
-	text := f.Rule
-	if f.Grade != "" {
-		text += ", grade " + f.Grade
+func ruleOf(g []finding.Finding) string {
+	text := g[0].Rule
+	if grade := g[0].Grade; grade != "" {
+		text += ", grade " + grade
 	}
-	if f.Key != "" {
-		text += ", on " + f.Key
+	if keys := keysOf(g); keys != "" {
+		text += ", on " + keys
 	}
 	return text
 }

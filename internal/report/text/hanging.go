@@ -61,7 +61,7 @@ func figure(field string, si float64, units quantity.System) string {
 
 // legRows has a row for each leg, below a row of heads.
 func legRows(d *facts.Document, units quantity.System) [][]string {
-	rows := [][]string{{"leg", "to", "from horizontal", "own force", "judged with", "could carry", "most used"}}
+	rows := [][]string{{"leg", "to", "from horizontal", "computed", "judged with", "if lengths differ", "highest utilization"}}
 	optional := func(field string, v *float64) string {
 		if v == nil {
 			return "-"

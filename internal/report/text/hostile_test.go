@@ -75,14 +75,18 @@ func TestHostileText(t *testing.T) {
 		}
 		r.State = rapid.SampledFrom([]lint.State{lint.Judged, lint.NotValid, lint.Unread, "\x1b"}).Draw(t, "state")
 		r.ID, r.Title, r.Profile, r.Stage, r.Day = draw("id"), draw("title"), draw("profile"), draw("stage"), draw("day")
-		r.Findings = append(r.Findings, hostileFinding(t, r.File))
+		first, second := hostileFinding(t, r.File), hostileFinding(t, r.File)
+		like := second // printed below the first
+		like.Rule, like.Grade, like.Title, like.Severity, like.Citations = first.Rule, first.Grade, first.Title, first.Severity, first.Citations
+		r.Findings = append(r.Findings, first, second, like)
 		r.Checked = []lint.Checked{{Rule: draw("rule"), DoesNotApply: draw("why"), NotJudged: []lint.Unjudged{{Key: draw("key"), WaitsFor: []string{draw("waits")}}}}}
 		run := report.Run{Results: []*lint.Result{r, r}, Failures: []string{draw("failure")}, FailOn: finding.Severity(draw("fail on"))}
 
 		var plainText, colored strings.Builder
 		width := rapid.IntRange(-5, 200).Draw(t, "width")
-		Write(&plainText, run, Options{Width: width})
-		Write(&colored, run, Options{Width: width, Color: true})
+		all := rapid.Bool().Draw(t, "all")
+		Write(&plainText, run, Options{Width: width, ListChecks: all})
+		Write(&colored, run, Options{Width: width, ListChecks: all, Color: true})
 		if what, ok := harmless(plainText.String()); !ok {
 			t.Fatalf("%s in\n%q", what, plainText.String())
 		}

@@ -5,35 +5,7 @@ import (
 	"strings"
 
 	"liftlint/internal/finding"
-	"liftlint/internal/lint"
 )
-
-// inputMissing is the check whose findings are listed together: a draft may
-// have dozens, and they are worked through as one list.
-const inputMissing = "input/missing"
-
-// findings prints all findings of a plan: those about the lift in the order of
-// the file, then what is still to be given, the worst first.
-func (p *printer) findings(r *lint.Result) {
-	missing := map[finding.Severity][]finding.Finding{}
-	for _, f := range r.Findings {
-		_, err := finding.ParseSeverity(string(f.Severity))
-		if f.Rule == inputMissing && err == nil {
-			missing[f.Severity] = append(missing[f.Severity], f)
-			continue
-		}
-		p.finding(r, f)
-	}
-	for _, s := range finding.Severities() {
-		switch list := missing[s]; len(list) {
-		case 0:
-		case 1:
-			p.finding(r, list[0])
-		default:
-			p.inputs(list)
-		}
-	}
-}
 
 // inputs prints several missing inputs of one severity as one list.
 func (p *printer) inputs(list []finding.Finding) {
@@ -47,7 +19,7 @@ func (p *printer) inputs(list []finding.Finding) {
 		}
 		p.hanging("    ", "", plain, sentence(withoutRules(f.Message)), "      ")
 	}
-	p.sources(list[0].Citations)
+	p.labeled("source", sourcesOf(list[0].Citations))
 	p.labeled("rule", list[0].Rule)
 	p.blank()
 }

@@ -7,32 +7,48 @@ import (
 	"liftlint/internal/report"
 )
 
-// plan prints all that is known of one plan.
-func (p *printer) plan(r *lint.Result, n, of int) {
+// plan prints all that is known of the n-th plan: what it comes to and how the
+// load hangs, which a reviewer signs for, before the findings.
+func (p *printer) plan(run report.Run, n int) {
+	r, of := run.Results[n], len(run.Results)
 	if r == nil {
 		p.emit(segment{red, "NOT CHECKED: there is no result for one plan."})
 		p.blank()
 		return
 	}
-	p.heading(r, n, of)
-	p.findings(r)
-	if report.Understood(r) && r.State == lint.Judged {
+	label := "Plan: "
+	if of > 1 {
+		label = fmt.Sprintf("Plan %d of %d: ", n+1, of)
+	}
+	p.heading(r, label)
+	p.item("  ", "Outcome: ", bold, outcomeOf(run, n))
+	p.blank()
+	judged := report.Understood(r) && r.State == lint.Judged
+	if judged {
 		p.howItHangs(r)
+	}
+	p.findings(r)
+	if judged {
 		p.checked(r.Checked)
 	}
 }
 
-func (p *printer) heading(r *lint.Result, n, of int) {
-	label := "Plan: "
-	if of > 1 {
-		label = fmt.Sprintf("Plan %d of %d: ", n, of)
+// outcomeOf words what one plan comes to. The exit code is the run's, which a
+// plan has only where it is the only one.
+func outcomeOf(run report.Run, n int) string {
+	if len(run.Results) == 1 {
+		return outcome(run)
 	}
+	alone := report.Run{Results: run.Results[n : n+1], FailOn: run.FailOn}
+	return alone.Meaning() + "."
+}
+
+func (p *printer) heading(r *lint.Result, label string) {
 	p.emit(segment{bold, label}, segment{bold, r.File})
 	if name := nameOf(r); name != "" {
 		p.item("  ", "", plain, name)
 	}
 	p.state(r)
-	p.blank()
 }
 
 func nameOf(r *lint.Result) string {

@@ -30,6 +30,7 @@ type printer struct {
 	out   strings.Builder
 	color bool
 	width int
+	all   bool // rules that were met and that do not apply are named
 }
 
 func newPrinter(o Options) *printer {
@@ -37,7 +38,7 @@ func newPrinter(o Options) *printer {
 	if width == 0 {
 		width = defaultWidth
 	}
-	return &printer{color: o.Color, width: max(width, leastWidth)}
+	return &printer{color: o.Color, width: max(width, leastWidth), all: o.ListChecks}
 }
 
 // emit prints one line.

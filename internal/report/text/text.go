@@ -19,14 +19,18 @@ const (
 type Options struct {
 	Color bool // ANSI colors, besides the words that say the same
 	Width int  // columns; 0 is 100, and fewer than 40 are taken as 40
+
+	// ListChecks names the rules that were met and those that do not apply, which
+	// are counted otherwise.
+	ListChecks bool
 }
 
 // Write writes the report of a run. The only error is the writer's own.
 func Write(w io.Writer, run report.Run, o Options) error {
 	p := newPrinter(o)
 	p.failures(run.Failures)
-	for i, r := range run.Results {
-		p.plan(r, i+1, len(run.Results))
+	for i := range run.Results {
+		p.plan(run, i)
 	}
 	p.total(run)
 	p.hint(run)
@@ -61,8 +65,12 @@ func (p *printer) total(run report.Run) {
 	} else if c.Plans > 1 {
 		p.item("", "Total: ", bold, totals(c))
 	}
-	p.item("", "Outcome: ", bold, fmt.Sprintf("%s (exit code %d).", run.Meaning(), run.Exit()))
+	p.item("", "Outcome: ", bold, outcome(run))
 	p.blank()
+}
+
+func outcome(run report.Run) string {
+	return fmt.Sprintf("%s (exit code %d).", run.Meaning(), run.Exit())
 }
 
 func totals(c report.Counts) string {
@@ -89,7 +97,7 @@ func found(c report.Counts) string {
 func (p *printer) hint(run report.Run) {
 	for _, r := range run.Results {
 		if r != nil && len(r.Findings) > 0 {
-			p.item("", "", plain, "More about a rule: liftlint explain "+r.Findings[0].Rule)
+			p.item("", "", plain, "More about a rule: liftlint explain "+grouped(r.Findings)[0][0].Rule)
 			p.blank()
 			return
 		}

@@ -56,6 +56,7 @@ func TestGoldens(t *testing.T) {
 		"color.txt":      {everything(t), Options{Color: true}},
 		"narrow.txt":     {everything(t), Options{Width: 50}},
 		"clean.txt":      {report.Run{Results: []*lint.Result{clean}}, Options{}},
+		"checks.txt":     {report.Run{Results: []*lint.Result{handMade(t)}}, Options{ListChecks: true}},
 		"nothing.txt":    {report.Run{}, Options{}},
 	} {
 		t.Run(file, func(t *testing.T) { golden(t, file, written(t, c.run, c.o)) })
@@ -65,10 +66,11 @@ func TestGoldens(t *testing.T) {
 func TestNothingIsLost(t *testing.T) {
 	run := everything(t)
 	run.Results = append(run.Results, linted(t, name, twoLegs))
-	got := written(t, run, Options{Width: 1 << 20})
+	got := written(t, run, Options{Width: 1 << 20, ListChecks: true})
 	want := []string{"COULD NOT CHECK", "stopped after 1 s", "rule.rego:12", "NOT VALID", "NOT READ"}
 	for _, r := range run.Results {
 		want = append(want, shownOf(r)...)
+		want = append(want, rulesOf(r, true)...)
 	}
 	for _, w := range want {
 		if !strings.Contains(got, w) {
@@ -83,26 +85,53 @@ func TestNothingIsLost(t *testing.T) {
 	}
 }
 
-// shownOf lists what a report has to show of a result.
+// shownOf lists what a report has to show of a result, its rules apart. What
+// findings of one kind share is shown with the first.
 func shownOf(r *lint.Result) []string {
 	want := []string{r.File, r.ID, r.Title}
-	for _, f := range r.Findings {
-		want = append(want, f.Title, place(f.Place), f.Remedy, f.Rule, f.Grade)
-		if f.Rule != inputMissing { // listed together, by their places
-			want = append(want, f.Key, sentence(f.Message))
-		} else {
-			want = append(want, withoutRules(f.Message)[1:])
+	for _, g := range grouped(r.Findings) {
+		first := g[0]
+		want = append(want, first.Title, sourcesOf(first.Citations))
+		if first.Rule != inputMissing {
+			want = append(want, ruleOf(g))
 		}
-		for _, x := range f.Related {
-			want = append(want, x.Caption, place(x.Place))
-		}
-		for _, c := range f.Citations {
+		for _, c := range first.Citations {
 			want = append(want, c.String())
 		}
+		for i, f := range g {
+			want = append(want, place(f.Place), f.Remedy, f.Rule, f.Grade)
+			if f.Rule == inputMissing { // listed together, by their places
+				want = append(want, withoutRules(f.Message)[1:])
+				continue
+			}
+			want = append(want, f.Key, sentence(f.Message))
+			if i > 0 {
+				want = append(want, "  also          "+place(f.Place)+"\n                "+sentence(f.Message)+"\n")
+			}
+			for _, x := range []*finding.Figure{f.Measured, f.Limit} {
+				if x != nil {
+					want = append(want, x.Text)
+				}
+			}
+			if i == 0 || r.State != lint.Judged {
+				for _, x := range f.Related {
+					want = append(want, x.Caption, place(x.Place))
+				}
+			}
+		}
 	}
+	return want
+}
+
+// rulesOf lists what a report has to show of the account: all rules, or those
+// that are not to be left out by default.
+func rulesOf(r *lint.Result, all bool) []string {
+	var want []string
 	for _, c := range r.Checked {
 		_, rule, _ := strings.Cut(c.Rule, "/")
-		want = append(want, rule)
+		if all || len(c.Broken) > 0 || silent(c) != nil {
+			want = append(want, rule)
+		}
 		if n := len(c.NotJudged); n > 0 {
 			want = append(want, rule+" ("+strings.Join(share(n, c), "")+")")
 		}
@@ -110,9 +139,58 @@ func shownOf(r *lint.Result) []string {
 	return want
 }
 
+// TestShortAccount: the default leaves out the names of rules that are met or do
+// not apply, says so, and nothing else.
+func TestShortAccount(t *testing.T) {
+	real := linted(t, name, twoLegs)
+	got := written(t, report.Run{Results: []*lint.Result{handMade(t), real}}, Options{Width: 1 << 20})
+	for _, r := range []*lint.Result{handMade(t), real} {
+		for _, w := range append(shownOf(r), rulesOf(r, false)...) {
+			if !strings.Contains(got, w) {
+				t.Errorf("the report does not show %q", w)
+			}
+		}
+	}
+	if strings.Contains(got, "indoors") || strings.Contains(got, "\n  met ") || strings.Count(got, "--list-checks") != 2 {
+		t.Errorf("rules that are met or do not apply:\n%s", got)
+	}
+}
+
+// TestOrderOfParts: what a plan comes to and how the load hangs stand ahead of
+// the findings, the account behind them, and the outcome ends the report.
+func TestOrderOfParts(t *testing.T) {
+	got := written(t, report.Run{Results: []*lint.Result{linted(t, name, twoLegs)}}, Options{})
+	outcome := "Outcome: there are findings of severity error or worse (exit code 1).\n"
+	last := -1
+	for _, part := range []string{"Plan: ", "\n  " + outcome, "\nHow it hangs: ", "\nERROR  ", "\nWhat was checked: ", "\n" + outcome, "\nCaution: "} {
+		at := strings.Index(got, part)
+		if at <= last {
+			t.Errorf("%q does not stand behind what it is to follow:\n%s", part, got)
+		}
+		last = at
+	}
+}
+
+// TestOutcomeOfEachPlan: of several plans each has an outcome of its own, and
+// the exit code is that of all.
+func TestOutcomeOfEachPlan(t *testing.T) {
+	clean := handMade(t)
+	clean.Findings, clean.Checked = nil, []lint.Checked{{Rule: "load/tilt", Met: []string{"load"}}}
+	got := written(t, report.Run{Results: []*lint.Result{clean, handMade(t)}}, Options{})
+	for _, w := range []string{
+		"\n  Outcome: nothing of severity error or worse was found by the checks that were made.\n",
+		"\n  Outcome: there are findings of severity error or worse.\n",
+		"\nOutcome: there are findings of severity error or worse (exit code 1).\n",
+	} {
+		if strings.Count(got, w) != 1 {
+			t.Errorf("%q is not there once:\n%s", w, got)
+		}
+	}
+}
+
 // TestRealPlan makes sure that the plan with gaps shows what it is there for.
 func TestRealPlan(t *testing.T) {
-	got := written(t, report.Run{Results: []*lint.Result{linted(t, name, twoLegs)}}, Options{})
+	got := written(t, report.Run{Results: []*lint.Result{linted(t, name, twoLegs)}}, Options{ListChecks: true})
 	for _, w := range []string{"T-1: Two legs", "for 2026-12-04", "tag/missing_or_incomplete, grade incomplete, on gear/S2", "over_rated_load (", "  met  ", "  not judged  "} {
 		if !strings.Contains(got, w) {
 			t.Errorf("the report does not show %q:\n%s", w, got)
