@@ -8,15 +8,15 @@ func breaksBridle() []broken {
 	}
 	return []broken{
 		{"bridle/intermediate_link_weak", "", bridle(func(b *facts.Bridle) { b.IntermediateRatio = ptr(1.5) }),
-			"intermediate link IL1 of B1 is rated for <intermediate_over_leg_ratio 1.5> of one of its legs; at least <least_ratio 1.6> is asked for", "#/bridle", 1.5},
+			"intermediate link IL1 of B1 is rated for <intermediate_over_leg_ratio 1.5> of what one leg is rated for; at least <least_ratio 1.6> is asked for", "#/bridle", 1.5},
 		{"bridle/master_link_weak", "", bridle(func(b *facts.Bridle) { b.MasterRatio = ptr(0.9) }),
 			"the master link of B1 is rated for <master_over_assembly_ratio 0.9> of what the bridle is rated for; at least <least_ratio 1> is asked for", "#/bridle", 0.9},
 		{"bridle/lower_fitting_weak", "", bridle(func(b *facts.Bridle) { b.LowerFittingRatio = ptr(0.9) }),
-			"K1, at the lower end of a leg of B1, is rated for <lower_fitting_over_leg_ratio 0.9> of the leg; at least <least_ratio 1> is asked for", "#/bridle", 0.9},
+			"K1, at the lower end of a leg of B1, is rated for <lower_fitting_over_leg_ratio 0.9> of what the leg is rated for; at least <least_ratio 1> is asked for", "#/bridle", 0.9},
 		{"bridle/diagonal_pairs", "", bridle(func(b *facts.Bridle) { b.GroupedAs = ptr("diagonal") }),
-			"the legs on one intermediate link of B1 go to opposite corners: put legs that are next to each other on one link", "#/bridle", 0},
+			"the legs on one intermediate link of B1 go to opposite corners: put neighboring legs on one link", "#/bridle", 0},
 		{"bridle/legs_unmatched", "", bridle(func(b *facts.Bridle) { b.LengthSpreadD = ptr(1.5) }),
-			"the legs of B1 differ in length by <length_spread_d 1.5> times their diameter; matched legs differ by no more than <most_d 1> times", "#/bridle", 1.5},
+			"the legs of B1 differ in length by <length_spread_d 1.5> (d is the diameter of their rope); matched legs differ by no more than <most_d 1>", "#/bridle", 1.5},
 		{"bridle/legs_on_tag", "", bridle(func(b *facts.Bridle) { b.LegsOnTag = ptr(2) }),
 			"the tag of B1 names <legs_on_tag 2> legs, and the bridle has <legs 4>: find out which bridle it is", "#/bridle", 0},
 	}

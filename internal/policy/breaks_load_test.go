@@ -5,23 +5,28 @@ import "liftlint/internal/facts"
 func breaksLoad() []broken {
 	return append(breaksWhatIsLifted(), []broken{
 		{"load/over_rated_load", "over", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(1.2) },
-			"S1 in leg hook/1 is judged with <load_n 30000> by own_force, <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
 		{"load/over_rated_load", "over_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(25000.0), ptr(1.2), ptr(50.0)
 		},
-			"S1 in leg hook/1 is judged with <load_n 30000> by own_force, <used_ratio 1.2> of its rated load as it is pulled, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, and the pull is <pull_off_deg 50> off its line", "#/part/0", 1.2},
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.2> of its rated load as it is pulled, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, and the pull is <pull_off_deg 50> off its line", "#/part/0", 1.2},
 		{"load/over_rated_load", "near_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(32000.0), ptr(0.94), ptr(12.0)
 		},
-			"S1 in leg hook/1 is judged with <load_n 30000> by own_force, <used_ratio 0.94> of its rated load as it is pulled, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, and the pull is <pull_off_deg 12> off its line", "#/part/0", 0.94},
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 0.94> of its rated load as it is pulled, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, and the pull is <pull_off_deg 12> off its line", "#/part/0", 0.94},
 		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
-			"S1 in leg hook/1 is judged with unknown by own_force, <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
-		{"load/bound_over_rated_load", "", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
+			"S1 in leg hook/1 is judged with unknown (own_force), <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+		{"load/bound_over_rated_load", "over_at_angle", func(d *facts.Document) {
+			p := &d.Parts[0]
+			p.RatedLoadN, p.UsedRatio, p.PullOffDeg, p.LoadBoundN = ptr(35000.0), ptr(0.86), ptr(12.0), ptr(36000.0)
+		},
+			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; as it is pulled it is rated for <rated_load_n 35000>. It is marked <marked_load_n 50000>, and the pull is <pull_off_deg 12> off its line", "#/part/0", 36000},
+		{"load/bound_over_rated_load", "over", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
 		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },
-			"held as it is meant to hang, the load has its center of gravity <plumb_offset_m 0.25> beside the hook and swings there as it leaves the ground; at most <offset_m 0.2> is usual", "#/load", 0.25},
+			"with the load as it is meant to hang, its center of gravity lies <plumb_offset_m 0.25> beside the hook, and the load swings by that much as it leaves the ground; at most <offset_m 0.2> is usual", "#/load", 0.25},
 		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
 			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
 		{"load/mass_tolerance_missing", "not_weighed", func(d *facts.Document) { d.Loads[0].MassToleranceGiven = false },
@@ -39,9 +44,9 @@ func breaksLoad() []broken {
 		{"load/steady_by_little", "neutral", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.0005) },
 			"nothing rights the load when it is turned: its center of gravity lies level with what it hangs from", "#/load", 0.0005},
 		{"load/steady_by_little", "little", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.04) },
-			"what rights the load when it is turned is as little as a pendulum of <righting_m 0.04> has; under <warning_m 0.05> a small error of the center of gravity turns it over", "#/load", 0.04},
+			"the load hangs no steadier than a pendulum <righting_m 0.04> long; under <warning_m 0.05> a small error of the center of gravity turns it over", "#/load", 0.04},
 		{"load/rigging_mass_missing", "", func(d *facts.Document) { d.Hooks[0].ItemsWithoutMass = 3 },
-			"<items_without_mass 3> of the slings and fittings have no mass in the plan and count as nothing on the hook", "#/hook", 3},
+			"the plan gives no mass for <items_without_mass 3> of the slings and fittings; what is not given counts as nothing on the hook", "#/hook", 3},
 		{"load/tilt", "far", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(12.0) },
 			"the load hangs tilted by <tilt_deg 12> from how it is meant to hang; at most <error_deg 10> is taken as level enough", "#/load", 12},
 		{"load/tilt", "some", func(d *facts.Document) { d.Loads[0].TiltDeg = ptr(6.0) },
@@ -72,12 +77,12 @@ func breaksWhatIsLifted() []broken {
 		{"load/strength_not_confirmed", "", load(func(l *facts.Load) { l.FlattestLegDeg, l.ThrustN = ptr(60.0), ptr(9000.0) }),
 			"its legs squeeze the load with up to <thrust_n 9000>, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
 		{"load/insert_weak", "tilt_up", cast(func(a *facts.Attachment) { a.Panel, a.BreakingTimes = ptr("tilt_up"), ptr(1.8) }),
-			"insert I1 holds <breaking_over_pull_times 1.8> of the pull on it; in a panel that is tilted up <tilt_up_times 2> is asked for", "#/attachment/4", 1.8},
+			"insert I1 holds <breaking_over_pull_times 1.8> the pull on it; in a panel that is tilted up at least <tilt_up_times 2> is asked for", "#/attachment/4", 1.8},
 		{"load/insert_weak", "other", cast(func(a *facts.Attachment) { a.BreakingTimes = ptr(3.5) }),
-			"insert I1 holds <breaking_over_pull_times 3.5> of the pull on it; <other_times 4> is asked for", "#/attachment/4", 3.5},
+			"insert I1 holds <breaking_over_pull_times 3.5> the pull on it; at least <other_times 4> is asked for", "#/attachment/4", 3.5},
 		{"load/insert_weak", "hardware", cast(func(a *facts.Attachment) { a.HardwareBreakingTimes = ptr(4.5) }),
-			"the lifting hardware in insert I1 holds <hardware_breaking_over_pull_times 4.5> of the pull on it; <hardware_times 5> is asked for", "#/attachment/4", 4.5},
+			"the lifting hardware in insert I1 holds <hardware_breaking_over_pull_times 4.5> the pull on it; at least <hardware_times 5> is asked for", "#/attachment/4", 4.5},
 		{"load/concrete_too_young", "", cast(func(a *facts.Attachment) { a.ConcreteStrengthPa = ptr(12e6) }),
-			"the concrete round insert I1 has <concrete_strength_pa 1.2e+07>; its breaking load holds from <concrete_strength_needed_pa 1.5e+07>", "#/attachment/4", 12e6},
+			"the concrete round insert I1 has <concrete_strength_pa 1.2e+07>; the breaking load of the insert holds from <concrete_strength_needed_pa 1.5e+07> on", "#/attachment/4", 12e6},
 	}
 }

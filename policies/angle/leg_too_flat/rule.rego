@@ -1,5 +1,5 @@
 # METADATA
-# title: Leg angle from horizontal
+# title: Leg too flat
 # description: >-
 #   The flatter a leg hangs, the more it pulls for the same weight, and the
 #   harder it squeezes the load. At 30 degrees from horizontal a leg carries
@@ -27,9 +27,9 @@
 #   message: "leg {id} hangs at {measured} from horizontal; at least {limit} is asked for"
 #   remedy: longer_leg
 #   cite:
-#     - {document: ASME B30.9, basis: memory, profiles: [us]}
-#     - {document: EN 13414-1, edition: "2003", clause: Table 4, basis: read, profiles: [eu]}
-#     - {document: common practice for 45 and 60 degrees, basis: practice}
+#     - {document: ASME B30.9, clause: for 30 degrees from horizontal, basis: memory, profiles: [us]}
+#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, for 30 degrees from horizontal", basis: read, profiles: [eu]}
+#     - {document: common practice, clause: for 45 and 60 degrees from horizontal, basis: practice}
 package liftlint.rules.angle.leg_too_flat
 
 import data.params.angle.leg_too_flat as p

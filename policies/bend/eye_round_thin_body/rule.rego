@@ -1,5 +1,5 @@
 # METADATA
-# title: Soft eye round a thin body
+# title: Soft eye bent too sharply
 # description: >-
 #   A rope that is bent round something thinner than itself is kinked, whatever
 #   it carries. Up to twice its own diameter the bend still marks a soft eye; a
@@ -20,13 +20,13 @@
 #     - name: thin
 #       severity: note
 #       limit: advised_d
-#       message: "{inner} bends round {outer} of {measured}, d being the diameter of its rope; {limit} is advised for a soft eye"
-#   message: "{inner} bends round {outer} of {measured}, d being the diameter of its rope; under {limit} no eye is bent"
+#       message: "{inner} bends round {outer}, which is {measured} thick (d is the diameter of the rope); at least {limit} is advised for a soft eye"
+#   message: "{inner} bends round {outer}, which is {measured} thick (d is the diameter of the rope); no eye is bent round less than {limit}"
 #   remedy: thicker_body
 #   cite:
-#     - {document: marine lifting guideline, clause: body or eye round less than one diameter, basis: read}
-#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, note 1", basis: read, profiles: [eu]}
-#     - {document: common practice, basis: practice}
+#     - {document: marine lifting guideline, clause: for 1 d, basis: read}
+#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, note 1, for 2 d", basis: read, profiles: [eu]}
+#     - {document: common practice, clause: for 2 d, basis: practice}
 package liftlint.rules.bend.eye_round_thin_body
 
 import data.params.bend.eye_round_thin_body as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Legs that share an intermediate link
+# title: Opposite legs on one intermediate link
 # description: >-
 #   Two legs on one intermediate link go to points next to each other. Where they
 #   go to opposite corners the link is pulled wide, and the legs of the two links
@@ -7,7 +7,7 @@
 # custom:
 #   severity: error
 #   over: bridles
-#   message: "the legs on one intermediate link of {id} go to opposite corners: put legs that are next to each other on one link"
+#   message: "the legs on one intermediate link of {id} go to opposite corners: put neighboring legs on one link"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.bridle.diagonal_pairs

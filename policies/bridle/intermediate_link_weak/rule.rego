@@ -1,5 +1,5 @@
 # METADATA
-# title: Intermediate link against one leg
+# title: Intermediate link too weak for its legs
 # description: >-
 #   An intermediate link carries two legs that pull at an angle to each other. In
 #   the makers' standard for wire rope slings it is rated for at least 1.6 times
@@ -13,7 +13,7 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1.6, at_least: 1, at_most: 2}
-#   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of one of its legs; at least {limit} is asked for"
+#   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of what one leg is rated for; at least {limit} is asked for"
 #   remedy: stronger_intermediate_link
 #   cite:
 #     - {document: EN 13414-1, clause: intermediate links, basis: memory}

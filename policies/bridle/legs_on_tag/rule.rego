@@ -1,5 +1,5 @@
 # METADATA
-# title: Number of legs on a bridle's tag
+# title: Tag for another number of legs
 # description: >-
 #   The tag of a bridle names its legs, and its rated load holds for so many. A
 #   tag of another number belongs to another bridle, or legs were added or taken

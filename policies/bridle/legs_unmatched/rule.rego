@@ -1,5 +1,5 @@
 # METADATA
-# title: Legs of one bridle unlike in length
+# title: Legs of one bridle differ in length
 # description: >-
 #   Legs of a set are made alike to within one rope diameter. On a stiff load a
 #   diagonal that is shorter by as little as that takes most of the weight.
@@ -12,7 +12,7 @@
 #   limit: most_d
 #   params:
 #     most_d: {default: 1, at_least: 0, at_most: 10}
-#   message: "the legs of {id} differ in length by {measured} times their diameter; matched legs differ by no more than {limit} times"
+#   message: "the legs of {id} differ in length by {measured} (d is the diameter of their rope); matched legs differ by no more than {limit}"
 #   cite:
 #     - {document: common practice, clause: tolerances of matched slings, basis: practice}
 package liftlint.rules.bridle.legs_unmatched

@@ -1,5 +1,5 @@
 # METADATA
-# title: Lower fittings against one leg
+# title: Lower fitting weaker than its leg
 # description: >-
 #   A hook or shackle at the lower end of a leg sees all that the leg sees. It is
 #   rated for at least as much as the leg, or the tag would allow too much.
@@ -12,7 +12,7 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1, at_least: 1, at_most: 2}
-#   message: "{weakest_lower_fitting}, at the lower end of a leg of {id}, is rated for {measured} of the leg; at least {limit} is asked for"
+#   message: "{weakest_lower_fitting}, at the lower end of a leg of {id}, is rated for {measured} of what the leg is rated for; at least {limit} is asked for"
 #   remedy: stronger_lower_fitting
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Master link against the whole bridle
+# title: Master link weaker than its bridle
 # description: >-
 #   The master link carries whatever the legs carry together. It is rated for at
 #   least as much as the bridle.

@@ -1,5 +1,5 @@
 # METADATA
-# title: Room for what hangs side by side
+# title: Legs crowded
 # description: >-
 #   Legs that do not lie side by side ride up on one another: the one on top
 #   crushes the one below, and the link is pulled at its side.
@@ -8,7 +8,7 @@
 #   over: gathers
 #   measured: needs_m
 #   limit: room_m
-#   message: "the {legs} legs on {name} take {measured} side by side; it has {limit}"
+#   message: "the {legs} legs on {name} take {measured} side by side; there is room for {limit}"
 #   remedy: wider_collector
 #   cite:
 #     - {document: common practice, basis: practice}

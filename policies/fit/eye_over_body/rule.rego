@@ -1,5 +1,5 @@
 # METADATA
-# title: Eye spread over too wide a body
+# title: Eye spread too wide
 # description: >-
 #   A soft eye that is forced over a hook, link, bow or pin too wide for its
 #   length opens at the crotch and works at its splice. A thimble keeps an

@@ -1,5 +1,5 @@
 # METADATA
-# title: Hook and hole
+# title: Hook does not go into the hole
 # description: >-
 #   A hook hangs in an attachment by its bowl. Where its section does not go
 #   through the hole, it is hung by its tip, which is not made to carry.
@@ -9,7 +9,7 @@
 #   where: {what: [hook_in_hole]}
 #   measured: needs_m
 #   limit: room_m
-#   message: "{inner} takes {measured} at its bowl; {outer} has {limit}"
+#   message: "{inner} is {measured} thick at its bowl; {outer} is {limit} wide"
 #   remedy: wider_hole
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Latch of a hook
+# title: Hook without working latch
 # description: >-
 #   Slack rigging lifts itself out of a hook that nothing closes. Hooks made for
 #   sorting, for chain, for foundry work and open J hooks have none by design.

@@ -1,5 +1,5 @@
 # METADATA
-# title: Which way a sling's hook points
+# title: Hook points inward
 # description: >-
 #   Hooks at the lower ends point away from the middle of the load. One that
 #   points inward is pushed out of its hole by slack, and its tip and latch take

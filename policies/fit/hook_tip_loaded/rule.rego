@@ -1,5 +1,5 @@
 # METADATA
-# title: What hangs in a hook, past its tip
+# title: Hook loaded at its tip
 # description: >-
 #   A hook carries in its bowl. What is too thick for the throat stays on the
 #   tip, which bends open under a fraction of the rated load.

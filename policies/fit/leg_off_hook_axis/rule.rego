@@ -1,5 +1,5 @@
 # METADATA
-# title: Leg beside the axis of the hook
+# title: Leg too far off the hook's axis
 # description: >-
 #   A hook carries along its shank. Legs that hang in it directly and pull far to
 #   its sides open the bowl and slide toward the tip; a link takes them upright.

@@ -1,5 +1,5 @@
 # METADATA
-# title: Legs straight on the hook
+# title: Too many legs straight on the hook
 # description: >-
 #   More than two legs crowd the bowl of a hook and load its sides. They are
 #   gathered in a link, and the link goes over the hook.

@@ -1,5 +1,5 @@
 # METADATA
-# title: Angle between legs in a shackle
+# title: Legs spread too wide in a shackle
 # description: >-
 #   Legs that are gathered in one shackle pull its sides apart as they spread.
 #   Beyond the limit its rated load no longer holds, whatever the legs carry.

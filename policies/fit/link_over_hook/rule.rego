@@ -1,5 +1,5 @@
 # METADATA
-# title: Link or shackle over the crane hook
+# title: Link or shackle does not go over the crane hook
 # description: >-
 #   What hangs from the crane has to go over its hook down into the bowl. A link
 #   that is too narrow hangs on the hook's flanks, and one that is forced over
@@ -10,7 +10,7 @@
 #   where: {what: [link_over_hook]}
 #   measured: needs_m
 #   limit: room_m
-#   message: "{outer} is {measured} wide; {inner} has {limit} inside"
+#   message: "{outer} is {measured} wide; {inner} is {limit} wide inside"
 #   remedy: wider_link
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -1,15 +1,15 @@
 # METADATA
-# title: Part in a link, a shackle or a socket
+# title: Part does not go into what it hangs in
 # description: >-
 #   What is hung in a link, between the ears of a shackle, in its bow or in a
 #   socket has to go in freely. A part that is forced in jams when the leg turns.
 # custom:
 #   severity: error
 #   over: fits
-#   where: {what: [link_in_bow, part_in_link, body_in_socket, eye_in_jaw]}
+#   where: {what: [link_in_bow, part_in_link, body_in_socket, eye_in_jaw, eye_in_opening]}
 #   measured: needs_m
 #   limit: room_m
-#   message: "{inner} takes {measured}; {outer} has {limit}"
+#   message: "{inner} takes up {measured}; {outer} is {limit} wide"
 #   remedy: wider_opening
 #   cite:
 #     - {document: common practice, basis: practice}

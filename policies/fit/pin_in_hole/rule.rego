@@ -1,5 +1,5 @@
 # METADATA
-# title: Pin and hole
+# title: Pin and hole do not fit
 # description: >-
 #   The pin of a shackle goes through the hole freely and fills most of it. A
 #   thin pin in a wide hole of a plate bears on a line, where both give way long
@@ -8,7 +8,7 @@
 #   over: fits
 #   where: {what: [pin_in_hole, pin_in_ring, bow_in_hole]}
 #   params:
-#     least_ratio: {default: 0.8, at_least: 0.5, at_most: 0.95}
+#     least_ratio: {default: 0.75, at_least: 0.5, at_most: 0.95}
 #   grades:
 #     - name: too_thick
 #       severity: error
@@ -19,7 +19,7 @@
 #       measured: filled_ratio
 #       limit: least_ratio
 #       message: "{inner} fills {measured} of {outer}; under {limit} it has so much play that it bears on a line"
-#   message: "{inner} takes {measured}; {outer} has {limit}"
+#   message: "{inner} is {measured} thick; {outer} is {limit} wide"
 #   remedy: wider_hole
 #   cite:
 #     - {document: common practice, basis: practice}

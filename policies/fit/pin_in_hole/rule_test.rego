@@ -8,9 +8,9 @@ pin(what, pin, hole, filled) := {"key": "fit/1", "what": what, "needs_m": pin, "
 
 test_breaks_too_thick if grades(pin("pin_in_hole", 0.026, 0.025, 1.04)) == {"too_thick"}
 
-test_breaks_play if grades(pin("pin_in_hole", 0.0199, 0.025, 0.796)) == {"play"}
+test_breaks_play if grades(pin("pin_in_hole", 0.0187, 0.025, 0.748)) == {"play"}
 
-test_meets_at_a_fifth_of_play if grades(pin("pin_in_hole", 0.02, 0.025, 0.8)) == set()
+test_meets_at_a_quarter_of_play if grades(pin("pin_in_hole", 0.01875, 0.025, 0.75)) == set()
 
 test_meets_in_a_hole_of_its_size if grades(pin("pin_in_hole", 0.025, 0.025, 1)) == set()
 

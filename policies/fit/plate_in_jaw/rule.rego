@@ -1,5 +1,5 @@
 # METADATA
-# title: Plate and jaw
+# title: Plate does not fit the jaw
 # description: >-
 #   The plate goes between the ears of the shackle and fills most of the jaw. In
 #   a wide jaw it slides to one ear, which then carries more than its half;
@@ -19,7 +19,7 @@
 #       measured: filled_ratio
 #       limit: least_ratio
 #       message: "{inner} fills {measured} of {outer}; under {limit} it slides to one ear unless spacers keep it in the middle"
-#   message: "{inner} is {measured} thick; {outer} has {limit}"
+#   message: "{inner} is {measured} thick; {outer} is {limit} wide"
 #   remedy: wider_jaw
 #   cite:
 #     - {document: common practice, basis: practice}

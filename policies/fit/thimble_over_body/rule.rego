@@ -11,7 +11,7 @@
 #     thimble: [true]
 #   measured: body_width_m
 #   limit: eye_width_m
-#   message: "{outer} is {measured} wide; the thimble in {inner} has {limit} inside"
+#   message: "{outer} is {measured} wide; the thimble in {inner} is {limit} wide inside"
 #   remedy: wider_thimble
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -17,8 +17,8 @@
 #     - name: too_small
 #       severity: error
 #       limit: least_ratio
-#       message: "the thimble in {inner} is made for a rope {measured} as thick as its own of {rope_diameter_m}; under {limit} its groove pinches the rope"
-#   message: "the thimble in {inner} is made for a rope {measured} as thick as its own of {rope_diameter_m}; over {limit} the rope lies loose in its groove"
+#       message: "the thimble in {inner} is made for a thinner rope, of {measured} of the {rope_diameter_m} here; under {limit} its groove pinches the rope"
+#   message: "the thimble in {inner} is made for a thicker rope, of {measured} of the {rope_diameter_m} here; over {limit} the rope lies loose in its groove"
 #   remedy: thimble_for_rope
 #   cite:
 #     - {document: common practice, basis: practice}

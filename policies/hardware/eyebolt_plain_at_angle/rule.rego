@@ -16,8 +16,9 @@
 #   message: "eyebolt {id} has no shoulder and is pulled {measured} off its axis; it is for pulls in line, up to {limit}"
 #   remedy: bolt_for_angle
 #   cite:
-#     - {document: ASME B30.26, basis: memory, profiles: [us]}
-#     - {document: common practice, basis: practice}
+#     - {document: ASME B30.26, clause: plain eyebolts are for pulls in line, basis: memory, profiles: [us]}
+#     - {document: common practice, clause: plain eyebolts are for pulls in line, basis: practice, profiles: [eu]}
+#     - {document: common practice, clause: for 5 degrees, basis: practice}
 package liftlint.rules.hardware.eyebolt_plain_at_angle
 
 import data.params.hardware.eyebolt_plain_at_angle as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Hoist ring pulled further off its axis than it is rated for
+# title: Hoist ring pulled too far off its axis
 # description: >-
 #   A hoist ring turns into the pull, and still bears on its bolt; each is rated to
 #   an angle from that bolt's axis.

@@ -11,7 +11,7 @@
 #     uses: {at_least: 1}
 #   message: "{id} has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter"
 #   cite:
-#     - {document: ASME B30.26, basis: memory, profiles: [us]}
+#     - {document: ASME B30.26, clause: round pins are outside of it, basis: memory, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.round_pin
 

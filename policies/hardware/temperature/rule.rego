@@ -1,5 +1,5 @@
 # METADATA
-# title: Fittings in heat or cold
+# title: Fitting too hot or too cold
 # description: >-
 #   Steel of rigging hardware grows brittle in the cold and loses strength in the
 #   heat. Beyond the usual range its maker is asked.
@@ -21,8 +21,8 @@
 #       severity: warning
 #       measured: lowest_c
 #       limit: cold_c
-#       message: "{id} gets as cold as {measured}; below {limit} its maker is asked"
-#   message: "{id} gets as hot as {measured}; above {limit} its maker is asked"
+#       message: "{id} gets as cold as {measured}; below {limit} ask its maker"
+#   message: "{id} gets as hot as {measured}; above {limit} ask its maker"
 #   cite:
 #     - {document: ASME B30.26, basis: memory}
 package liftlint.rules.hardware.temperature

@@ -14,10 +14,10 @@
 #   place: inspection
 #   remedy: inspection_due
 #   cite:
-#     - {document: ASME B30.9, basis: memory, profiles: [us]}
-#     - {document: ASME B30.26, basis: memory, profiles: [us]}
+#     - {document: ASME B30.9, clause: for slings, basis: memory, profiles: [us]}
+#     - {document: ASME B30.26, clause: for shackles and links, basis: memory, profiles: [us]}
 #     - {document: DGUV rules, clause: yearly examination of lifting accessories, basis: read, profiles: [eu]}
-#     - {document: common practice, basis: practice}
+#     - {document: common practice, clause: "for hooks, and for fittings in severe service", basis: practice}
 package liftlint.rules.inspection.overdue
 
 finding contains item.key if {

@@ -1,24 +1,38 @@
 # METADATA
-# title: Could come over the rated load
+# title: Part could come over its rated load
 # description: >-
 #   On four legs and more the load can come onto two of them: a few millimeters
 #   of length decide. This looks at the most that each part can be made to
-#   carry, for parts that carry no more than they may with lengths as given.
+#   carry, for parts that carry no more than they may with lengths as given. A
+#   shackle that is pulled toward an end of its pin, and an eyebolt that is
+#   pulled off its axis, may carry less than is marked on them.
 # custom:
-#   severity: warning
 #   over: parts
 #   where:
 #     split: [settled_by_stiffness]
 #     used_ratio: {at_most: 1}
 #   measured: load_bound_n
 #   limit: rated_load_n
+#   grades:
+#     - name: over_at_angle
+#       severity: warning
+#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is pulled it is rated for {limit}. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#     - name: over
+#       severity: warning
 #   message: "{id} in {where} can be made to carry {measured} by small differences of length; it is rated for {limit}"
 #   cite:
 #     - {document: NAVEDTRA 14251, clause: two legs taken to carry a rigid load, basis: read}
-#     - {document: common practice, basis: practice}
+#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read}
+#     - {document: common practice, clause: for eyebolts that are pulled off their axis, basis: practice}
 package liftlint.rules.load.bound_over_rated_load
 
-finding contains part.key if {
+finding contains {"key": part.key, "grade": "over_at_angle"} if {
+	some part in input.parts
+	part.load_bound_n > part.rated_load_n
+	part.rated_load_n < part.marked_load_n
+}
+
+finding contains {"key": part.key, "grade": "over"} if {
 	some part in input.parts
 	part.load_bound_n > part.rated_load_n
 }

@@ -2,21 +2,30 @@ package liftlint.rules.load.bound_over_rated_load_test
 
 import data.liftlint.rules.load.bound_over_rated_load.finding
 
-found(part) := got if got := finding with input as {"parts": [part]}
+grades(part) := got if got := {f.grade | some f in finding} with input as {"parts": [part]}
 
-part(bound) := {
+part(bound) := at_angle(bound, 20000)
+
+at_angle(bound, marked) := {
 	"key": "part/S1",
 	"split": "settled_by_stiffness",
 	"used_ratio": 0.8,
 	"load_bound_n": bound,
+	"marked_load_n": marked,
 	"rated_load_n": 20000,
 }
 
-test_breaks_over if found(part(20001)) == {"part/S1"}
+test_breaks_over if grades(part(20001)) == {"over"}
 
-test_meets_at_rated_load if found(part(20000)) == set()
+test_breaks_over_at_an_angle if grades(at_angle(20001, 28000)) == {"over_at_angle", "over"}
 
-test_three_legs if found({
+test_breaks_just_under_its_mark if grades(at_angle(20001, 20001)) == {"over_at_angle", "over"}
+
+test_meets_at_rated_load_at_an_angle if grades(at_angle(20000, 28000)) == set()
+
+test_meets_at_rated_load if grades(part(20000)) == set()
+
+test_three_legs if grades({
 	"key": "part/S1",
 	"split": "settled_by_statics",
 	"used_ratio": 0.8,
@@ -24,7 +33,7 @@ test_three_legs if found({
 	"rated_load_n": 20000,
 }) == set()
 
-test_over_as_it_hangs_is_another_rule if found({
+test_over_as_it_hangs_is_another_rule if grades({
 	"key": "part/S1",
 	"split": "settled_by_stiffness",
 	"used_ratio": 1.1,
@@ -32,15 +41,15 @@ test_over_as_it_hangs_is_another_rule if found({
 	"rated_load_n": 20000,
 }) == set()
 
-test_breaks_with_all_of_the_rated_load_used if found({
+test_breaks_with_all_of_the_rated_load_used if grades({
 	"key": "part/S1",
 	"split": "settled_by_stiffness",
 	"used_ratio": 1,
 	"load_bound_n": 30000,
 	"rated_load_n": 20000,
-}) == {"part/S1"}
+}) == {"over"}
 
-test_bound_absent if found({
+test_bound_absent if grades({
 	"key": "part/S1",
 	"split": "settled_by_stiffness",
 	"used_ratio": 0.8,

@@ -1,5 +1,5 @@
 # METADATA
-# title: Strength of the concrete at the lift
+# title: Concrete not yet strong enough
 # description: >-
 #   An insert holds what the concrete round it holds. Until that has the strength
 #   for which the insert's figure stands, the figure means nothing.
@@ -11,7 +11,7 @@
 #     legs: {at_least: 1}
 #   measured: concrete_strength_pa
 #   limit: concrete_strength_needed_pa
-#   message: "the concrete round insert {id} has {measured}; its breaking load holds from {limit}"
+#   message: "the concrete round insert {id} has {measured}; the breaking load of the insert holds from {limit} on"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.concrete_too_young

@@ -1,5 +1,5 @@
 # METADATA
-# title: Hazardous contents
+# title: Hazardous contents without precaution
 # description: >-
 #   What burns, poisons, corrodes or stands under pressure asks for more than a
 #   good hitch: drained, purged, tested, people away.

@@ -16,7 +16,7 @@
 #   limit: offset_m
 #   params:
 #     offset_m: {default: 0.2, at_least: 0, at_most: 5}
-#   message: "held as it is meant to hang, the load has its center of gravity {measured} beside the hook and swings there as it leaves the ground; at most {limit} is usual"
+#   message: "with the load as it is meant to hang, its center of gravity lies {measured} beside the hook, and the load swings by that much as it leaves the ground; at most {limit} is usual"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.hook_not_plumb

@@ -1,5 +1,5 @@
 # METADATA
-# title: Insert in concrete
+# title: Insert in concrete too weak
 # description: >-
 #   An insert in concrete has to hold several times the pull on it: twice in a
 #   panel that is tilted up, four times in any other member, and its lifting
@@ -18,7 +18,7 @@
 #       severity: error
 #       measured: breaking_over_pull_times
 #       limit: tilt_up_times
-#       message: "insert {id} holds {measured} of the pull on it; in a panel that is tilted up {limit} is asked for"
+#       message: "insert {id} holds {measured} the pull on it; in a panel that is tilted up at least {limit} is asked for"
 #     - name: other
 #       severity: error
 #       measured: breaking_over_pull_times
@@ -27,8 +27,8 @@
 #       severity: error
 #       measured: hardware_breaking_over_pull_times
 #       limit: hardware_times
-#       message: "the lifting hardware in insert {id} holds {measured} of the pull on it; {limit} is asked for"
-#   message: "insert {id} holds {measured} of the pull on it; {limit} is asked for"
+#       message: "the lifting hardware in insert {id} holds {measured} the pull on it; at least {limit} is asked for"
+#   message: "insert {id} holds {measured} the pull on it; at least {limit} is asked for"
 #   remedy: stronger_insert
 #   cite:
 #     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Load against rated load
+# title: Part overloaded
 # description: >-
 #   No part carries more than it is rated for in the way it is used. The factor
 #   between rated load and strength is not there to be used up: it stands for
@@ -16,26 +16,26 @@
 #     - name: over_at_angle
 #       severity: error
 #       limit: over_ratio
-#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load as it is pulled, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
 #     - name: over
 #       severity: error
 #       limit: over_ratio
 #     - name: near_at_angle
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load as it is pulled, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
 #     - name: near
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
-#   message: "{id} in {where} is judged with {load_n} by {judged_by}, {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
+#   message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
 #   remedy: higher_rating
 #   cite:
-#     - {document: 29 CFR 1926.251, clause: (a)(2), basis: memory, profiles: [us]}
-#     - {document: DGUV 109-017, basis: memory, profiles: [eu]}
-#     - {document: WAC 296-155-33905, clause: shackles that are pulled aside, basis: read}
-#     - {document: common practice for eyebolts that are pulled off their axis, basis: practice}
-#     - {document: common practice for the share near the rated load, basis: practice}
+#     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}
+#     - {document: DGUV 109-017, clause: for the rated load, basis: memory, profiles: [eu]}
+#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read}
+#     - {document: common practice, clause: for eyebolts that are pulled off their axis, basis: practice}
+#     - {document: common practice, clause: for the share near the rated load, basis: practice}
 package liftlint.rules.load.over_rated_load
 
 import data.params.load.over_rated_load as p

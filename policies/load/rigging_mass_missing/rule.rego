@@ -10,7 +10,7 @@
 #   where:
 #     legs_direct: {at_least: 1}
 #   measured: items_without_mass
-#   message: "{measured} of the slings and fittings have no mass in the plan and count as nothing on the hook"
+#   message: "the plan gives no mass for {measured} of the slings and fittings; what is not given counts as nothing on the hook"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.rigging_mass_missing

@@ -20,10 +20,11 @@
 #     - name: little
 #       severity: warning
 #       limit: warning_m
-#   message: "what rights the load when it is turned is as little as a pendulum of {measured} has; under {limit} a small error of the center of gravity turns it over"
+#   message: "the load hangs no steadier than a pendulum {measured} long; under {limit} a small error of the center of gravity turns it over"
 #   waivable: false
 #   cite:
-#     - {document: statics of a body on a hook; the limits are common practice, basis: practice}
+#     - {document: statics of a body on a hook, clause: for what rights it, basis: practice}
+#     - {document: common practice, clause: for the limits, basis: practice}
 package liftlint.rules.load.steady_by_little
 
 import data.params.load.steady_by_little as p

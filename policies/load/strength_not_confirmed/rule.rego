@@ -1,5 +1,5 @@
 # METADATA
-# title: Strength of the load for this lift
+# title: Load not confirmed to bear the squeeze of its legs
 # description: >-
 #   Inclined legs pull inward as well as up. A skid or a panel that stands on its
 #   own feet all its life may buckle or rack under that squeeze.

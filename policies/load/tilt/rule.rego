@@ -1,5 +1,5 @@
 # METADATA
-# title: Tilt of the load
+# title: Load tilts
 # description: >-
 #   A load turns until its center of gravity is plumb under the hook. What
 #   tilts far can shed loose parts, land on a corner and load its legs unevenly.

@@ -1,5 +1,5 @@
 # METADATA
-# title: Angle stated and angle computed
+# title: Leg hangs otherwise than stated
 # description: >-
 #   The parts of a leg, added up bearing to bearing between the points that it
 #   joins, give the angle at which it hangs. Where the plan states another one,
@@ -12,7 +12,7 @@
 #   limit: most_deg
 #   params:
 #     most_deg: {default: 3, at_least: 0.5, at_most: 10}
-#   message: "leg {id} is stated to hang at {stated_angle_from_horizontal_deg} from horizontal and hangs at {angle_from_horizontal_deg}, {measured} otherwise; up to {limit} is let pass"
+#   message: "leg {id} is stated to hang at {stated_angle_from_horizontal_deg} from horizontal and hangs at {angle_from_horizontal_deg}: off by {measured}; up to {limit} is let pass"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.route.stated_angle_off

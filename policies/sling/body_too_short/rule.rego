@@ -1,5 +1,5 @@
 # METADATA
-# title: Plain rope between the splices
+# title: Too little plain rope between the splices
 # description: >-
 #   The body of a sling needs some plain rope: between splices or sleeves that
 #   follow each other closely the strands can't settle under load, and the sling
@@ -17,13 +17,13 @@
 #     - name: too_short_tucked
 #       severity: error
 #       limit: least_tucked_d
-#   message: "{id} has plain rope of {measured} times its diameter between its splices or sleeves; at least {limit} times is asked for"
+#   message: "{id} has {measured} of plain rope between its splices or sleeves (d is the diameter of the rope); at least {limit} is asked for"
 #   remedy: longer_body
 #   cite:
-#     - {document: 29 CFR 1910.184, clause: (f)(2), basis: read, profiles: [us]}
-#     - {document: 29 CFR 1926.251, clause: (c)(13), basis: read, profiles: [us]}
-#     - {document: EN 13414-1, basis: memory, profiles: [eu]}
-#     - {document: common practice, basis: practice}
+#     - {document: 29 CFR 1910.184, clause: "(f)(2), for 10 d", basis: read, profiles: [us]}
+#     - {document: 29 CFR 1926.251, clause: "(c)(13), for 10 d", basis: read, profiles: [us]}
+#     - {document: EN 13414-1, clause: for 20 d between sleeves and 15 d between splices, basis: memory, profiles: [eu]}
+#     - {document: common practice, clause: that some plain rope is needed, basis: practice}
 package liftlint.rules.sling.body_too_short
 
 import data.params.sling.body_too_short as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Eyes that no sling has
+# title: Eye clipped or knotted
 # description: >-
 #   Clips work loose and have to be tightened again once they have carried, and a
 #   knot bends the rope round itself, where it breaks first. Slings have spliced,
@@ -14,8 +14,8 @@
 #       severity: error
 #   message: "an eye of {id} is held by clips, which are not for making slings: use one with spliced or pressed eyes"
 #   cite:
-#     - {document: 29 CFR 1926.251, clause: (c)(4)(iii), basis: read, profiles: [us]}
-#     - {document: common practice, basis: practice}
+#     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for clips", basis: read, profiles: [us]}
+#     - {document: common practice, clause: for clips and knots, basis: practice}
 package liftlint.rules.sling.eye_not_allowed
 
 finding contains {"key": rope.key, "grade": "knotted"} if {

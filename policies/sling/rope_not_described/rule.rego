@@ -1,5 +1,5 @@
 # METADATA
-# title: Description of the rope
+# title: Rope not fully described
 # description: >-
 #   Orders and inspection reports are read for class and construction, core,
 #   grade, finish and lay next to diameter and length. Without them nobody can
@@ -9,7 +9,7 @@
 #   over: ropes
 #   params:
 #     wanted: [class, construction, core, grade, finish, lay]
-#   message: "the plan does not say of the rope of {id}: {names}"
+#   message: "of the rope of {id} the plan does not give: {names}"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.rope_not_described

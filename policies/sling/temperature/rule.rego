@@ -1,5 +1,5 @@
 # METADATA
-# title: Temperature of a sling
+# title: Sling too hot or too cold
 # description: >-
 #   A fiber core chars and leaves the strands without a bed; aluminum sleeves
 #   soften; steel gets brittle in the cold. ASME asks for less heat on fiber
@@ -35,10 +35,10 @@
 #       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
 #   message: "{id} gets as hot as {measured}; slings like it are used up to {limit}"
 #   cite:
-#     - {document: ASME B30.9, basis: memory, profiles: [us]}
-#     - {document: 29 CFR 1926.251, clause: (c), basis: read, profiles: [us]}
-#     - {document: EN 13414-1, basis: memory, profiles: [eu]}
-#     - {document: common practice, basis: practice}
+#     - {document: ASME B30.9, clause: for 82 C with a fiber core and for -40 C, basis: memory, profiles: [us]}
+#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us]}
+#     - {document: EN 13414-1, clause: "for 100 C with a fiber core, 150 C with aluminum sleeves and -40 C", basis: memory, profiles: [eu]}
+#     - {document: common practice, clause: that the maker is asked beyond these, basis: practice}
 package liftlint.rules.sling.temperature
 
 import data.params.sling.temperature as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Design factor on the tag
+# title: Design factor too low
 # description: >-
 #   Wire rope slings are rated at a fifth of their strength. A tag that rests
 #   on less rates its sling for other work, or is wrong.
@@ -19,7 +19,7 @@
 #   cite:
 #     - {document: MIL-DTL-3903F, clause: note 1, basis: read, profiles: [us]}
 #     - {document: EN 13414-1, clause: Zp, basis: memory, profiles: [eu]}
-#     - {document: common practice, basis: practice}
+#     - {document: common practice, clause: for a factor of 5, basis: practice}
 package liftlint.rules.tag.design_factor_low
 
 import data.params.tag.design_factor_low as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Rope and tag of unlike diameter
+# title: Tag and rope differ in diameter
 # description: >-
 #   A tag that names another diameter than the sling, or a leg of the bridle, has
 #   belongs to another, and so does its rated load.

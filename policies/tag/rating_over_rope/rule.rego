@@ -1,5 +1,5 @@
 # METADATA
-# title: Rated load against the strength of the rope
+# title: Rated load not believable for the rope
 # description: >-
 #   What a straight leg is rated for follows from the strength of its rope, what
 #   its eyes leave of that, and a design factor of 5. A tag far over it belongs to
@@ -29,9 +29,9 @@
 #   place: tag
 #   remedy: believable_tag
 #   cite:
-#     - {document: MIL-DTL-3903F, clause: Table II, basis: read, profiles: [us]}
+#     - {document: MIL-DTL-3903F, clause: "Table II, for what eyes leave of the strength", basis: read, profiles: [us]}
 #     - {document: EN 13414-1, clause: rated load from breaking force, basis: memory, profiles: [eu]}
-#     - {document: common practice, clause: tables of rope strength, basis: practice}
+#     - {document: common practice, clause: "tables of rope strength, and the limits", basis: practice}
 package liftlint.rules.tag.rating_over_rope
 
 import data.params.tag.rating_over_rope as p

@@ -1,5 +1,5 @@
 # METADATA
-# title: Rated load against the strongest rope
+# title: Rated load too high for any rope of its diameter
 # description: >-
 #   Where the plan gives no grade, or no strength is known for such rope, a tag
 #   can still be held against the strongest rope of its diameter. A rating beyond
@@ -24,9 +24,9 @@
 #   place: tag
 #   remedy: believable_tag
 #   cite:
-#     - {document: MIL-DTL-3903F, clause: Table II, basis: read, profiles: [us]}
+#     - {document: MIL-DTL-3903F, clause: "Table II, for what eyes leave of the strength", basis: read, profiles: [us]}
 #     - {document: EN 13414-1, clause: rated load from breaking force, basis: memory, profiles: [eu]}
-#     - {document: common practice, clause: tables of rope strength, basis: practice}
+#     - {document: common practice, clause: "tables of rope strength, and the limits", basis: practice}
 package liftlint.rules.tag.rating_over_strongest_rope
 
 import data.params.tag.rating_over_strongest_rope as p
