@@ -26,7 +26,7 @@ func breaksFit() []broken {
 		{"fit/plate_in_jaw", "loose", func(d *facts.Document) { d.Fits[5].FilledRatio = ptr(0.5) },
 			"attachment A fills <filled_ratio 0.5> of the jaw at K1's pin; under <least_ratio 0.6> it slides to one ear unless spacers keep it in the middle", "#/fit/5", 0.5},
 		{"fit/hook_in_hole", "", func(d *facts.Document) { d.Fits[6].NeedsM = ptr(0.026) },
-			"H1 is <needs_m 0.026> thick at its bowl; the hole of attachment B is <room_m 0.025> wide", "#/fit/6", 0.026},
+			"hook H1 is <needs_m 0.026> thick at its bowl; the hole of attachment B is <room_m 0.025> wide", "#/fit/6", 0.026},
 		{"fit/link_over_hook", "", func(d *facts.Document) { d.Fits[7].NeedsM = ptr(0.026) },
 			"the crane hook is <needs_m 0.026> wide; ML1 is <room_m 0.025> wide inside", "#/fit/7", 0.026},
 		{"fit/part_in_opening", "", func(d *facts.Document) { d.Fits[8].NeedsM = ptr(0.026) },
@@ -53,6 +53,6 @@ func breaksHooks() []broken {
 		{"fit/leg_off_hook_axis", "", func(d *facts.Document) { d.HookUses[0].OffAxisDeg = ptr(47.0) },
 			"a leg hangs in the crane hook at <off_axis_deg 47> from its axis; at most <most_deg 45> is allowed without a link that gathers the legs", "#/hook_use/0", 47},
 		{"fit/hook_points_inward", "", func(d *facts.Document) { d.HookUses[1].Points = ptr("inward") },
-			"H1 points inward: turn it round, so that slack does not push it out", "#/hook_use/1", 0},
+			"hook H1 points inward: turn it round, so that slack does not push it out", "#/hook_use/1", 0},
 	}
 }

@@ -27,8 +27,10 @@ func (m *Mender) longerLeg(a ask) (string, bool) {
 		return "", false
 	}
 	limit, by := a.limit, ""
-	if tag, ok := a.number("band_least_from_horizontal_deg"); ok && tag > limit {
-		limit, by = tag, fmt.Sprintf(" for the %s from horizontal of its tag", inDeg(tag))
+	for _, field := range []string{"band_least_from_horizontal_deg", "tag_angle_from_horizontal_deg"} {
+		if tag, ok := a.number(field); ok && tag > limit {
+			limit, by = tag, fmt.Sprintf(" for the %s from horizontal of its tag", inDeg(tag))
+		}
 	}
 	offered, ok := m.lengthFor(leg, length, limit)
 	if !ok {

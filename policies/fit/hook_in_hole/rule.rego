@@ -9,7 +9,7 @@
 #   where: {what: [hook_in_hole]}
 #   measured: needs_m
 #   limit: room_m
-#   message: "{inner} is {measured} thick at its bowl; {outer} is {limit} wide"
+#   message: "hook {inner} is {measured} thick at its bowl; {outer} is {limit} wide"
 #   remedy: wider_hole
 #   cite:
 #     - {document: common practice, basis: practice}

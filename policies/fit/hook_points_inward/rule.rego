@@ -8,7 +8,7 @@
 #   severity: warning
 #   over: hook_uses
 #   where: {of: [sling]}
-#   message: "{name} points inward: turn it round, so that slack does not push it out"
+#   message: "hook {name} points inward: turn it round, so that slack does not push it out"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.fit.hook_points_inward
