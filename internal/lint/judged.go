@@ -79,10 +79,14 @@ func (r *Result) waitsFor(o policy.Outcome) []string {
 
 // gap is what a missing field waits for; the field itself where nothing is
 // known of it, so that it is never passed over.
-func (r *Result) gap(key, field string) facts.Gap {
-	gap, ok := r.Facts.Gaps[facts.GapKey{Key: key, Field: field}]
-	if !ok {
-		return facts.Gap{Reasons: []facts.Reason{{Text: field + " of " + key + " is not known"}}}
+func (r *Result) gap(subject facts.View, field string) facts.Gap {
+	gap, ok := r.Facts.Gaps[facts.GapKey{Key: subject.Key, Field: field}]
+	if ok {
+		return gap
 	}
-	return gap
+	what := " is not known"
+	if _, there := subject.Field(field); there { // its value is a word for unknown
+		what = " is not given"
+	}
+	return facts.Gap{Reasons: []facts.Reason{{Text: field + " of " + subject.Key + what}}}
 }

@@ -70,7 +70,7 @@ func (r *Result) gather(verdicts []policy.Verdict) (inputs, reasons []*waiting) 
 func (r *Result) gapOf(o policy.Outcome) facts.Gap {
 	all := facts.Gaps{}
 	for _, field := range o.Missing {
-		gap := r.gap(o.Subject.Key, field)
+		gap := r.gap(o.Subject, field)
 		all.Add(o.Subject.Key, "", gap.Inputs...)
 		all.Explain(o.Subject.Key, "", gap.Reasons...)
 	}

@@ -169,7 +169,7 @@ func (b *body) some(e *ast.Expr, d *ast.SomeDecl) {
 		return
 	}
 	if ok {
-		b.vars[v] = kind{base: k.of, enum: k.enum, values: k.values, param: k.param}
+		b.vars[v] = kind{base: k.of, enum: k.enum, values: k.values, param: k.param, field: k.field}
 	}
 }
 

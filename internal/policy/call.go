@@ -46,6 +46,7 @@ func (b *body) function(l *ast.Location, terms []*ast.Term) (kind, bool) {
 	if !known {
 		return kind{}, false
 	}
+	b.unsaid.asked(operands)
 	if k, ok, taken := b.libCall(l, name, operands); taken {
 		return k, ok
 	}

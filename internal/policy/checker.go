@@ -21,6 +21,7 @@ type checker struct {
 	rule     *Rule
 	problems Problems
 	needs    map[string]bool // optional fields that the text reads
+	unsaid   unsaid          // fields that the text reads whose value may stand for unknown
 }
 
 func (c *checker) meta(pointer, format string, args ...any) {
@@ -52,6 +53,7 @@ func (c *checker) run(m metadata) {
 	c.citations(m.Custom.Cite)
 	c.text()
 	r.Needs = c.allNeeds()
+	r.Unsaid = c.unsaid.left(r.Where)
 }
 
 // allNeeds are the optional fields of the text and of where.

@@ -124,7 +124,7 @@ func (l *loader) rule(f regoFile) (r readRule) {
 	}
 	c := &checker{
 		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies,
-		module: m, tree: tree, needs: map[string]bool{},
+		module: m, tree: tree, needs: map[string]bool{}, unsaid: unsaid{},
 		rule: &Rule{ID: f.id, File: f.name},
 	}
 	c.run(meta)

@@ -16,7 +16,7 @@ type State string
 const (
 	Met       State = "met"
 	Broken    State = "broken"
-	NotJudged State = "not_judged" // a fact that the rule reads is absent
+	NotJudged State = "not_judged" // a fact that the rule reads is absent or unsaid
 )
 
 // Outcome is how one record stands with one rule.
@@ -26,7 +26,7 @@ type Outcome struct {
 	Grade   *Grade   // the worst reached; nil unless broken, and for rules without grades
 	Names   []string // what the element listed, for {names} in the message
 	// Missing are the absent fields, dotted, each cut to the shortest part
-	// that is absent. Of a broken subject: what might show it to be worse.
+	// that is absent, and those whose value is a word for unknown. Of a broken subject: what might show it to be worse.
 	Missing []string
 }
 
@@ -120,7 +120,8 @@ func (r *Rule) worstOf(elements []element) (int, error) {
 	return worst, nil
 }
 
-// missing lists the fields that the rule needs and the record lacks.
+// missing lists the fields that the rule needs and the record lacks, or has a
+// word for unknown in.
 func (r *Rule) missing(v facts.View) []string {
 	var out []string
 	for _, path := range r.Needs {
@@ -128,6 +129,12 @@ func (r *Rule) missing(v facts.View) []string {
 			out = append(out, absent)
 		}
 	}
+	for _, u := range r.Unsaid {
+		if u.of(v) && !slices.Contains(out, u.Field) {
+			out = append(out, u.Field)
+		}
+	}
+	slices.Sort(out)
 	return out
 }
 

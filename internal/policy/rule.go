@@ -33,12 +33,21 @@ type Rule struct {
 	NeedsFrom string   // the stage from which a missing input is a finding
 	FormerIDs []string // ids it had before
 	Needs     []string // dotted fields it reads that may be absent, in order
+	Unsaid    []Unsaid // fields it reads whose value may be a word for unknown, in order
 	Off       string   // why it is switched off, empty where it is not
 	OffBy     string   // the layer that switches it off
 	Overrides []Override
 	File      string // where it stands
 
 	message template
+}
+
+// Unsaid is a field whose value can be a word for what the plan does not say,
+// such as not_given, that the rule's text reads and does not ask for. A record
+// that has the word there, or in a list holds it, is not judged.
+type Unsaid struct {
+	Field string
+	Words []string
 }
 
 // Param is a parameter with the value that the profile settled.

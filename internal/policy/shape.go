@@ -28,6 +28,15 @@ type kind struct {
 	enum   []string // the words a text, or a list's texts, can be; nil for any
 	values []string // the words a literal or a parameter stands for
 	param  string   // the parameter that those words come from
+	field  string   // the field it comes from, of one that can be unsaid
+}
+
+// unsaidWords are values of a field that stand for what the plan does not say.
+func unsaidWords() []string { return []string{"not_given", "not_recorded"} }
+
+// unsaid lists the words of a kind that stand for unknown.
+func (k kind) unsaid() []string {
+	return slices.DeleteFunc(unsaidWords(), func(w string) bool { return !slices.Contains(k.enum, w) })
 }
 
 // unitOf is the unit that a name ends in, empty when it ends in none. An

@@ -79,7 +79,7 @@ func (b *body) comprehension(head *ast.Term, inner ast.Body) (kind, bool) {
 		noteAt(&b.problems, head.Location, "%v: a list of lists is not used in rules", head)
 		return kind{}, false
 	}
-	return kind{base: list, of: k.base, enum: k.enum, values: k.values, param: k.param}, ok
+	return kind{base: list, of: k.base, enum: k.enum, values: k.values, param: k.param, field: k.field}, ok
 }
 
 func (b *body) variable(t *ast.Term, v ast.Var) (kind, bool) {
@@ -167,7 +167,7 @@ func (b *body) readField(t *ast.Term, path string) (kind, bool) {
 			b.seen[path] = true
 		}
 	}
-	return got.kind, true
+	return b.unsaid.read(path, got.kind), true
 }
 
 func (b *body) parameter(t *ast.Term, name string) (kind, bool) {

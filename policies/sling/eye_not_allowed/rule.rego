@@ -6,6 +6,7 @@
 #   pressed or socketed ends.
 # custom:
 #   over: ropes
+#   needs_from: prelift # before, sling/turn_back_eye notes that the eyes are not described
 #   grades:
 #     - name: knotted
 #       severity: error
