@@ -16,12 +16,15 @@ type checker struct {
 	profile  string
 	layers   []Layer // the profile, then configurations
 	remedies []string
+	mutant   bool
+	without  string
 	module   *ast.Module
 	tree     *datafile.Tree // the METADATA
 	rule     *Rule
 	problems Problems
 	needs    map[string]bool // optional fields that the text reads
 	unsaid   unsaid          // fields that the text reads whose value may stand for unknown
+	read     map[string]bool // fields and parameters that a condition reads; no name is both
 }
 
 func (c *checker) meta(pointer, format string, args ...any) {
@@ -44,6 +47,7 @@ func (c *checker) run(m metadata) {
 		return
 	}
 	r.Where = c.conditions("where", r.Over, m.Custom.Where)
+	r.Where = slices.DeleteFunc(r.Where, func(w Condition) bool { return w.Field == c.without })
 	r.When = c.conditions("when", "lifts", m.Custom.When)
 	c.params(m.Custom.Params)
 	c.severities(m.Custom)
@@ -52,6 +56,9 @@ func (c *checker) run(m metadata) {
 	c.pointers()
 	c.citations(m.Custom.Cite)
 	c.text()
+	if !c.mutant {
+		c.unread(m.Custom)
+	}
 	r.Needs = c.allNeeds()
 	r.Unsaid = c.unsaid.left(r.Where)
 }

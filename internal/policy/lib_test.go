@@ -9,24 +9,31 @@ import (
 	"liftlint/internal/policy"
 )
 
-// libRule goes over gear with a body of its own.
+// libRule goes over gear with a body of its own, and has the parameters that
+// this reads.
 func libRule(body string) string {
+	params, read := "", ""
+	for _, p := range []string{"wanted: [maker, serial]", "label: color_code"} {
+		name, _, _ := strings.Cut(p, ":")
+		if strings.Contains(body, "p."+name) {
+			params += "#     " + p + "\n"
+		}
+	}
+	if params != "" {
+		params, read = "#   params:\n"+params, "import data.params.own.try as p\n"
+	}
 	return `# METADATA
 # title: t
 # description: A rule of a company's own, for this test.
 # custom:
 #   severity: error
 #   over: gear
-#   params:
-#     wanted: [maker, serial]
-#     label: color_code
-#   message: "{id}"
+` + params + `#   message: "{id}"
 #   cite: [{document: company handbook, basis: company}]
 package liftlint.rules.own.try
 
 import data.liftlint.lib
-import data.params.own.try as p
-
+` + read + `
 finding contains item.key if {
 	some item in input.gear
 	` + body + `

@@ -123,8 +123,8 @@ func (l *loader) rule(f regoFile) (r readRule) {
 		return r
 	}
 	c := &checker{
-		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies,
-		module: m, tree: tree, needs: map[string]bool{}, unsaid: unsaid{},
+		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies, mutant: l.options.mutant, without: l.options.without,
+		module: m, tree: tree, needs: map[string]bool{}, unsaid: unsaid{}, read: map[string]bool{},
 		rule: &Rule{ID: f.id, File: f.name},
 	}
 	c.run(meta)

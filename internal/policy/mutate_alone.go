@@ -17,7 +17,10 @@ import (
 )
 
 // tested is a rule and the tests beside it.
-type tested struct{ rule, tests regoFile }
+type tested struct {
+	rule, tests regoFile
+	without     string // the field whose condition in where is left out
+}
 
 // tested lists the rules that are on, by id.
 func (l *loader) tested() []tested {
@@ -49,6 +52,7 @@ func (l *loader) tested() []tested {
 func (l *loader) runAlone(ctx context.Context, t tested, tracer topdown.QueryTracer) ([]TestResult, error) {
 	one := *l
 	one.problems, one.rules, one.modules = nil, nil, map[string]*ast.Module{}
+	one.options.mutant, one.options.without = true, t.without
 	one.take(one.rule(t.rule))
 	tests, ps := t.tests.parse(l.caps)
 	if err := append(one.problems, ps...).Sorted(); err != nil {
@@ -62,7 +66,7 @@ func (l *loader) runAlone(ctx context.Context, t tested, tracer topdown.QueryTra
 func (t tested) options(o Options) (Options, error) {
 	place := path.Join(t.rule.id, ruleFile)
 	files, err := memory([]string{place, path.Join(t.rule.id, testFile)}, []string{t.rule.text, t.tests.text})
-	o.Only = []string{t.rule.id}
+	o.Only, o.mutant, o.without = []string{t.rule.id}, true, t.without
 	o.Sources = []Source{{Root: strings.TrimSuffix(strings.TrimSuffix(t.rule.name, place), "/"), Files: files}}
 	return o, err
 }

@@ -18,11 +18,13 @@ type change struct {
 	of       tested
 	from, to int
 	with     string
+	without  string // or the field whose condition in where it lacks
 }
 
 // tested is the mutant with the rule's tests.
 func (c change) tested() tested {
 	t := c.of
+	t.without = c.without
 	t.rule.text = t.rule.text[:c.from] + c.with + t.rule.text[c.to:]
 	return t
 }
@@ -31,7 +33,6 @@ func (c change) tested() tested {
 // as it was, whatever it is put to, is left out, since no test could tell it:
 //
 //   - a parameter that a layer sets, for its default is not used;
-//   - a parameter that no condition reads, for it moves nothing but words;
 //   - zero moved by a share of itself;
 //   - a whole number moved by less than one, where it is compared with nothing
 //     but whole numbers: these are moved by one instead;
@@ -74,6 +75,7 @@ func (l *loader) find(t tested) ([]change, error) {
 		})
 	}
 	f.defaults(tree)
+	f.where(meta.Custom.Where, tree)
 	slices.SortStableFunc(f.changes, func(a, b change) int { return cmp.Compare(a.from, b.from) })
 	return f.changes, f.misfits.Sorted()
 }
@@ -89,6 +91,27 @@ func (f *finder) replace(at *ast.Location, old, with, what string, args ...any) 
 		mutant: Mutant{f.file.id, f.file.name, at.Row, at.Col, datafile.OneLine(fmt.Sprintf(what, args...))},
 		of:     f.of, from: at.Offset, to: at.Offset + len(old), with: with,
 	})
+}
+
+// where takes out each condition of where. The text is left as it is, since a
+// key can be written in many ways; the loader leaves the condition out.
+func (f *finder) where(conditions map[string]condition, tree *datafile.Tree) {
+	for _, field := range sortedKeys(conditions) {
+		p := tree.Problem("/custom/where/"+datafile.Escape(field), "")
+		at := offsetOf(f.file.text, p.Line, p.Column)
+		e := conditions[field]
+		words := Condition{field, e.values, e.atLeast, e.atMost}.String()
+		f.changes = append(f.changes, change{
+			mutant: Mutant{f.file.id, f.file.name, p.Line, p.Column, "where " + words + " was taken out"},
+			of:     f.of, from: at, to: at, without: field,
+		})
+	}
+}
+
+// offsetOf is the byte at which a place in a text stands.
+func offsetOf(text string, line, column int) int {
+	lines := strings.SplitAfter(text, "\n")
+	return len(strings.Join(lines[:line-1], "")) + column - 1
 }
 
 // expr changes one expression: its operators and numbers, and, where it is a

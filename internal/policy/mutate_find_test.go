@@ -96,7 +96,6 @@ func TestDefaultsThatAreMoved(t *testing.T) {
 		{"whole in one place alone", "most: 20", "item.uses > p.most\nitem.length_m > p.most", []string{"8:7: most 20 became 21", "8:7: most 20 became 19"}},
 		{"a share of a whole number", "most: 0.5", "item.uses > p.most", []string{"8:7: most 0.5 became 0.525", "8:7: most 0.5 became 0.475"}},
 		{"zero", "most_m: 0", "item.length_m > p.most_m", nil},
-		{"read by no condition", "most_m: 3", "item.length_m > 0", nil},
 		{"no number", "wanted: maker", "p.wanted in item.tag.shows", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {

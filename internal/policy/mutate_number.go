@@ -150,8 +150,7 @@ func (f *finder) layered(name string) bool {
 func (f *finder) defaultAt(tree *datafile.Tree, name string, x float64) (*ast.Location, string) {
 	p := tree.Problem("/custom/params/"+name+"/default", "")
 	at := &ast.Location{File: f.file.name, Row: p.Line, Col: p.Column}
-	lines := strings.SplitAfter(f.file.text, "\n")
-	at.Offset = len(strings.Join(lines[:p.Line-1], "")) + p.Column - 1
+	at.Offset = offsetOf(f.file.text, p.Line, p.Column)
 	match := keyed.FindStringSubmatch(f.file.text[min(at.Offset, len(f.file.text)):])
 	if match == nil || match[2] != name && match[2] != "default" {
 		return at, ""

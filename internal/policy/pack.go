@@ -25,6 +25,9 @@ type Options struct {
 	Only     []string      // the ids of the rules to load; nil loads all
 	Deadline time.Duration // for one Judge; DefaultDeadline when zero
 	Remedies []string      // the remedies there are; nil leaves their names unchecked
+
+	mutant  bool   // what nothing reads is let pass: a mutant may have lost the condition that did
+	without string // the field whose condition in where a mutant has lost
 }
 
 // layers are the profile and the configurations, in their order.

@@ -152,6 +152,7 @@ func dotted(ref ast.Ref) (string, bool) {
 
 func (b *body) readField(t *ast.Term, path string) (kind, bool) {
 	got, ok := b.shape.field(b.rule.Over, path)
+	b.read[path] = true
 	switch {
 	case !ok:
 		noteAt(&b.problems, t.Location, "%v: %q is no field of %s%s", t, got.failed, b.rule.Over, nearest.Hint(got.failed, got.known))
@@ -176,6 +177,7 @@ func (b *body) parameter(t *ast.Term, name string) (kind, bool) {
 		noteAt(&b.problems, t.Location, "%v: there is no parameter %q%s", t, name, nearest.Hint(name, b.rule.paramNames()))
 		return kind{}, false
 	}
+	b.read[name] = true
 	return b.paramKind(b.rule.Params[i]), true
 }
 

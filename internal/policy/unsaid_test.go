@@ -36,7 +36,6 @@ finding contains rope.key if {
 ` + body + "\n}\n"
 }
 
-
 // ropeOutcome puts a rule to one rope.
 func ropeOutcome(t *testing.T, text string, rope facts.Rope) policy.Outcome {
 	t.Helper()
