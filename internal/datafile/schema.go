@@ -93,14 +93,27 @@ func (d *Schema) explain(t *Tree, e *jsonschema.ValidationError) Problems {
 	case "type":
 		return Problems{t.Problem(where, "%s: want %s, found %s", name, kindWords(rules["type"]), KindOf(value))}
 	case "enum":
-		known := Texts(rules["enum"])
-		return Problems{t.Problem(where, "%s: %q is none of %s%s", name, fmt.Sprint(value), strings.Join(known, ", "), Guess(fmt.Sprint(value), known))}
+		return Problems{t.Problem(where, "%s: %s", name, notAmong(value, rules["enum"]))}
 	case "minLength", "minItems", "minProperties":
 		return Problems{t.Problem(where, "%s is empty", name)}
 	case "pattern":
 		return Problems{t.Problem(where, "%q: lower case letters, digits and _ are used here, in the form %v", patterned(value, e), rules["pattern"])}
 	}
 	return Problems{t.Problem(where, "%s: %s", name, e.Message)}
+}
+
+// notAmong words that a value is none of an enum's, which may be texts or
+// numbers.
+func notAmong(value, enum any) string {
+	list, _ := enum.([]any)
+	if len(list) == 1 {
+		return fmt.Sprintf("%v is wanted here, found %v", list[0], value)
+	}
+	known := make([]string, len(list))
+	for i, x := range list {
+		known[i] = fmt.Sprint(x)
+	}
+	return fmt.Sprintf("%q is none of %s%s", fmt.Sprint(value), strings.Join(known, ", "), Guess(fmt.Sprint(value), known))
 }
 
 // lastName is the last key of a pointer; list items go by their list's key.

@@ -85,6 +85,10 @@ func Read(y Text) (tree *Tree, problems Problems) {
 		fail(at, "%s", message)
 		return tree, problems
 	}
+	if empty(file) {
+		fail(nil, "this file is empty")
+		return tree, problems
+	}
 	if len(file.Docs) != 1 || file.Docs[0].Body == nil {
 		fail(nil, "one YAML document is wanted here, found %d", len(file.Docs))
 		return tree, problems
@@ -92,6 +96,16 @@ func Read(y Text) (tree *Tree, problems Problems) {
 	r := yamlReader{y, tree, fail}
 	tree.Root = r.value(file.Docs[0].Body, "")
 	return tree, problems
+}
+
+// empty tells whether a file holds nothing but comments.
+func empty(file *ast.File) bool {
+	for _, d := range file.Docs {
+		if _, comment := d.Body.(*ast.CommentGroupNode); d.Body != nil && !comment {
+			return false
+		}
+	}
+	return len(file.Docs) <= 1
 }
 
 func yamlError(err error) (string, *token.Position) {
@@ -142,7 +156,7 @@ func (r yamlReader) value(n ast.Node, pointer string) any {
 		}
 		return list
 	case *ast.StringNode:
-		return n.Value
+		return r.plainText(n)
 	case *ast.LiteralNode:
 		return n.Value.Value
 	case *ast.BoolNode:
@@ -154,6 +168,20 @@ func (r yamlReader) value(n ast.Node, pointer string) any {
 	}
 	r.fail(n.GetToken().Position, "%s: write plain data here; anchors, aliases, tags and the like are not read", n.Type())
 	return nil
+}
+
+// plainText refuses the words that YAML 1.1 reads as true or false, unless they
+// stand in quotes.
+func (r yamlReader) plainText(n *ast.StringNode) any {
+	quoted := n.Token.Type == token.SingleQuoteType || n.Token.Type == token.DoubleQuoteType
+	switch strings.ToLower(n.Value) {
+	case "y", "n", "yes", "no", "on", "off":
+		if !quoted {
+			r.fail(n.Token.Position, "`%s` is true or false to YAML 1.1 and text to YAML 1.2; write true or false, or put it in quotes if it is text", n.Value)
+			return nil
+		}
+	}
+	return n.Value
 }
 
 // number takes decimal figures only: 010 and 0x1F are other numbers to other

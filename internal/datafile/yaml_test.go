@@ -36,6 +36,32 @@ func TestYAMLThatIsRefused(t *testing.T) {
 	}
 }
 
+// TestWordsThatAreNoText: what YAML 1.1 reads as true or false is neither
+// taken for text nor for that; in quotes it is text, and as a key too.
+func TestWordsThatAreNoText(t *testing.T) {
+	for _, word := range []string{"y", "N", "yes", "No", "ON", "off", "Off", "yEs"} {
+		for _, text := range []string{"a: " + word, "a: [x, " + word + "]", "a: {b: " + word + "}"} {
+			_, ps := Read(Text{File: "f", Line: 1, Text: text})
+			if len(ps) != 1 || !strings.Contains(ps[0].Message, "`"+word+"` is true or false to YAML 1.1 and text to YAML 1.2") {
+				t.Errorf("%s: %v", text, ps)
+			}
+		}
+		for _, text := range []string{"a: '" + word + "'", "a: \"" + word + "\"", word + ": x", "a: no hook", "a: |\n  " + word} {
+			if _, ps := Read(Text{File: "f", Line: 1, Text: text}); len(ps) > 0 {
+				t.Errorf("%s: %v", text, ps)
+			}
+		}
+	}
+}
+
+func TestEmptyFile(t *testing.T) {
+	for _, text := range []string{"", "\n\n", "# only a comment\n"} {
+		if _, ps := Read(Text{File: "f", Line: 1, Text: text}); len(ps) != 1 || ps[0].String() != "f:1:1: this file is empty" {
+			t.Errorf("%q: %v", text, ps)
+		}
+	}
+}
+
 func TestProblems(t *testing.T) {
 	ps := Problems{{File: "b", Line: 1, Column: 1, Message: "x"}, {File: "a", Line: 2, Column: 3, Message: "y"}, {File: "a", Line: 2, Column: 3, Message: "y"}, {Message: "z"}, {File: "c", Message: "w"}}
 	if got, want := ps.Sorted().Error(), "z\na:2:3: y\nb:1:1: x\nc: w"; got != want {
