@@ -24,7 +24,7 @@ func RatedAtAngleN(inLineN float64, at []AngleRating, offAxisDeg float64) (rated
 	}
 	ratedN = inLineN
 	for _, r := range at {
-		if !(r.RatedN >= 0) || !(r.OffAxisDeg >= 0) {
+		if !(r.RatedN >= 0) || !(r.OffAxisDeg >= 0 && r.OffAxisDeg <= 90) {
 			return 0, false
 		}
 		if r.OffAxisDeg <= bound {

@@ -72,7 +72,7 @@ func (k *trialCommand) run(ctx context.Context, names []string) error {
 	if err != nil {
 		return exit{Unchecked, err}
 	}
-	options.Only, options.Profile.Rules = ids, nil // rules as they are written
+	options.Only = ids
 	var o outcome
 	for _, step := range []func(context.Context, *lint.Linter, policy.Options, *outcome) error{k.ownTests, k.coverage, k.examples, k.mutants} {
 		err := step(ctx, linter, options, &o)

@@ -70,12 +70,16 @@ type pull struct {
 // them is not known.
 func (w *work) pullOf(legs []int) pull {
 	own, counted, bound := ptr(0.0), 0.0, ptr(0.0)
+	by := "own_force"
 	for _, i := range legs {
 		f := w.out.Document.Legs[i]
 		if f.TensionJudgedN == nil {
 			own = nil
 		} else if own != nil {
-			own = ptr(*own + *f.TensionN)
+			own = ptr(*own + *f.TensionAtWorstN)
+			if f.WorstCorner != nil {
+				by = "own_force_at_worst"
+			}
 		}
 		if f.TensionCountedN != nil {
 			counted = max(counted, *f.TensionCountedN)
@@ -92,5 +96,5 @@ func (w *work) pullOf(legs []int) pull {
 	case counted > *own:
 		return pull{ptr(counted), bound, ptr("legs_counted")}
 	}
-	return pull{own, bound, ptr("own_force")}
+	return pull{own, bound, &by}
 }

@@ -122,14 +122,15 @@ func (w *work) intermediateRatio(f *facts.Bridle) {
 	f.IntermediateRatio, f.WeakestLink = w.ratedOver(f.Key, field, link, f.OneLegRatedN, "one_leg_rated_n"), idOf(link)
 }
 
-// lowerFittings compares the lowest part of each leg that carries with what one
-// leg may carry.
+// lowerFittings compares the fittings below the sling of each leg that carries
+// with what one leg may carry.
 func (w *work) lowerFittings(f *facts.Bridle) {
 	var list []gear.Item
 	for _, leg := range w.plan.Support.Legs {
-		lowest := leg.Down[len(leg.Down)-1].Item
-		if k := lowest.Base().Kind; k == gear.ShackleKind || k == gear.HookKind {
-			list = append(list, lowest)
+		for _, u := range leg.Down {
+			if k := u.Item.Base().Kind; k == gear.ShackleKind || k == gear.HookKind {
+				list = append(list, u.Item)
+			}
 		}
 	}
 	if f.LowerFittings = len(list); f.LowerFittings == 0 {

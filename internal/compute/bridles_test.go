@@ -139,8 +139,10 @@ func TestGroupedAs(t *testing.T) {
 		"all on the master link": {func(v tree) tree {
 			return v.set("gear/0/groups", []any{map[string]any{"legs": []any{"S1", "S2", "S3", "S4"}}})
 		}, "does_not_matter"},
-		"three and one": {func(v tree) tree { return groups(v, []any{"S1", "S3", "S2"}, []any{"S4"}) }, "does_not_matter"},
-		"three in use":  {func(v tree) tree { return park(groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}), 3) }, "does_not_matter"},
+		"three and one": {func(v tree) tree {
+			return v.set("gear/0/groups", []any{map[string]any{"legs": []any{"S1", "S3", "S2"}}, map[string]any{"link": "IL2", "legs": []any{"S4"}}})
+		}, "does_not_matter"},
+		"three in use": {func(v tree) tree { return park(groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}), 3) }, "does_not_matter"},
 		"two at one point": {func(v tree) tree {
 			return groups(v, []any{"S1", "S3"}, []any{"S2", "S4"}).set("rigging/0/legs/1/end/at", "A").set("rigging/0/legs/3/end/at", "C")
 		}, "adjacent"},

@@ -16,8 +16,11 @@ func in(r facts.View, field string, values ...any) bool {
 // parts that do not concern a record.
 func hangingConcernsNot(r facts.View, field string) bool {
 	switch field {
-	case "loads.turned_deg":
+	case "loads.turned_deg", "loads.worst_corner", "legs.worst_corner":
 		return true
+	case "legs.bound_by":
+		_, bounded := r.Field("tension_bound_n")
+		return !bounded
 	case "loads.center_outside_m":
 		return in(r, "size_given", false)
 	case "legs.tension_bound_n", "legs.tension_counted_n", "parts.load_bound_n":
@@ -26,6 +29,8 @@ func hangingConcernsNot(r facts.View, field string) bool {
 		return in(r, "angle_stated", false)
 	case "legs.lays_joined":
 		return in(r, "slings", 0, 1)
+	case "legs.tag_angle_from_horizontal_deg":
+		return in(r, "tag_names_angle", false)
 	case "legs.band_least_from_horizontal_deg":
 		return in(r, "rated_by_band", false)
 	case "parts.pull_off_deg": // which shackles can turn is not in the record

@@ -95,6 +95,9 @@ func intoOpening(s surface) string {
 // in above either, and of what does the plan has to give the upper width.
 func roomAbove(item gear.Item, upper surface, thing *float64) measure {
 	l, ok := item.(*gear.Link)
+	if ok && l.UpperWidth != nil {
+		return given(l.UpperWidth, l.Pointer, "upper_width", "", "the upper width of "+l.ID)
+	}
 	if !ok || l.Shape == "oblong" || l.Kind == gear.IntermediateLinkKind || upper.room.m == nil || thing != nil && *thing > *upper.room.m {
 		return upper.room
 	}

@@ -20,8 +20,8 @@ func (w *work) eye(where string, s *gear.WireRopeSling, end string, e gear.Eye, 
 		return
 	}
 	w.over(where, s, end, e, over)
-	if over.kind == onPin {
-		w.inJaw(where, s, end, e, over)
+	if over.kind == onPin || over.kind == onBow || over.kind == onLink {
+		w.inOpening(where, s, end, e, over)
 	}
 }
 
@@ -72,11 +72,18 @@ func (w *work) bend(f *facts.Fit, s *gear.WireRopeSling, e gear.Eye) {
 	f.ThimbleOverRopeRatio = ratio(number(e.ThimbleSize), f.RopeDiameterM)
 }
 
-// inJaw is an eye on a pin between the ears of its shackle.
-func (w *work) inJaw(where string, s *gear.WireRopeSling, end string, e gear.Eye, over surface) {
-	f := eyeFit(where, s, end+"/in", "eye_in_jaw", e, over)
+// inOpening is an eye between the ears of a shackle, or inside a bow or a link.
+func (w *work) inOpening(where string, s *gear.WireRopeSling, end string, e gear.Eye, over surface) {
+	f := eyeFit(where, s, end+"/in", eyeIn(over), e, over)
 	f.Inner, f.Outer, f.Thimble = s.ID+"'s "+end+" eye", over.opening(), e.Thimble
 	w.fill(f, e.Pointer, ropeWidth(s, e), over.room)
+}
+
+func eyeIn(over surface) string {
+	if over.kind == onPin {
+		return "eye_in_jaw"
+	}
+	return "eye_in_opening"
 }
 
 // ropeWidth is the width that an eye of rope takes beside others.

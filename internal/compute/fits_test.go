@@ -71,16 +71,16 @@ func TestEveryPlaceOfALeg(t *testing.T) {
 		by, down []any
 		want     string
 	}{
-		{nil, []any{"S1", "K1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S1's lower eye>K1's bow" + end},
-		{[]any{"KU"}, []any{"S1", "K1"}, "eye_over_bow S1's upper eye>KU's bow; eye_over_bow S1's lower eye>K1's bow" + end},
-		{[]any{"KL"}, []any{"S1", "K1"}, "eye_over_pin S1's upper eye>KL's pin; eye_in_jaw S1's upper eye>the jaw at KL's pin; eye_over_bow S1's lower eye>K1's bow" + end},
-		{[]any{"KX"}, []any{"S1", "K1"}, "eye_over_shackle S1's upper eye>KX; eye_over_bow S1's lower eye>K1's bow" + end},
-		{nil, []any{"KU", "S1", "K1"}, "link_over_hook the jaw at KU's pin>the crane hook; eye_over_bow S1's upper eye>KU's bow; eye_over_bow S1's lower eye>K1's bow" + end},
-		{[]any{"ML8"}, []any{"KL", "S1", "K1"}, "part_in_link KL's bow>ML8; link_in_bow ML8>KL's bow; eye_over_pin S1's upper eye>KL's pin; eye_in_jaw S1's upper eye>the jaw at KL's pin; eye_over_bow S1's lower eye>K1's bow" + end},
-		{nil, []any{"S1", "S2", "K1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S2's lower eye>K1's bow" + end},
+		{nil, []any{"S1", "K1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{[]any{"KU"}, []any{"S1", "K1"}, "eye_over_bow S1's upper eye>KU's bow; eye_in_opening S1's upper eye>KU's bow; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{[]any{"KL"}, []any{"S1", "K1"}, "eye_over_pin S1's upper eye>KL's pin; eye_in_jaw S1's upper eye>the jaw at KL's pin; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{[]any{"KX"}, []any{"S1", "K1"}, "eye_over_shackle S1's upper eye>KX; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{nil, []any{"KU", "S1", "K1"}, "link_over_hook the jaw at KU's pin>the crane hook; eye_over_bow S1's upper eye>KU's bow; eye_in_opening S1's upper eye>KU's bow; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{[]any{"ML8"}, []any{"KL", "S1", "K1"}, "part_in_link KL's bow>ML8; link_in_bow ML8>KL's bow; eye_over_pin S1's upper eye>KL's pin; eye_in_jaw S1's upper eye>the jaw at KL's pin; eye_over_bow S1's lower eye>K1's bow; eye_in_opening S1's lower eye>K1's bow" + end},
+		{nil, []any{"S1", "S2", "K1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S2's lower eye>K1's bow; eye_in_opening S2's lower eye>K1's bow" + end},
 		{nil, []any{"S1", "KX", "K1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_shackle S1's lower eye>KX; link_in_bow K1's bow>KX; link_in_bow KX>K1's bow" + end},
 		{nil, []any{"S1", "H1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_fitting S1's lower eye>H1's eye; hook_in_hole H1>the hole of attachment A"},
-		{nil, []any{"S1", "KL", "H1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S1's lower eye>KL's bow; link_in_bow H1's eye>the jaw at KL's pin; hook_in_hole H1>the hole of attachment A"},
+		{nil, []any{"S1", "KL", "H1"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_bow S1's lower eye>KL's bow; eye_in_opening S1's lower eye>KL's bow; link_in_bow H1's eye>the jaw at KL's pin; hook_in_hole H1>the hole of attachment A"},
 		{nil, []any{"S1", "KU"}, "eye_over_hook S1's upper eye>the crane hook; eye_over_pin S1's lower eye>KU's pin; eye_in_jaw S1's lower eye>the jaw at KU's pin; bow_in_hole KU's bow>the hole of attachment A; plate_in_bow attachment A>KU's bow"},
 		{nil, []any{"S1"}, "eye_over_hook S1's upper eye>the crane hook"},
 	} {
@@ -155,7 +155,7 @@ func TestWidthsOfOpenings(t *testing.T) {
 		near(t, key+" has", figure(t, f, key, "room_m"), want[1], 1e-12)
 		near(t, key+" filled", figure(t, f, key, "filled_ratio"), want[0]/want[1], 1e-8)
 	}
-	if n := len(f.Document.Fits); n != 13 {
+	if n := len(f.Document.Fits); n != 17 {
 		t.Errorf("%d fits", n)
 	}
 }

@@ -2,6 +2,7 @@ package compute
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -11,11 +12,11 @@ import (
 )
 
 // bearing is a leg, or an intermediate link with its legs, that bears on what
-// gathers it.
+// gathers it. A parked leg hangs there too: it takes room, and pulls nowhere.
 type bearing struct {
 	width measure
-	legs  []int
-	link  int // index among the support's links, -1 for a leg
+	legs  []int // none for a parked leg
+	link  int   // index among the support's links, -1 for a leg
 }
 
 // gathers lists the places where legs come together: the hook or what is last
@@ -25,8 +26,16 @@ func (w *work) gathers() {
 	var onTop []bearing
 	for i, leg := range s.Legs {
 		if leg.Link == nil {
-			onTop = append(onTop, legBearing(i, leg))
+			onTop = append(onTop, legBearing(leg, i))
 		}
+	}
+	for _, leg := range s.Parked {
+		if leg.Link == nil {
+			onTop = append(onTop, legBearing(leg))
+		}
+	}
+	for _, u := range w.idleLinks() {
+		onTop = append(onTop, bearing{width: surfaceOf(u.Item, gear.UpperEnd, false).thick, link: -1})
 	}
 	for i, l := range s.Links {
 		link := surfaceOf(l.Item, gear.UpperEnd, false)
@@ -41,7 +50,10 @@ func (w *work) gathers() {
 	for _, l := range s.Links {
 		var legs []bearing
 		for _, i := range l.Legs {
-			legs = append(legs, legBearing(i, s.Legs[i]))
+			legs = append(legs, legBearing(s.Legs[i], i))
+		}
+		for _, leg := range l.Parked {
+			legs = append(legs, legBearing(leg))
 		}
 		id := l.Item.Base().ID
 		w.gather("gather/"+s.From+"/"+id, id, surfaceOf(l.Item, gear.LowerEnd, false), legs)
@@ -52,9 +64,17 @@ func (w *work) gathers() {
 // diameters: its ears stand round the pin (common practice).
 const earsOverPin = 2.0
 
-// legBearing is a leg by the width of its uppermost part.
-func legBearing(i int, leg plan.Leg) bearing {
-	b := bearing{legs: []int{i}, link: -1}
+// idleLinks lists the intermediate links of which every leg is parked.
+func (w *work) idleLinks() []plan.Use {
+	return slices.DeleteFunc(w.intermediateLinks(), func(u plan.Use) bool {
+		return slices.ContainsFunc(w.plan.Support.Links, func(l plan.LinkUse) bool { return l.Item == u.Item })
+	})
+}
+
+// legBearing is a leg by the width of its uppermost part; index is its own, and
+// left out for one that is parked.
+func legBearing(leg plan.Leg, index ...int) bearing {
+	b := bearing{legs: index, link: -1}
 	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
 	switch upper := surfaceOf(leg.Down[0].Item, gear.UpperEnd, len(leg.Down) == 1); {
 	case ok && s.Upper.Kind == socketEye:
@@ -117,7 +137,9 @@ func (w *work) spread(list []bearing) *float64 {
 	most := 0.0
 	for i, a := range list {
 		for _, b := range list[:i] {
-			most = max(most, angleBetweenDeg(w.pullDown(a), w.pullDown(b)))
+			if len(a.legs) > 0 && len(b.legs) > 0 {
+				most = max(most, angleBetweenDeg(w.pullDown(a), w.pullDown(b)))
+			}
 		}
 	}
 	return &most

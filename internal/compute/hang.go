@@ -16,6 +16,7 @@ type hanging struct {
 	reason  string        // why there are no figures though nothing is missing
 	result  *mechanics.Result
 	balance *mechanics.Balance
+	worst   envelope // good only where there is a balance
 }
 
 // hang finds the true position, unless inputs are missing.
@@ -25,7 +26,7 @@ func (w *work) hang() {
 		w.pose.needs = needs
 		return
 	}
-	result, err := mechanics.Solve(model, mechanics.Options{})
+	result, err := w.solve(model)
 	if err != nil {
 		w.noFigures(NoBalance, "/rigging/0", "the lift can't be computed: "+err.Error(), nil)
 		return
@@ -42,6 +43,7 @@ func (w *work) hang() {
 	case mechanics.Overturns:
 		w.pose.reason = "the load turns over"
 	case mechanics.Steady:
+		w.envelope(model)
 	default:
 		w.noFigures(NoBalance, "/rigging/0", fmt.Sprintf("the lift can't be computed: unknown result %q", result.Verdict), nil)
 	}
@@ -141,6 +143,12 @@ func (h hanging) describeLeg(i int, f *facts.Leg) {
 	}
 	line := h.balance.Lines[i]
 	f.Slack, f.TensionN = ptr(line.Slack), ptr(line.TensionN)
+	if h.worst.failed == nil {
+		f.TensionAtWorstN = ptr(h.worst.ownN[i])
+		if at := h.worst.ownAt[i]; at != "" {
+			f.WorstCorner = ptr(at)
+		}
+	}
 	f.ThrustN = ptr(line.TensionN * math.Cos(line.AngleFromHorizontalDeg*math.Pi/180))
 	if !line.Slack {
 		f.AngleFromHorizontalDeg = ptr(line.AngleFromHorizontalDeg)
@@ -148,7 +156,11 @@ func (h hanging) describeLeg(i int, f *facts.Leg) {
 	// Of legs that only just are independent the bound would be the force
 	// itself, which a millimeter changes: it is no bound then.
 	bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate && !h.dependent()
-	if bounded && f.Split == settledByStiffness {
-		f.TensionBoundN = ptr(line.Bound.TensionN)
+	switch {
+	case f.Split != settledByStiffness || h.worst.failed != nil:
+	case h.worst.lengths && len(h.balance.Lines) >= splitLegs:
+		f.TensionBoundN, f.BoundBy = ptr(max(h.worst.lengthN[i], h.worst.ownN[i])), ptr("length_tolerance")
+	case bounded && !math.IsInf(h.worst.bounds[i], 0):
+		f.TensionBoundN, f.BoundBy = ptr(h.worst.bounds[i]), ptr("any_lengths")
 	}
 }

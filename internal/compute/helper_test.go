@@ -217,3 +217,30 @@ func labels(g facts.Gap) string {
 	}
 	return strings.Join(list, "; ")
 }
+
+// rulesBaseOf is rulesBase where no test is at hand.
+func rulesBaseOf(name string) tree {
+	text, err := os.ReadFile("../../policies/bases/" + name + ".lift.yaml")
+	if err != nil {
+		panic(err)
+	}
+	var v tree
+	if err := yaml.Unmarshal(text, &v); err != nil {
+		panic(err)
+	}
+	return v
+}
+
+// computeTree computes a plan that is known to be valid.
+func computeTree(v tree) (*facts.Facts, []compute.Trouble) {
+	doc, _ := yamldoc.Read("plan", v.text())
+	p, _, err := plan.Decode(doc)
+	if err != nil {
+		panic(err)
+	}
+	return compute.Facts(p, conditions())
+}
+
+func containsText(text, part string) bool { return strings.Contains(text, part) }
+
+func written(m float64) string { return strconv.FormatFloat(m, 'f', 6, 64) + " m" }

@@ -72,7 +72,7 @@ func (w *work) hangsInHook() (names []string, things []measure) {
 	for i, leg := range w.plan.Support.Legs {
 		top := surfaceOf(leg.Down[0].Item, gear.UpperEnd, len(leg.Down) == 1)
 		if s, ok := leg.Down[0].Item.(*gear.WireRopeSling); ok {
-			names, things = append(names, s.ID+"'s upper eye"), append(things, legBearing(i, leg).width)
+			names, things = append(names, s.ID+"'s upper eye"), append(things, legBearing(leg, i).width)
 			continue
 		}
 		names, things = append(names, top.name), append(things, top.thick)

@@ -58,20 +58,20 @@ func (w *work) joinedLays(leg plan.Leg, f *facts.Leg) {
 	w.wait(f.Key, unknown, absent(*f, "lays_joined")...)
 }
 
-// steelsMixed reports fittings of unlike series in a leg, as far as the plan
-// names them.
-func steelsMixed(leg plan.Leg) bool {
+// steels counts the fittings of a leg of which the plan names the steel, and
+// tells whether these are of unlike series.
+func steels(leg plan.Leg) (named int, mixed bool) {
 	first := ""
 	for _, u := range partsOf(leg) {
 		steel := steelOf(u.Item)
-		if steel != "" && first != "" && steel != first {
-			return true
+		if steel == "" {
+			continue
 		}
-		if steel != "" {
-			first = steel
-		}
+		named++
+		mixed = mixed || first != "" && steel != first
+		first = steel
 	}
-	return false
+	return named, mixed
 }
 
 func steelOf(item gear.Item) string {
@@ -97,12 +97,26 @@ func (w *work) band(leg plan.Leg, f *facts.Leg) {
 		return
 	}
 	b := w.bridleOf(s)
-	if b == nil || s.Tag != nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
+	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
 		return
 	}
 	if least, ok := capacity.BandLeastFromHorizontalDeg(float64(*b.Tag.AngleFromHorizontal)); ok {
 		f.RatedByBand, f.BandLeastDeg = true, &least
 	}
+}
+
+// tagAngle sets the angle on the tag of the leg's bridle, where its legs are
+// rated by statics at that angle.
+func (w *work) tagAngle(leg plan.Leg, f *facts.Leg) {
+	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
+	if !ok || w.cond.BridlePractice != capacity.ByAngle {
+		return
+	}
+	b := w.bridleOf(s)
+	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
+		return
+	}
+	f.TagNamesAngle, f.TagAngleDeg = true, number(b.Tag.AngleFromHorizontal)
 }
 
 // ropesUnlike compares the slings of all legs, as far as the plan describes

@@ -117,7 +117,8 @@ func (w *work) legs() {
 		w.compareAngle(leg, &f)
 		w.joinedLays(leg, &f)
 		w.band(leg, &f)
-		f.SteelsMixed = steelsMixed(leg)
+		w.tagAngle(leg, &f)
+		f.SteelsNamed, f.SteelsMixed = steels(leg)
 		w.explainLeg(i, f)
 		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
 		w.out.Document.Legs = append(w.out.Document.Legs, f)
@@ -140,11 +141,14 @@ func legKey(l plan.Leg) string { return "leg/" + l.ID }
 // count adds what the leg would carry if only as many legs carried as the
 // profile counts, and which of the two forces its parts are judged by.
 func (w *work) count(i int, f *facts.Leg) {
-	if f.TensionN == nil {
+	if f.TensionAtWorstN == nil {
 		return
 	}
+	f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionAtWorstN), ptr("own_force")
+	if f.WorstCorner != nil {
+		f.JudgedBy = ptr("own_force_at_worst")
+	}
 	if w.split() == settledByStatics {
-		f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionN), ptr("own_force")
 		return
 	}
 	// A slack leg counts too: a few millimeters can tighten it.
@@ -153,11 +157,11 @@ func (w *work) count(i int, f *facts.Leg) {
 	count := min(w.legsThatCount(), w.pose.distinct())
 	counted := capacity.CountedShareN(weight, count, angle)
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
+		f.TensionJudgedN, f.JudgedBy = nil, nil
 		return
 	}
 	f.TensionCountedN = &counted
-	f.TensionJudgedN, f.JudgedBy = ptr(*f.TensionN), ptr("own_force")
-	if counted > *f.TensionN {
+	if counted > *f.TensionJudgedN {
 		f.TensionJudgedN, f.JudgedBy = ptr(counted), ptr("legs_counted")
 	}
 }
@@ -190,7 +194,7 @@ func (w *work) legsThatCount() int {
 // explainLeg notes why figures of a leg are absent. The bound and the counted
 // force do not concern a leg whose force statics settles.
 func (w *work) explainLeg(i int, f facts.Leg) {
-	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "thrust_n", "share_ratio", "tension_judged_n", "judged_by")...)
+	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "tension_at_worst_n", "thrust_n", "share_ratio", "tension_judged_n", "judged_by")...)
 	if f.AngleStated {
 		w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", f.Key, "stated_angle_off_deg")
 	}
@@ -200,11 +204,18 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 	if w.pose.balance == nil {
 		return
 	}
+	if w.pose.worst.failed != nil {
+		fields := []string{"tension_at_worst_n", "tension_judged_n", "judged_by"}
+		if f.Split == settledByStiffness {
+			fields = append(fields, "tension_bound_n", "tension_counted_n")
+		}
+		w.explain(f.Key, w.pose.notAtWorst(), absent(f, fields...)...)
+	}
 	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "angle_from_horizontal_deg")...)
 	if f.AngleStated {
 		w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "stated_angle_off_deg")...)
 	}
-	if f.Split == settledByStatics {
+	if f.Split == settledByStatics || w.pose.worst.failed != nil {
 		return
 	}
 	w.explain(f.Key, facts.Reason{Text: noBound(w.pose.balance.Lines[i].Bound.Meaning)}, absent(f, "tension_bound_n")...)

@@ -1,6 +1,10 @@
 package compute
 
 import (
+	"math"
+
+	"gonum.org/v1/gonum/spatial/r3"
+
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
@@ -39,10 +43,15 @@ func (w *work) load() {
 		l.MassKnownBy = &k
 	}
 	w.pose.describe(&l)
+	w.pose.describeWorst(&l)
+	w.hookAbove(&l)
 	w.wait(loadKey, []facts.Input{massInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "tilt_deg", "righting_m", "plumb_offset_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
+	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "plumb_offset_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
+	if w.pose.balance != nil && w.pose.worst.failed != nil {
+		w.explain(loadKey, w.pose.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
+	}
 	if w.pose.balance != nil {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
 	}
@@ -50,6 +59,35 @@ func (w *work) load() {
 		w.relate(loadKey, "/load/center_of_gravity", "the center of gravity")
 	}
 	w.out.Document.Loads = []facts.Load{l}
+}
+
+// hookAbove sets how high the crane hook's bearing stands above the highest
+// attachment in use: that one's place below where the legs meet, and what hangs
+// plumb between the hook and there.
+func (w *work) hookAbove(l *facts.Load) {
+	const field = "hook_above_points_m"
+	var needs []facts.Input
+	between := 0.0
+	for _, u := range w.plan.Support.By {
+		length, name := u.Item.Bearing()
+		if base := u.Item.Base(); length == nil {
+			needs = append(needs, input(base.Pointer, name, base.ID+"'s "+words(name)))
+		} else {
+			between += float64(*length)
+		}
+	}
+	w.wait(l.Key, needs, field)
+	w.unposed(l.Key, absent(*l, field)...)
+	if len(needs) > 0 || w.pose.balance == nil {
+		return
+	}
+	body := w.pose.balance.Bodies[0]
+	least := math.Inf(1)
+	for _, leg := range w.plan.Support.Legs {
+		point := r3.Add(body.Origin, body.Attitude.World(vector(leg.End.Attachment.At)))
+		least = min(least, -point.Z)
+	}
+	l.HookAboveM = ptr(between + least)
 }
 
 // mostUsed finds the part that is used the most, once all are known: one that

@@ -24,7 +24,7 @@ func LegAngles(p *plan.Plan, c Conditions, length func(lengthM float64) float64)
 	for i := range model.Lines {
 		model.Lines[i].LengthM = length(model.Lines[i].LengthM)
 	}
-	result, err := mechanics.Solve(model, mechanics.Options{})
+	result, err := w.solve(model)
 	if err != nil || result.Balance == nil {
 		return nil, false
 	}

@@ -68,7 +68,7 @@ func (w *work) bridlePart(b *plan.BridleUse) {
 	if r.assemblyN == nil {
 		w.unratedPart(p.Key, r)
 	} else {
-		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN)
+		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN*w.flatterShare())
 		w.relate(p.Key, b.Bridle.Tag.Pointer+"/rated_load", "the rated load on its tag")
 	}
 	w.addPart(p)
@@ -92,6 +92,9 @@ func (w *work) intermediatePart(i int, l plan.LinkUse) {
 	below := []plan.Use{l.Use}
 	for _, n := range l.Legs {
 		below = append(below, w.plan.Support.Legs[n].Down...)
+	}
+	for _, leg := range l.Parked {
+		below = append(below, leg.Down...)
 	}
 	p.RiggingN = massKg(below) * quantity.StandardGravity
 	p.LoadN, p.JudgedBy = w.togetherN(l.Legs)

@@ -130,12 +130,15 @@ func (w *work) togetherN(legs []int) (*float64, *string) {
 // togetherBoundN is the most that the legs on an intermediate link can be made
 // to pull together, where stiffness settles the split.
 func (w *work) togetherBoundN(link int) *float64 {
-	if w.pose.balance == nil || w.split() == settledByStatics {
+	if w.pose.balance == nil || w.split() == settledByStatics || w.pose.worst.failed != nil {
 		return nil
+	}
+	if w.pose.worst.lengths && len(w.pose.balance.Lines) >= splitLegs {
+		return ptr(w.pose.worst.lengthGroup[link])
 	}
 	b := w.pose.balance.Together[link].Bound
 	if b.Meaning == mechanics.AnySplit || b.Meaning == mechanics.Determinate && !w.pose.dependent() {
-		return ptr(b.TensionN)
+		return ptr(w.pose.worst.together[link])
 	}
 	return nil
 }

@@ -2,6 +2,7 @@ package compute
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"liftlint/internal/capacity"
@@ -63,16 +64,24 @@ func marked(item gear.Item) rating {
 	return rating{ratedN: ptr(load.Newtons), pointer: base.Pointer + "/" + slashed(field)}
 }
 
-// oneLegRating is what one straight leg may carry by the sling's own tag, and
-// by that of its bridle where it has none.
+// oneLegRating is what one straight leg may carry by the sling's own tag, or by
+// that of its bridle; by the lower of the two where it has both.
 func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
-	if b := w.bridleOf(s); b != nil && s.Tag == nil {
+	b := w.bridleOf(s)
+	if b != nil && s.Tag == nil {
 		return w.bridleRating()
 	}
+	own := marked(s)
 	if why := unrated(s); why.Text != "" {
-		return rating{reason: why}
+		own = rating{reason: why}
 	}
-	return marked(s)
+	if b == nil || own.ratedN == nil {
+		return own
+	}
+	if whole := w.bridleRating(); whole.ratedN == nil || *whole.ratedN < *own.ratedN {
+		return whole
+	}
+	return own
 }
 
 // bridleOf is the bridle in use that a sling is part of.
@@ -187,3 +196,18 @@ func usualBridleAngleDeg(p capacity.BridlePractice) float64 {
 	}
 	return 60
 }
+
+// flatterShare is what is left of a bridle's rated load where a leg hangs
+// flatter than its tag's angle, by statics: sin b over sin of the tag's angle. By
+// band there is no rating beyond the band, which is found at the leg.
+func (w *work) flatterShare() float64 {
+	share := 1.0
+	for _, f := range w.out.Document.Legs {
+		if f.TagNamesAngle && f.AngleFromHorizontalDeg != nil && *f.AngleFromHorizontalDeg < *f.TagAngleDeg {
+			share = min(share, sine(*f.AngleFromHorizontalDeg)/sine(*f.TagAngleDeg))
+		}
+	}
+	return share
+}
+
+func sine(deg float64) float64 { return math.Sin(deg * math.Pi / 180) }

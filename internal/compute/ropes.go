@@ -28,11 +28,13 @@ func (w *work) rope(s *gear.WireRopeSling, inBridle bool) facts.Rope {
 		Core:              string(s.Core),
 		LangLay:           strings.HasSuffix(s.Lay, "_lang"),
 		RotationResistant: slices.Contains(rotationResistant, s.Class),
+		LookedOver:        s.LookedOver,
 		FaultsSeen:        s.FaultsSeen,
 		EyeKinds:          eyeKinds(s),
 		Sleeves:           sleeves(s),
 		TuckedSplices:     tucked(s.Upper) && tucked(s.Lower),
 	}
+	r.MakeKnown = s.Class != "" && s.Lay != "" || r.LangLay || r.RotationResistant
 	if s.Core == gear.CoreUnknown {
 		r.Core = notGiven
 	}

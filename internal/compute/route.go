@@ -16,8 +16,7 @@ type route struct {
 }
 
 // partsOf lists what is between the support and the end of a leg, the
-// intermediate link it hangs from first. That link is taken to lie in line with
-// each of its legs.
+// intermediate link it hangs from first.
 func partsOf(leg plan.Leg) []plan.Use {
 	if leg.Link == nil {
 		return leg.Down

@@ -55,6 +55,7 @@ type Load struct {
 	Hazard             string   `json:"hazard" enum:"none,with_precaution,without_precaution,not_given" doc:"Whether what is in it is hazardous, and what is done about it; none where nothing is in it."`
 	SizeGiven          bool     `json:"size_given" doc:"Whether the plan gives its size."`
 	CenterOutsideM     *float64 `json:"center_outside_m,omitempty" doc:"How far the center of gravity lies outside the load's size, measured from the datum corner either way; zero inside. Does not concern a load without size."`
+	HookAboveM         *float64 `json:"hook_above_points_m,omitempty" doc:"Height of the crane hook's bearing above the highest attachment that a leg goes to, as it hangs; what is between the hook and the legs hangs plumb."`
 	ThrustN            *float64 `json:"thrust_n,omitempty" doc:"The greatest horizontal part of a leg's force, which squeezes the load."`
 	FlattestLegDeg     *float64 `json:"flattest_leg_from_horizontal_deg,omitempty" doc:"Angle from horizontal of its flattest leg that is not slack."`
 	MassToleranceGiven bool     `json:"mass_tolerance_given" doc:"Whether the plan gives a tolerance of the mass; where it does not, mass_upper_kg is mass_kg."`
@@ -62,6 +63,10 @@ type Load struct {
 	MostUsedRatio      *float64 `json:"most_used_ratio,omitempty" doc:"The highest used_ratio of all parts. Absent unless that of every part is known."`
 	MostUsedPart       *string  `json:"most_used_part,omitempty" doc:"The part that it is of and where that works, as in S1 in hook/1; the first of several."`
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity" doc:"Whether it hangs as intended, can rock between slack legs, or turns over. Absent where it could not be computed."`
+	Corners            int      `json:"corners" doc:"At how many corners of the tolerances it was hung, besides as the plan has it."`
+	HangsAtWorst       *string  `json:"hangs_at_worst,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity,does_not_balance" doc:"How it hangs where its center of gravity lies least favorably within its tolerance; the same as hangs where there is none."`
+	WorstCorner        *string  `json:"worst_corner,omitempty" doc:"Where that is. Concerns a load that does not hang steady there."`
+	TiltAtWorstDeg     *float64 `json:"tilt_at_worst_deg,omitempty" doc:"The largest tilt within the tolerances; the same as tilt_deg where there are none."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`

@@ -14,18 +14,24 @@ type Leg struct {
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
 	AngleFromHorizontalDeg *float64 `json:"angle_from_horizontal_deg,omitempty" doc:"Its angle as it hangs. Absent where it is slack."`
 	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
+	TensionAtWorstN        *float64 `json:"tension_at_worst_n,omitempty" doc:"The most force in it with the center of gravity within its tolerance; its own force where there is none."`
+	WorstCorner            *string  `json:"worst_corner,omitempty" doc:"Where the center of gravity lies then. Concerns legs that carry more there."`
 	ShareRatio             *float64 `json:"share_ratio,omitempty" doc:"Its own force over the mean of all legs' own forces."`
-	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split; statics alone leaves no choice."`
+	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by differences of length, where stiffness settles the split; statics alone leaves no choice."`
+	BoundBy                *string  `json:"bound_by,omitempty" enum:"any_lengths,length_tolerance" doc:"Which differences those are: any, or those within the tolerance that the plan gives of every sling. Concerns a leg with a bound."`
 	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
-	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force and the counted one."`
-	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted" doc:"Which of the two that is."`
+	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force, at worst, and the counted one."`
+	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted" doc:"Which of the two that is."`
 	ThrustN                *float64 `json:"thrust_n,omitempty" doc:"Horizontal part of its own force, which squeezes the load."`
 	AngleStated            bool     `json:"angle_stated" doc:"Whether the plan states the angle at which it is meant to hang."`
 	StatedAngleDeg         *float64 `json:"stated_angle_from_horizontal_deg,omitempty" doc:"The angle from horizontal that the plan states. Does not concern a leg without."`
 	StatedAngleOffDeg      *float64 `json:"stated_angle_off_deg,omitempty" doc:"By how much it hangs otherwise than stated. Does not concern a leg without a stated angle."`
 	Slings                 int      `json:"slings" doc:"Number of slings in it."`
 	LaysJoined             *string  `json:"lays_joined,omitempty" enum:"alike,unlike" doc:"Whether right- and left-lay slings follow each other. Concerns a leg of two slings and more."`
+	SteelsNamed            int      `json:"steels_named" doc:"Number of its fittings of which the plan names the steel."`
 	SteelsMixed            bool     `json:"steels_mixed" doc:"Whether fittings of unlike series are in it, as far as the plan names their steel."`
+	TagNamesAngle          bool     `json:"tag_names_angle" doc:"Whether the tag of its bridle rates all legs together at an angle, from which statics leads to others."`
+	TagAngleDeg            *float64 `json:"tag_angle_from_horizontal_deg,omitempty" doc:"That angle. Concerns a leg of such a bridle."`
 	RatedByBand            bool     `json:"rated_by_band" doc:"Whether the tag of its sling or bridle holds for a band of angles, beyond which it may not be used."`
 	BandLeastDeg           *float64 `json:"band_least_from_horizontal_deg,omitempty" doc:"The flattest angle from horizontal of that band. Concerns a leg that is rated by band."`
 }

@@ -8,7 +8,7 @@ type Part struct {
 	Where       string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split       string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
 	RiggingN    float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`
-	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,legs_counted,whole_load" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, or the weight of all."`
+	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,whole_load" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, or the weight of all."`
 	LoadN       *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
 	LoadBoundN  *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	MarkedLoadN *float64 `json:"marked_load_n,omitempty" doc:"Its rated load as marked, or as its tag rates it for one leg."`

@@ -9,8 +9,10 @@ type Rope struct {
 
 	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
 	Core              string   `json:"core" enum:"fiber,iwrc,not_given" doc:"Its core."`
+	MakeKnown         bool     `json:"make_known" doc:"Whether class and lay are given, or one of them settles that it is no sling rope."`
 	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`
 	RotationResistant bool     `json:"rotation_resistant" doc:"Whether the plan names it as of a rotation-resistant class."`
+	LookedOver        bool     `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included."`
 	FaultsSeen        []string `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair" doc:"What is seen on it that puts it out of service."`
 	EyeKinds          []string `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made."`
 	Sleeves           []string `json:"sleeves" enum:"steel,aluminum,not_given" doc:"The metals of its sleeves; not_given stands for a sleeve, or an eye that may have one, of which the plan does not say."`

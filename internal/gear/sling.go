@@ -6,10 +6,13 @@ import "liftlint/internal/quantity"
 type WireRopeSling struct {
 	Common
 	Rope
-	Length     *quantity.Length // bearing point to bearing point, eyes included
-	Upper      Eye
-	Lower      Eye
-	FaultsSeen []string // what puts it out of service
+	Length *quantity.Length // bearing point to bearing point, eyes included
+	// LengthTolerance is how far the length may lie from that, either way.
+	LengthTolerance *quantity.Length
+	Upper           Eye
+	Lower           Eye
+	FaultsSeen      []string // what puts it out of service
+	LookedOver      bool     // whether the plan says what is seen on it, nothing included
 }
 
 // Rope is what a sling is made of; what the plan does not say is empty.

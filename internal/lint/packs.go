@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 
+	"liftlint/internal/builtin"
 	"liftlint/internal/nearest"
 	"liftlint/internal/policy"
 	"liftlint/internal/remedy"
@@ -87,6 +88,7 @@ func (o Options) ruleOptions(p policy.Profile) policy.Options {
 		Profile:  p,
 		Layers:   o.Config.Layers,
 		Remedies: remedy.Names(),
+		BuiltIn:  builtin.IDs(),
 	}
 }
 

@@ -52,10 +52,12 @@ func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
 			Lay:          f.text("lay"),
 			Diameter:     f.length("diameter"),
 		},
-		Length:     f.length("length"),
-		Upper:      decodeEye(f, "upper"),
-		Lower:      decodeEye(f, "lower"),
-		FaultsSeen: f.texts("faults_seen"),
+		Length:          f.length("length"),
+		LengthTolerance: f.length("length_tolerance"),
+		Upper:           decodeEye(f, "upper"),
+		Lower:           decodeEye(f, "lower"),
+		FaultsSeen:      f.texts("faults_seen"),
+		LookedOver:      f.of("faults_seen").exists(),
 	}
 }
 

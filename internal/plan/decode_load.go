@@ -16,6 +16,7 @@ func decodeLoad(f fields) Load {
 	}
 	if c := f.of("center_of_gravity"); c.exists() {
 		l.CenterOfGravity, _ = decodePoint(c)
+		l.CenterTolerance = c.length("tolerance")
 	}
 	for _, a := range f.of("attachments").items() {
 		l.Attachments = append(l.Attachments, decodeAttachment(a))

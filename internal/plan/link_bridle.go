@@ -33,6 +33,9 @@ func (l *linker) bridle(b *gear.Bridle, f fields) {
 				group.Legs = append(group.Legs, gear.BridleLeg{Pointer: u.Pointer, Sling: u.Item.(*gear.WireRopeSling)})
 			}
 		}
+		if group.Link != nil && len(group.Legs) > 2 {
+			l.fault(WrongPart, g.of("legs").node, fmt.Sprintf("%s is an intermediate link and takes two legs; here are %d", group.Link.ID, len(group.Legs)))
+		}
 		b.Groups = append(b.Groups, group)
 	}
 	if n := len(b.Legs()); n > 4 {

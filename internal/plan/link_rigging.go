@@ -19,6 +19,7 @@ func (l *linker) support(list []fields) Support {
 		for i, leg := range legs {
 			l.addLeg(&s, l.leg(leg, s, i), parked(leg))
 		}
+		s.Links = slices.DeleteFunc(s.Links, func(link LinkUse) bool { return len(link.Legs) == 0 })
 		l.allLegsOfBridle(s)
 		if !slices.ContainsFunc(legs, func(leg fields) bool { return !parked(leg) }) {
 			l.fault(WrongPart, f.of("legs").node, "every leg is parked: at least one has to carry the load")
@@ -54,19 +55,22 @@ func (l *linker) between(s *Support, by []fields) {
 func (l *linker) addLeg(s *Support, leg Leg, parked bool) {
 	if parked {
 		s.Parked = append(s.Parked, leg)
-		return
+	} else {
+		s.Legs = append(s.Legs, leg)
 	}
-	s.Legs = append(s.Legs, leg)
 	if leg.Link == nil {
 		return
 	}
-	for i := range s.Links {
-		if s.Links[i].Item == leg.Link.Item {
-			s.Links[i].Legs = append(s.Links[i].Legs, len(s.Legs)-1)
-			return
-		}
+	i := slices.IndexFunc(s.Links, func(link LinkUse) bool { return link.Item == leg.Link.Item })
+	if i < 0 {
+		i = len(s.Links)
+		s.Links = append(s.Links, LinkUse{Use: *leg.Link})
 	}
-	s.Links = append(s.Links, LinkUse{Use: *leg.Link, Legs: []int{len(s.Legs) - 1}})
+	if parked {
+		s.Links[i].Parked = append(s.Links[i].Parked, leg)
+	} else {
+		s.Links[i].Legs = append(s.Links[i].Legs, len(s.Legs)-1)
+	}
 }
 
 // parked reports whether a leg is hung up out of the way.

@@ -9,6 +9,7 @@ type Load struct {
 	MassTolerance       *quantity.Ratio
 	Size                *Size
 	CenterOfGravity     *Point
+	CenterTolerance     *quantity.Length // along, across and up, either way
 	Contents            *Contents
 	Freed               string // how it is known that nothing holds it down
 	StrengthConfirmedBy string

@@ -66,11 +66,12 @@ type BridleUse struct {
 	Bridle  *gear.Bridle
 }
 
-// LinkUse is an intermediate link with the legs that hang from it, by their
-// index in the support's Legs.
+// LinkUse is an intermediate link with the legs that hang from it: those that
+// carry by their index in the support's Legs, and those that are parked.
 type LinkUse struct {
 	Use
-	Legs []int
+	Legs   []int
+	Parked []Leg
 }
 
 // Leg is one leg from its support to its end.

@@ -12,5 +12,7 @@ func breaksAngle() []broken {
 			"leg hook/1 hangs at <angle_from_horizontal_deg 55> from horizontal; legs are usually kept at <note_deg 60> or steeper", "#/leg/0", 55},
 		{"angle/flatter_than_tag", "", func(d *facts.Document) { d.Legs[0].BandLeastDeg = ptr(70.0) },
 			"leg hook/1 hangs at <angle_from_horizontal_deg 65> from horizontal; its tag holds down to <band_least_from_horizontal_deg 70>", "#/leg/0", 65},
+		{"angle/flatter_than_tag_angle", "", func(d *facts.Document) { d.Legs[0].TagAngleDeg = ptr(70.0) },
+			"leg hook/1 hangs at <angle_from_horizontal_deg 65> from horizontal, flatter than the <tag_angle_from_horizontal_deg 70> on the tag of its bridle: the maker or a qualified person has to allow that", "#/leg/0", 65},
 	}
 }

@@ -32,7 +32,7 @@ func breaksTag() []broken {
 		{"tag/useful_fields_missing", "", func(d *facts.Document) {
 			d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs"}
 		},
-			"the tag of S1 does not show, though it would be useful: serial, design factor", "#/tag", 0},
+			"the tag of S1 does not show, though it would be useful: serial", "#/tag", 0},
 	}
 }
 

@@ -131,21 +131,48 @@ func (c *checker) severities(m custom) {
 		r.Grades = append(r.Grades, Grade{Name: g.Name, Severity: g.Severity})
 	}
 	for _, l := range c.ofRule() {
+		l.alive()
 		l.severities(len(m.Grades) > 0)
 		l.switchOff()
 	}
-	c.worstFirst()
+	c.worstFirst(m.Grades)
 }
 
 // worstFirst holds the grades to their order: Go keeps the first that a
 // subject reaches, and that has to be the most severe.
-func (c *checker) worstFirst() {
+func (c *checker) worstFirst(written []gradeEntry) {
 	for i := 1; i < len(c.rule.Grades); i++ {
 		a, b := c.rule.Grades[i-1], c.rule.Grades[i]
-		for _, s := range Stages() {
-			if !a.Severity.At(s).AtLeast(b.Severity.At(s)) {
-				c.meta(pointer("/custom/grades", i, "severity"), "grades stand worst first: %q is more severe than %q at stage %s", b.Name, a.Name, s)
-				break
+		stage, wrong := outOfOrder(a.Severity, b.Severity)
+		if !wrong {
+			continue
+		}
+		if _, own := outOfOrder(written[i-1].Severity, written[i].Severity); own {
+			c.meta(pointer("/custom/grades", i, "severity"), "grades stand worst first: %q is more severe than %q at stage %s", b.Name, a.Name, stage)
+			continue
+		}
+		c.disordered(a, b, stage)
+	}
+}
+
+// outOfOrder names the first stage at which the later grade is the more severe.
+func outOfOrder(a, b Levels) (stage string, wrong bool) {
+	for _, s := range Stages() {
+		if !a.At(s).AtLeast(b.At(s)) {
+			return s, true
+		}
+	}
+	return "", false
+}
+
+// disordered blames the last layer that set either of two grades.
+func (c *checker) disordered(a, b Grade, stage string) {
+	list := c.ofRule()
+	for i := len(list) - 1; i >= 0; i-- {
+		for _, name := range []string{b.Name, a.Name} {
+			if _, set := list[i].set.Grades[name]; set {
+				list[i].refuse("/grades/"+datafile.Escape(name), "grades of %s stand worst first, and with this %q is more severe than %q at stage %s: set both", c.rule.ID, b.Name, a.Name, stage)
+				return
 			}
 		}
 	}

@@ -10,12 +10,14 @@ func loadLevel(d *facts.Document) {
 	l.Freed, l.Contents, l.Hazard = true, "none", "none"
 	l.SizeGiven, l.CenterOutsideM = true, ptr(0.0)
 	l.ThrustN, l.FlattestLegDeg = ptr(1200.0), ptr(87.0)
+	l.HangsAtWorst, l.WorstCorner = ptr("steady"), ptr("+x +y -z")
 	for i := range d.Parts {
 		d.Parts[i].MarkedLoadN = ptr(50000.0)
 	}
 	leg := &d.Legs[0]
 	leg.AngleStated, leg.StatedAngleDeg, leg.StatedAngleOffDeg = true, ptr(64.0), ptr(1.0)
 	leg.RatedByBand, leg.BandLeastDeg = true, ptr(45.0)
+	leg.TagNamesAngle, leg.TagAngleDeg, leg.SteelsNamed = true, ptr(60.0), 2
 	attachmentsLevel(d)
 	d.Gear = append(d.Gear, levelShackle(d.Gear[0]))
 }

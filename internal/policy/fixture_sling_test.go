@@ -16,7 +16,7 @@ func slingsLevel(d *facts.Document) {
 			Record: facts.Record{Key: "rope/" + g.ID, At: fmt.Sprintf("#/rope/%d", i)}, ID: g.ID,
 			Described: []string{"class", "construction", "core", "grade", "finish", "lay"}, DiameterM: ptr(0.02), Core: "iwrc",
 			EyeKinds: []string{"flemish_sleeve"}, Sleeves: []string{"steel"}, SplicesGiven: true, ClearRopeD: ptr(120.0),
-			TemperatureGiven: true, LowestC: ptr(-5.0), HighestC: ptr(30.0),
+			TemperatureGiven: true, LowestC: ptr(-5.0), HighestC: ptr(30.0), LookedOver: true, MakeKnown: true,
 		})
 	}
 	last := &d.Gear[len(d.Gear)-1]

@@ -135,7 +135,7 @@ func TestProfilesDiffer(t *testing.T) {
 		t.Errorf("eu: %s, lacking %v", o.State, o.Names)
 	}
 	o := judge(t, builtin(t, "us"), d)["tag/missing_or_incomplete"].Outcomes[0]
-	if want := []string{"diameter", "hitch", "angle_from_horizontal"}; !cmp.Equal(o.Names, want) {
+	if want := []string{"diameter", "hitch"}; !cmp.Equal(o.Names, want) {
 		t.Errorf("us: lacking %v, want %v", o.Names, want)
 	}
 }

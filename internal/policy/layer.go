@@ -46,14 +46,20 @@ type ruleLayer struct {
 	set      Setting
 	own      bool   // a configuration, and not the profile
 	lockedBy string // an earlier layer that locks the rule
+	offBy    string // an earlier layer that switches it off
 }
 
 // ofRule lists the layers as they concern the checker's rule.
 func (c *checker) ofRule() []ruleLayer {
 	var list []ruleLayer
 	lockedBy := ""
+	offBy := ""
 	for i, l := range c.layers {
-		list = append(list, ruleLayer{c, l, l.Rules[c.rule.ID], i > 0, lockedBy})
+		set := l.Rules[c.rule.ID]
+		list = append(list, ruleLayer{c, l, set, i > 0, lockedBy, offBy})
+		if offBy == "" && set.Off != "" {
+			offBy = l.Name
+		}
 		if lockedBy == "" && slices.Contains(l.Locked, c.rule.ID) {
 			lockedBy = l.Name
 		}
@@ -81,6 +87,26 @@ func (l ruleLayer) free(under string) bool {
 	return l.lockedBy == ""
 }
 
+// freeParam is free for a parameter: which way makes it stricter is not known,
+// so that it stays as it is either way.
+func (l ruleLayer) freeParam(under string) bool {
+	if l.lockedBy != "" {
+		l.refuse(under, "rule %s is locked by %s: its parameters stay as they are there", l.rule.ID, l.lockedBy)
+	}
+	return l.lockedBy == ""
+}
+
+// alive refuses to set anything of a rule that is switched off: it would look
+// as if the rule were in force.
+func (l ruleLayer) alive() {
+	set := map[string]bool{"/severity": l.set.Severity != nil, "/grades": l.set.Grades != nil, "/params": l.set.Params != nil}
+	for _, under := range sortedKeys(set) {
+		if l.offBy != "" && set[under] {
+			l.refuse(under, "rule %s is switched off by %s, so that setting its %s would change nothing", l.rule.ID, l.offBy, under[1:])
+		}
+	}
+}
+
 func (l ruleLayer) params(from map[string]paramEntry) {
 	for _, name := range sortedKeys(l.set.Params) {
 		under := "/params/" + datafile.Escape(name)
@@ -95,7 +121,7 @@ func (l ruleLayer) params(from map[string]paramEntry) {
 			l.refuse(under, "parameter %s of %s: the value %s", name, l.rule.ID, why)
 			continue
 		}
-		if reflect.DeepEqual(v, p.Value) || !l.free(under) {
+		if reflect.DeepEqual(v, p.Value) || !l.freeParam(under) {
 			continue
 		}
 		l.note(name, Words(p.Value), Words(v))
@@ -149,7 +175,7 @@ func (l ruleLayer) switchOff() {
 	case !l.rule.Lowerable:
 		l.refuse("/off", "rule %s can't be switched off", l.rule.ID)
 	case l.free("/off"):
-		l.note("off", "on", "off: "+l.set.Off)
+		l.note("off", "on", l.set.Off)
 		l.rule.Off, l.rule.OffBy = l.set.Off, l.Name
 	}
 }

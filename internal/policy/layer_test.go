@@ -17,7 +17,7 @@ import (
 // first.
 func layered(t *testing.T, texts ...string) (*policy.Pack, error) {
 	t.Helper()
-	o := policy.Options{Sources: sources(), Profile: profile(t, "us")}
+	o := policy.Options{Sources: sources(), Profile: profile(t, "us"), BuiltIn: []string{"input/missing"}}
 	for i, text := range texts {
 		name := []string{"outer.yaml", "inner.yaml"}[i]
 		tree, ps := datafile.Read(datafile.Text{File: name, Text: text, Line: 1})
@@ -38,7 +38,7 @@ func layered(t *testing.T, texts ...string) (*policy.Pack, error) {
 // where it comes from.
 func TestLayers(t *testing.T) {
 	p, err := layered(t,
-		"rules: {angle/leg_too_flat: {params: {error_deg: 45, warning_deg: 50}}, tension/leg_slack: {severity: warning}, route/gear_unused: {off: kits travel whole}}",
+		"rules: {angle/leg_too_flat: {params: {error_deg: 45, warning_deg: 50}}, route/attachment_unused: {severity: warning}, route/gear_unused: {off: kits travel whole}}",
 		"rules: {angle/leg_too_flat: {params: {error_deg: 40}, grades: {below_usual: warning}}}")
 	if err != nil {
 		t.Fatal(err)
@@ -51,7 +51,7 @@ func TestLayers(t *testing.T) {
 	if diff := cmp.Diff(map[string]string{"error_deg": "40 inner.yaml", "warning_deg": "50 outer.yaml", "note_deg": "60 "}, from); diff != "" {
 		t.Error(diff)
 	}
-	slack, _ := p.Rule("tension/leg_slack")
+	slack, _ := p.Rule("route/attachment_unused")
 	if slack.Severity != policy.Always(finding.Warning) {
 		t.Errorf("%v", slack.Severity)
 	}
@@ -68,8 +68,8 @@ func TestLayers(t *testing.T) {
 		"angle/leg_too_flat | warning_deg | outer.yaml | 45 | 50",
 		"angle/leg_too_flat | error_deg | inner.yaml | 45 | 40",
 		"angle/leg_too_flat | below_usual | inner.yaml | note | warning",
-		"route/gear_unused | off | outer.yaml | on | off: kits travel whole",
-		"tension/leg_slack | severity | outer.yaml | error | warning",
+		"route/attachment_unused | severity | outer.yaml | error | warning",
+		"route/gear_unused | off | outer.yaml | on | kits travel whole",
 	}
 	if diff := cmp.Diff(want, list); diff != "" {
 		t.Error(diff)
@@ -79,15 +79,19 @@ func TestLayers(t *testing.T) {
 // TestLocks: nothing below weakens a locked rule; raising it stays free, and so
 // does saying the same again.
 func TestLocks(t *testing.T) {
-	const outer = "rules: {angle/leg_too_flat: {params: {error_deg: 45}}}\nlocked: [angle/leg_too_flat, tension/leg_slack]"
+	const outer = "rules: {angle/leg_too_flat: {params: {error_deg: 45}}, route/gear_unused: {off: kits}}\nlocked: [angle/leg_too_flat, route/attachment_unused]"
 	for _, c := range []struct{ inner, want string }{
-		{"rules: {angle/leg_too_flat: {params: {error_deg: 30}}}", "inner.yaml:1:39: rule angle/leg_too_flat is locked by outer.yaml: nothing below may weaken it"},
+		{"rules: {angle/leg_too_flat: {params: {error_deg: 30}}}", "inner.yaml:1:39: rule angle/leg_too_flat is locked by outer.yaml: its parameters stay as they are there"},
+		{"rules: {angle/leg_too_flat: {params: {error_deg: 50}}}", "inner.yaml:1:39: rule angle/leg_too_flat is locked by outer.yaml: its parameters stay as they are there"},
 		{"rules: {angle/leg_too_flat: {grades: {too_flat: warning}}}", "inner.yaml:1:39: rule angle/leg_too_flat is locked by outer.yaml: nothing below may weaken it"},
-		{"rules: {tension/leg_slack: {off: never mind}}", "inner.yaml:1:29: rule tension/leg_slack is locked by outer.yaml: nothing below may weaken it"},
-		{"rules: {tension/leg_slack: {severity: note}}", "inner.yaml:1:29: rule tension/leg_slack is locked by outer.yaml: nothing below may weaken it"},
+		{"rules: {route/attachment_unused: {off: never mind}}", "inner.yaml:1:35: rule route/attachment_unused is locked by outer.yaml: nothing below may weaken it"},
+		{"rules: {route/attachment_unused: {severity: note}}", "inner.yaml:1:35: rule route/attachment_unused is locked by outer.yaml: nothing below may weaken it"},
 		{"rules: {angle/leg_too_flat: {params: {error_deg: 45}, grades: {flat: error}}}", ""},
-		{"rules: {tension/leg_slack: {severity: error}}", ""},
-		{"locked: [angle/leg_to_flat]", `inner.yaml:1:10: there is no rule "angle/leg_to_flat" to lock: did you mean "angle/leg_too_flat"?`},
+		{"rules: {route/attachment_unused: {severity: error}}", ""},
+		{"locked: [input/missing]", "inner.yaml:1:10: input/missing is a check that is built in: it can't be locked"},
+		{"rules: {route/gear_unused: {severity: error}}", "inner.yaml:1:29: rule route/gear_unused is switched off by outer.yaml, so that setting its severity would change nothing"},
+		{"rules: {route/gear_unused: {off: for another reason}}", ""},
+		{"locked: [angle/leg_to_flat]", `inner.yaml:1:10: there is no rule "angle/leg_to_flat": did you mean "angle/leg_too_flat"?`},
 	} {
 		_, err := layered(t, outer, c.inner)
 		switch {
@@ -105,6 +109,9 @@ func TestLayersThatAreWrong(t *testing.T) {
 		"rules: {load/turns_over: {off: never}}":                                                        "outer.yaml:1:27: rule load/turns_over can't be switched off",
 		"rules: {load/tilt: {params: {error_deg: 60}}}":                                                 "outer.yaml:1:30: parameter error_deg of load/tilt: the value 60 is over 45, the most it can be",
 		"rules: {angle/leg_to_flat: {off: x}}":                                                          `outer.yaml:1:9: there is no rule "angle/leg_to_flat": did you mean "angle/leg_too_flat"?`,
+		"rules: {no/such_thing_at_all: {off: x}}":                                                       `outer.yaml:1:9: there is no rule "no/such_thing_at_all": liftlint rules lists them`,
+		"rules: {input/missing: {severity: note}}":                                                      "outer.yaml:1:9: input/missing is a check that is built in: it can't be set",
+		"rules: {angle/leg_too_flat: {grades: {flat: error, too_flat: warning}}}":                       `outer.yaml:1:39: grades of angle/leg_too_flat stand worst first, and with this "flat" is more severe than "too_flat" at stage draft: set both`,
 		"rules: {load/tilt: {params: {eror_deg: 3}}}":                                                   `outer.yaml:1:30: rule load/tilt has no parameter "eror_deg": did you mean "error_deg"?`,
 		"rules: {load/turns_over: {grades: {overturns: {draft: note, review: error, prelift: error}}}}": "outer.yaml:1:36: rule load/turns_over can't be lowered",
 	} {

@@ -160,15 +160,27 @@ func (l *loader) strangers(known []string) {
 	for _, layer := range l.options.layers() {
 		for _, id := range sortedKeys(layer.Rules) {
 			if l.options.wants(id) && !slices.Contains(known, id) {
-				l.problems.Add(layer.problem("/rules/"+datafile.Escape(id), "there is no rule %q%s", id, nearest.Hint(id, known)))
+				l.problems.Add(layer.problem("/rules/"+datafile.Escape(id), "%s", l.noRule(id, "set", known)))
 			}
 		}
 		for i, id := range layer.Locked {
 			if strings.Contains(id, "/") && l.options.wants(id) && !slices.Contains(known, id) { // "profile" is no rule
-				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "there is no rule %q to lock%s", id, nearest.Hint(id, known)))
+				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "%s", l.noRule(id, "locked", known)))
 			}
 		}
 	}
+}
+
+// noRule words that there is no rule to be set or locked. Not all are listed:
+// there are too many.
+func (l *loader) noRule(id, verb string, known []string) string {
+	if slices.Contains(l.options.BuiltIn, id) {
+		return fmt.Sprintf("%s is a check that is built in: it can't be %s", id, verb)
+	}
+	if near, ok := nearest.Name(id, known); ok {
+		return fmt.Sprintf("there is no rule %q: did you mean %q?", id, near)
+	}
+	return fmt.Sprintf("there is no rule %q: liftlint rules lists them", id)
 }
 
 // compile types and compiles the rules that have no problem of their own.

@@ -25,6 +25,7 @@ type Options struct {
 	Only     []string      // the ids of the rules to load; nil loads all
 	Deadline time.Duration // for one Judge; DefaultDeadline when zero
 	Remedies []string      // the remedies there are; nil leaves their names unchecked
+	BuiltIn  []string      // checks that are no rules, for messages
 
 	mutant  bool   // what nothing reads is let pass: a mutant may have lost the condition that did
 	without string // the field whose condition in where a mutant has lost

@@ -98,7 +98,7 @@ func TestProfilesThatAreWrong(t *testing.T) {
 		{"kind of gear", "[shackle]", "[shackel]", `own.yaml:5:14: "shackel" is no kind of gear: did you mean "shackle"?`},
 		{"twice", "[shackle]", "[shackle, shackle]", "own.yaml:5:6: kinds: "},
 		{"two documents", "title: Our practice", "---\ntitle: Our practice", "own.yaml:1:1: one YAML document is wanted here, found 2"},
-		{"empty", plainProfile, "", "own.yaml:1:1: one YAML document is wanted here, found "},
+		{"empty", plainProfile, "", "own.yaml:1:1: this file is empty"},
 		{"name", "name: own", "name: another", `own.yaml:1:1: the profile's name is "another", and its file is own.yaml`},
 		{"alias", "name: own", "name: &n own", "own.yaml:1:7: Anchor"},
 		{"infinity", "months: 6", "months: .inf", "own.yaml:5:49: Infinity"},
@@ -132,7 +132,7 @@ func loadWith(t *testing.T, rules string) (*policy.Pack, error) {
 func TestWhatAProfileSets(t *testing.T) {
 	p, err := loadWith(t, `rules:
   angle/leg_too_flat: {params: {error_deg: 35}, grades: {flat: error}}
-  tension/leg_slack: {severity: {draft: note, review: warning, prelift: error}}
+  route/gear_unused: {severity: {draft: note, review: warning, prelift: error}}
   route/attachment_unused: {off: our lugs are welded on for good}
 `)
 	if err != nil {
@@ -140,10 +140,9 @@ func TestWhatAProfileSets(t *testing.T) {
 	}
 	d := level()
 	d.Legs[0].AngleFromHorizontalDeg = ptr(34.0)
-	d.Legs[1].Slack = ptr(true)
 	d.Attachments[0].Legs = 0
 	got := judge(t, p, d)
-	angle, slack, unused := got["angle/leg_too_flat"], got["tension/leg_slack"], got["route/attachment_unused"]
+	angle, idle, unused := got["angle/leg_too_flat"], got["route/gear_unused"], got["route/attachment_unused"]
 	if o := angle.Outcomes[0]; o.Grade == nil || o.Grade.Name != "too_flat" {
 		t.Errorf("angle: %+v", o)
 	}
@@ -153,8 +152,8 @@ func TestWhatAProfileSets(t *testing.T) {
 	if s := angle.Rule.Grades[1].Severity.At(policy.Review); s != finding.Error {
 		t.Errorf("flat is %s", s)
 	}
-	if s := slack.Rule.SeverityOf(slack.Outcomes[1], policy.Review); s != finding.Warning {
-		t.Errorf("slack is %s", s)
+	if s := idle.Rule.SeverityOf(idle.Outcomes[0], policy.Review); s != finding.Warning {
+		t.Errorf("unused gear is %s", s)
 	}
 	if unused.DoesNotApply != "switched off by profile own: our lugs are welded on for good" {
 		t.Errorf("unused: %q", unused.DoesNotApply)

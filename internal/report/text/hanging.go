@@ -34,6 +34,9 @@ func sentences(d *facts.Document, units quantity.System) []string {
 	if load.TiltDeg != nil {
 		out = append(out, "tilted by "+figure("tilt_deg", *load.TiltDeg, units))
 	}
+	if load.TiltAtWorstDeg != nil && load.Corners > 0 {
+		out = append(out, "by up to "+figure("tilt_deg", *load.TiltAtWorstDeg, units)+" within its tolerances")
+	}
 	if len(d.Hooks) > 0 && d.Hooks[0].LoadN != nil {
 		out = append(out, figure("load_n", *d.Hooks[0].LoadN, units)+" on the hook")
 	}

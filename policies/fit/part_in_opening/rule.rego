@@ -6,7 +6,7 @@
 # custom:
 #   severity: error
 #   over: fits
-#   where: {what: [link_in_bow, part_in_link, body_in_socket, eye_in_jaw]}
+#   where: {what: [link_in_bow, part_in_link, body_in_socket, eye_in_jaw, eye_in_opening]}
 #   measured: needs_m
 #   limit: room_m
 #   message: "{inner} takes up {measured}; {outer} is {limit} wide"

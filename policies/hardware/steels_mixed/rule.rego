@@ -6,6 +6,8 @@
 # custom:
 #   severity: note
 #   over: legs
+#   where:
+#     steels_named: {at_least: 2}
 #   message: "the fittings of leg {id} belong to unlike series of steel: the weakest decides, and spares are mixed up easily"
 #   cite:
 #     - {document: common practice, basis: practice}

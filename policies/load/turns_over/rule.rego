@@ -12,6 +12,9 @@
 #       message: "the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that"
 #     - name: overturns
 #       severity: error
+#     - name: at_worst
+#       severity: error
+#       message: "the load turns over or finds no rest where its center of gravity lies at {worst_corner} of its tolerance"
 #     - name: rocks
 #       severity: {draft: warning, review: warning, prelift: error}
 #       message: "the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
@@ -30,6 +33,11 @@ finding contains {"key": load.key, "grade": "points_below_center_of_gravity"} if
 finding contains {"key": load.key, "grade": "overturns"} if {
 	some load in input.loads
 	load.hangs == "overturns"
+}
+
+finding contains {"key": load.key, "grade": "at_worst"} if {
+	some load in input.loads
+	load.hangs_at_worst in ["overturns", "points_below_center_of_gravity", "does_not_balance"]
 }
 
 finding contains {"key": load.key, "grade": "rocks"} if {

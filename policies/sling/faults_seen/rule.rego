@@ -7,6 +7,7 @@
 # custom:
 #   severity: error
 #   over: ropes
+#   where: {looked_over: [true]}
 #   message: "{id} is out of service for what is seen on it: {names}"
 #   waivable: false
 #   cite:

@@ -2,10 +2,13 @@ package liftlint.rules.sling.faults_seen_test
 
 import data.liftlint.rules.sling.faults_seen.finding
 
-found(faults) := got if got := finding with input as {"ropes": [{"key": "rope/S1", "faults_seen": faults}]}
+found(faults) := got if got := finding with input as {"ropes": [{"key": "rope/S1", "looked_over": true, "faults_seen": faults}]}
 
 test_breaks_in_one_finding if found(["kink", "heat"]) == {{"key": "rope/S1", "names": ["kink", "heat"]}}
 
 test_meets if found([]) == set()
 
 test_breaks_with_one if found(["crushed"]) == {{"key": "rope/S1", "names": ["crushed"]}}
+test_not_looked_over if {
+	finding == set() with input as {"ropes": [{"key": "rope/S1", "looked_over": false, "faults_seen": []}]}
+}

@@ -6,6 +6,7 @@
 #   unlays unless both its ends are kept from turning, which a sling's are not.
 # custom:
 #   over: ropes
+#   where: {make_known: [true]}
 #   grades:
 #     - name: rotation_resistant
 #       severity: error

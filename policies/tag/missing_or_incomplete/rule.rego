@@ -11,7 +11,7 @@
 #     tagged_with_bridle: [false]
 #     uses: {at_least: 1}
 #   params:
-#     required: [maker, diameter, rated_load, hitch, angle_from_horizontal]
+#     required: [maker, diameter, rated_load, hitch]
 #     required_of_bridles: [maker, diameter, rated_load, angle_from_horizontal, legs, rated_for]
 #   grades:
 #     - name: missing

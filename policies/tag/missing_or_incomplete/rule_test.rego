@@ -12,7 +12,7 @@ sling(state, shows) := {
 	"tag": {"state": state, "shows": shows},
 }
 
-all := ["maker", "diameter", "rated_load", "hitch", "angle_from_horizontal"]
+all := ["maker", "diameter", "rated_load", "hitch"]
 
 test_breaks_missing if found(sling("missing", [])) == {{"key": "gear/S1", "grade": "missing"}}
 
@@ -24,7 +24,7 @@ test_breaks_incomplete_in_one_finding if {
 	found(sling("legible", ["diameter", "hitch", "serial"])) == {{
 		"key": "gear/S1",
 		"grade": "incomplete",
-		"names": ["maker", "rated_load", "angle_from_horizontal"],
+		"names": ["maker", "rated_load"],
 	}}
 }
 
@@ -67,10 +67,10 @@ test_gear_that_is_not_used if {
 }
 
 test_breaks_without_one if {
-	found(sling("legible", ["maker", "diameter", "rated_load", "hitch"])) == {{
+	found(sling("legible", ["maker", "diameter", "rated_load"])) == {{
 		"key": "gear/S1",
 		"grade": "incomplete",
-		"names": ["angle_from_horizontal"],
+		"names": ["hitch"],
 	}}
 }
 

@@ -1,9 +1,9 @@
 # METADATA
 # title: Useful fields missing on a tag
 # description: >-
-#   A sling or bridle can be used by what its tag has to show. A serial number, the number
-#   of legs and the design factor besides make sure that register, certificate
-#   and inspection report speak of this one, and of what its rating rests on.
+#   A sling or bridle can be used by what its tag has to show. A serial number
+#   besides makes sure that register, certificate and inspection report speak of
+#   this one.
 # custom:
 #   severity: note
 #   over: gear
@@ -12,8 +12,7 @@
 #     uses: {at_least: 1}
 #     tag.state: [legible]
 #   params:
-#     useful: [serial, legs, design_factor]
-#     useful_of_bridles: [serial, design_factor]
+#     useful: [serial]
 #   message: "the tag of {id} does not show, though it would be useful: {names}"
 #   place: tag
 #   cite:
@@ -24,14 +23,6 @@ import data.params.tag.useful_fields_missing as p
 
 finding contains {"key": item.key, "names": lacking} if {
 	some item in input.gear
-	item.kind == "wire_rope_sling"
 	lacking := [field | some field in p.useful; not field in item.tag.shows]
-	count(lacking) > 0
-}
-
-finding contains {"key": item.key, "names": lacking} if {
-	some item in input.gear
-	item.kind == "bridle"
-	lacking := [field | some field in p.useful_of_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }

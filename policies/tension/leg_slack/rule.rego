@@ -5,14 +5,26 @@
 #   when the load moves. On four stiff legs it shows that lengths or points do
 #   not suit the center of gravity.
 # custom:
-#   severity: error
 #   over: legs
+#   grades:
+#     - name: by_statics
+#       severity: error
+#     - name: by_stiffness
+#       severity: warning
+#       message: "leg {id} to {to} hangs slack with the lengths as given: small differences of length decide which legs carry"
 #   message: "leg {id} to {to} hangs slack: the other legs carry its share"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.tension.leg_slack
 
-finding contains leg.key if {
+finding contains {"key": leg.key, "grade": "by_statics"} if {
 	some leg in input.legs
+	leg.split == "settled_by_statics"
+	leg.slack == true
+}
+
+finding contains {"key": leg.key, "grade": "by_stiffness"} if {
+	some leg in input.legs
+	leg.split == "settled_by_stiffness"
 	leg.slack == true
 }

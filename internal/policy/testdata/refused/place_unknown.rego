@@ -19,4 +19,4 @@ finding contains leg.key if {
 	leg.angle_from_horizontal_deg < p.minimum_deg
 }
 
-# want 7:5: inspection: "inspection" is no field of legs: there is angle_from_horizontal_deg, angle_stated, at, band_least_from_horizontal_deg, ends_at, ends_in, eye_to_eye, from, id, judged_by, key, lays_joined, length_m, rated_by_band, share_ratio, slack, slings, split, stated_angle_from_horizontal_deg, stated_angle_off_deg, steels_mixed, tension_bound_n, tension_counted_n, tension_judged_n, tension_n, thrust_n, to
+# want 7:5: inspection: "inspection" is no field of legs: there is angle_from_horizontal_deg, angle_stated, at, band_least_from_horizontal_deg, bound_by, ends_at, ends_in, eye_to_eye, from, id, judged_by, key, lays_joined, length_m, rated_by_band, share_ratio, slack, slings, split, stated_angle_from_horizontal_deg, stated_angle_off_deg, steels_mixed, steels_named, tag_angle_from_horizontal_deg, tag_names_angle, tension_at_worst_n, tension_bound_n, tension_counted_n, tension_judged_n, tension_n, thrust_n, to, worst_corner

@@ -1,0 +1,98 @@
+package compute
+
+import (
+	"gonum.org/v1/gonum/spatial/r3"
+
+	"liftlint/internal/mechanics"
+)
+
+// solve hangs the load. Where two legs share an intermediate link, the link hangs
+// in the line of their resultant, and the legs spread from its lower end: that
+// makes them flatter than if it lay in line with each, and their pull greater. The
+// link's lower end is moved into that line until it stays. Whether the load stands
+// is said of the legs as one line each, for a fixed lower end would hold it.
+func (w *work) solve(model mechanics.Model) (mechanics.Result, error) {
+	straight, err := mechanics.Solve(model, mechanics.Options{})
+	if err != nil || straight.Verdict != mechanics.Steady || !w.linksBend() {
+		return straight, err
+	}
+	bent := model
+	bent.Lines = append([]mechanics.Line{}, model.Lines...)
+	lines := straight.Balance.Lines
+	for bend := range mostBends {
+		moved := w.bendLinks(&bent, model, lines, bend > manyBends)
+		result, err := mechanics.Solve(bent, mechanics.Options{})
+		if err != nil {
+			return result, err
+		}
+		if result.Verdict != mechanics.Steady {
+			return result, nil
+		}
+		lines = result.Balance.Lines
+		if moved < sameEndM {
+			return withStability(result, straight), nil
+		}
+	}
+	straight.Verdict, straight.Balance = mechanics.NoBalance, nil
+	straight.Why = []mechanics.Reason{{Cause: mechanics.Unsettled, Body: mechanics.World, Text: "no rest was found for the intermediate links"}}
+	return straight, nil
+}
+
+const (
+	mostBends = 60
+	manyBends = 8    // after which a link goes half the way only, lest it swing to and fro
+	sameEndM  = 1e-7 // by which a link's lower end may still move
+)
+
+// linksBend reports whether any intermediate link takes two legs and has a
+// length.
+func (w *work) linksBend() bool {
+	for _, l := range w.plan.Support.Links {
+		if length, _ := l.Item.Bearing(); len(l.Legs) > 1 && length != nil {
+			return true
+		}
+	}
+	return false
+}
+
+// bendLinks puts the lower end of each link into the line of its legs' pull, as they
+// pulled last, or half the way there, and gives how far the furthest moved, in
+// meters.
+func (w *work) bendLinks(bent *mechanics.Model, straight mechanics.Model, lines []mechanics.LineState, half bool) float64 {
+	furthest := 0.0
+	for _, l := range w.plan.Support.Links {
+		length, _ := l.Item.Bearing()
+		if length == nil || len(l.Legs) < 2 {
+			continue
+		}
+		var pull r3.Vec
+		for _, i := range l.Legs {
+			pull = r3.Add(pull, r3.Scale(max(lines[i].TensionN, 1e-9), lines[i].Direction))
+		}
+		end := r3.Scale(float64(*length), r3.Unit(pull))
+		if half {
+			end = r3.Scale(float64(*length), r3.Unit(r3.Add(end, bent.Lines[l.Legs[0]].From.At)))
+		}
+		for _, i := range l.Legs {
+			line := straight.Lines[i]
+			furthest = max(furthest, r3.Norm(r3.Sub(end, bent.Lines[i].From.At)))
+			line.From, line.LengthM = mechanics.Hook(end), line.LengthM-float64(*length)
+			line.StiffnessN *= line.LengthM / straight.Lines[i].LengthM // the same rope, without the link
+			bent.Lines[i] = line
+		}
+	}
+	return furthest
+}
+
+// withStability takes what is said of standing, and of the hook's place, from the
+// legs as straight lines.
+func withStability(bent, straight mechanics.Result) mechanics.Result {
+	b := *bent.Balance
+	b.RightingM, b.Rocks, b.Rests = straight.Balance.RightingM, straight.Balance.Rocks, straight.Balance.Rests
+	b.Bodies = append([]mechanics.BodyState{}, b.Bodies...)
+	for i, body := range straight.Balance.Bodies {
+		b.Bodies[i].HookOffset, b.Bodies[i].HasHookOffset = body.HookOffset, body.HasHookOffset
+	}
+	bent.Balance = &b
+	return bent
+}
