@@ -41,6 +41,19 @@ var load = sync.OnceValues(func() ([]Check, error) {
 // All lists the catalog in its order.
 func All() ([]Check, error) { return load() }
 
+// IDs lists the ids of the catalog in its order.
+func IDs() []string {
+	checks, err := load()
+	if err != nil {
+		return nil
+	}
+	ids := make([]string, len(checks))
+	for i, c := range checks {
+		ids[i] = c.ID
+	}
+	return ids
+}
+
 // Lookup returns the check with that id.
 func Lookup(id string) (Check, bool) {
 	checks, err := load()

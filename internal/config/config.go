@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"liftlint/internal/datafile"
 	"liftlint/internal/policy"
@@ -35,10 +36,10 @@ type Config struct {
 func (c Config) Key() string { return fmt.Sprint(c.Files) }
 
 // For finds the configurations that hold for a folder: every liftlint.yaml
-// from it upwards, as far as the folder that holds the repository (the one with
-// .git in it) or the root. A folder below can't leave out one above, so that
-// what is locked there stays so. The error is datafile.Problems where a file is
-// wrong.
+// from it up to the root of the file system. A folder below can't leave out one
+// above, be it a repository of its own, so that what is locked there stays so.
+// The error is datafile.Problems where a file is wrong, and where one has a name
+// that is nearly right: it would be passed over in silence.
 func For(folder string) (Config, error) {
 	folder, err := filepath.Abs(folder)
 	if err != nil {
@@ -46,6 +47,9 @@ func For(folder string) (Config, error) {
 	}
 	var files []string
 	for {
+		if err := misnamed(folder); err != nil {
+			return Config{}, err
+		}
 		file := filepath.Join(folder, FileName)
 		if info, err := os.Stat(file); err == nil && !info.IsDir() {
 			files = append(files, file)
@@ -53,13 +57,30 @@ func For(folder string) (Config, error) {
 			return Config{}, err // one that can't be looked at may hold locks
 		}
 		parent := filepath.Dir(folder)
-		if _, err := os.Lstat(filepath.Join(folder, ".git")); err == nil || parent == folder {
+		if parent == folder {
 			break
 		}
 		folder = parent
 	}
 	slices.Reverse(files)
 	return Read(files...)
+}
+
+// misnamed refuses a file whose name is that of a configuration but for its
+// ending, a dot before it, or its case. A folder that can't be listed may hold
+// none, as far as can be told: what it is asked for by name still is.
+func misnamed(folder string) error {
+	entries, err := os.ReadDir(folder)
+	if err != nil {
+		return nil
+	}
+	for _, e := range entries {
+		plain := strings.TrimPrefix(strings.ToLower(e.Name()), ".")
+		if e.Name() != FileName && !e.IsDir() && (plain == FileName || plain == "liftlint.yml") {
+			return datafile.Problems{{File: shown(filepath.Join(folder, e.Name())), Message: "a configuration is named " + FileName + ": rename this file"}}
+		}
+	}
+	return nil
 }
 
 // Read reads the configurations named, the outermost first.
@@ -95,7 +116,7 @@ type written struct {
 func (r *reader) file(path string, by []string) {
 	name := shown(path)
 	if slices.Contains(by, path) {
-		r.problems.Add(datafile.Problem{File: name, Message: "this configuration extends itself, by way of " + fmt.Sprint(len(by)-1) + " others"})
+		r.problems.Add(datafile.Problem{File: name, Message: circle(by[slices.Index(by, path)+1:])})
 		return
 	}
 	if r.seen[path] {
@@ -115,6 +136,18 @@ func (r *reader) file(path string, by []string) {
 		}
 	}
 	r.take(path, name, w, tree)
+}
+
+// circle words that a configuration extends itself, by way of these.
+func circle(by []string) string {
+	if len(by) == 0 {
+		return "this configuration extends itself"
+	}
+	names := make([]string, len(by))
+	for i, path := range by {
+		names[i] = shown(path)
+	}
+	return "this configuration extends itself, by way of " + strings.Join(names, ", then ")
 }
 
 func (r *reader) read(path, name string) (written, *datafile.Tree, bool) {

@@ -9,12 +9,11 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-// folder lays files out below a new working folder, which is the root of a
-// repository unless files say otherwise.
+// folder lays files out below a new working folder, above which there is no
+// configuration.
 func folder(t *testing.T, files map[string]string) {
 	t.Helper()
 	root := t.TempDir()
-	files[".git/HEAD"] = "ref: x\n"
 	for name, text := range files {
 		path := filepath.Join(root, filepath.FromSlash(name))
 		if err := os.MkdirAll(filepath.Dir(path), 0o755); err != nil {
@@ -64,11 +63,36 @@ func TestFor(t *testing.T) {
 	}
 }
 
-// TestRepositoryIsTheBound: what lies above the repository plays no part.
-func TestRepositoryIsTheBound(t *testing.T) {
-	folder(t, map[string]string{"liftlint.yaml": "liftlint: 1\nprofile: eu\n", "sub/.git/HEAD": "x", "sub/deep/x": ""})
-	if c, err := For("sub/deep"); err != nil || len(c.Files) != 0 {
+// TestARepositoryIsNoBound: one below can't shake off what holds above it.
+func TestARepositoryIsNoBound(t *testing.T) {
+	folder(t, map[string]string{"liftlint.yaml": "liftlint: 1\nprofile: eu\nlocked: [profile]\n", "sub/.git/HEAD": "x", "sub/deep/x": ""})
+	if c, err := For("sub/deep"); err != nil || c.Profile != "eu" || !c.ProfileHeld {
 		t.Errorf("%+v, %v", c, err)
+	}
+}
+
+// TestNearlyTheRightName: such a file is not passed over in silence, wherever it
+// is looked for.
+func TestNearlyTheRightName(t *testing.T) {
+	for _, name := range []string{"liftlint.yml", ".liftlint.yaml", ".liftlint.yml", "Liftlint.YAML"} {
+		folder(t, map[string]string{name: "liftlint: 1\n", "a/b/x": ""})
+		if _, err := For("a/b"); err == nil || err.Error() != name+": a configuration is named liftlint.yaml: rename this file" {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	folder(t, map[string]string{"liftlint.yml/x": "", "my-liftlint.yml": "", "liftlint.yaml": "liftlint: 1\n"})
+	if c, err := For("."); err != nil || len(c.Files) != 1 {
+		t.Errorf("%+v, %v", c, err)
+	}
+}
+
+// TestCircles: a configuration that extends itself says by way of which.
+func TestCircles(t *testing.T) {
+	folder(t, map[string]string{
+		"liftlint.yaml": "liftlint: 1\nextends: b.yaml\n", "b.yaml": "liftlint: 1\nextends: c.yaml\n", "c.yaml": "liftlint: 1\nextends: liftlint.yaml\n",
+	})
+	if _, err := For("."); err == nil || err.Error() != "liftlint.yaml: this configuration extends itself, by way of b.yaml, then c.yaml" {
+		t.Errorf("%v", err)
 	}
 }
 
@@ -99,7 +123,7 @@ func TestWrong(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
 		{"liftlint: 1\nprofil: us\n", `liftlint.yaml:2:1: "profil" is no key here: did you mean "profile"?`},
 		{"profile: us\n", `liftlint.yaml:1:1: "liftlint" is missing`},
-		{"liftlint: 2\n", "liftlint.yaml:1:1: liftlint: "},
+		{"liftlint: 2\n", "liftlint.yaml:1:1: liftlint: 1 is wanted here, found 2"},
 		{"liftlint: 1\nextends: nowhere.yaml\n", "liftlint.yaml:2:1: extends nowhere.yaml: no such file or directory"},
 		{"liftlint: 1\nextends: liftlint.yaml\n", "liftlint.yaml: this configuration extends itself"},
 		{"liftlint: 1\nrule_folders: [rules]\n", "liftlint.yaml:2:16: rules: no such file or directory"},
@@ -110,7 +134,7 @@ func TestWrong(t *testing.T) {
 		{"liftlint: 1\nrules: {angle/leg_too_flat: {off: ''}}\n", "liftlint.yaml:2:30: off is empty"},
 		{"liftlint: 1\nrules: {angle/leg_too_flat: {}}\n", "liftlint.yaml:2:9: angle/leg_too_flat is empty"},
 		{"a: &x 1\n", "liftlint.yaml:1:4: Anchor"},
-		{"", "liftlint.yaml:1:1: one YAML document is wanted here"},
+		{"", "liftlint.yaml:1:1: this file is empty"},
 	} {
 		folder(t, map[string]string{"liftlint.yaml": c.text, "empty/x": ""})
 		if _, err := For("."); err == nil || !strings.HasPrefix(err.Error(), c.want) {
