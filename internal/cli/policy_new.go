@@ -1,10 +1,9 @@
 package cli
 
 import (
-	"errors"
 	"fmt"
-	"io/fs"
 	"os"
+	"path/filepath"
 
 	"github.com/spf13/cobra"
 
@@ -22,7 +21,9 @@ func newPolicyNew(e Environment) *cobra.Command {
 		Short: "Begin a rule: its text, its tests and its two examples",
 		Long: `New writes a rule that can be run at once, with its tests and its two example
 plans, to be changed into what is wanted. It goes into the first folder of rules
-that liftlint.yaml names; where there is no liftlint.yaml, that is begun too.`,
+that the nearest liftlint.yaml names, from this folder upwards; where there is no
+liftlint.yaml, that is begun too. Nothing is written into a folder that lies outside
+that of the liftlint.yaml, unless --in says so.`,
 		Example: "  liftlint policy new angle/steep_legs",
 		Args:    cobra.ExactArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return beginRule(e, folder, args[0]) },
@@ -32,13 +33,10 @@ that liftlint.yaml names; where there is no liftlint.yaml, that is begun too.`,
 }
 
 func beginRule(e Environment, folder, id string) error {
-	c, err := config.For(".")
-	if err != nil {
-		return wrongUsage(err)
-	}
 	begun := false
 	if folder == "" {
-		if folder, begun, err = ruleFolder(c); err != nil {
+		var err error
+		if folder, begun, err = ruleFolder(); err != nil {
 			return wrongUsage(err)
 		}
 	}
@@ -59,14 +57,36 @@ func beginRule(e Environment, folder, id string) error {
 	return nil
 }
 
-// ruleFolder is where a new rule goes: the first folder that a configuration
-// names, or the usual one with a configuration to be begun.
-func ruleFolder(c config.Config) (folder string, begin bool, err error) {
-	if len(c.Rules) > 0 {
-		return c.Rules[0].Root, false, nil
-	}
-	if _, err := os.Stat(config.FileName); errors.Is(err, fs.ErrNotExist) {
+// ruleFolder is where a new rule goes: the first folder that the nearest
+// configuration names, or the usual one with a configuration to be begun. What
+// lies outside that configuration's own folder belongs to somebody else.
+func ruleFolder() (folder string, begin bool, err error) {
+	file, folders, ok, err := config.Nearest(".")
+	switch {
+	case err != nil:
+		return "", false, err
+	case !ok:
 		return usualRules, true, nil
 	}
-	return "", false, fmt.Errorf("%s names no folder of rules: add  rule_folders: [%s]  to it, with the folder made, or say where with --in", config.FileName, usualRules)
+	name := fromHere(file)
+	if len(folders) == 0 {
+		return "", false, fmt.Errorf("%s names no folder of rules of its own: add  rule_folders: [%s]  to it, or say where with --in", name, usualRules)
+	}
+	inside, err := filepath.Rel(filepath.Dir(file), folders[0])
+	if err != nil || !filepath.IsLocal(inside) {
+		return "", false, fmt.Errorf("%s, which %s names, lies outside its folder: say with --in that the rule is to go there", fromHere(folders[0]), name)
+	}
+	return fromHere(folders[0]), false, nil
+}
+
+// fromHere is a path as seen from the working folder.
+func fromHere(path string) string {
+	here, err := os.Getwd()
+	if err != nil {
+		return path
+	}
+	if rel, err := filepath.Rel(here, path); err == nil {
+		return filepath.ToSlash(rel)
+	}
+	return path
 }

@@ -35,26 +35,56 @@ type Config struct {
 // Key tells configurations apart: those with the same key are the same.
 func (c Config) Key() string { return fmt.Sprint(c.Files) }
 
+// Nearest is the configuration nearest to a folder, from it up to the root,
+// with the folders of rules that it names; these need not be there yet. It is
+// false where there is none.
+func Nearest(folder string) (file string, rules []string, ok bool, err error) {
+	files, err := find(folder)
+	if err != nil || len(files) == 0 {
+		return "", nil, false, err
+	}
+	file = files[len(files)-1]
+	r := reader{}
+	w, _, read := r.read(file, shown(file))
+	if !read {
+		return "", nil, false, r.problems.Sorted()
+	}
+	for _, f := range w.RuleFolders {
+		rules = append(rules, filepath.Join(filepath.Dir(file), filepath.FromSlash(f)))
+	}
+	return file, rules, true, nil
+}
+
 // For finds the configurations that hold for a folder: every liftlint.yaml
 // from it up to the root of the file system. A folder below can't leave out one
 // above, be it a repository of its own, so that what is locked there stays so.
 // The error is datafile.Problems where a file is wrong, and where one has a name
 // that is nearly right: it would be passed over in silence.
 func For(folder string) (Config, error) {
-	folder, err := filepath.Abs(folder)
+	files, err := find(folder)
 	if err != nil {
 		return Config{}, err
+	}
+	return Read(files...)
+}
+
+// find lists the configurations from a folder up to the root, the outermost
+// first.
+func find(folder string) ([]string, error) {
+	folder, err := filepath.Abs(folder)
+	if err != nil {
+		return nil, err
 	}
 	var files []string
 	for {
 		if err := misnamed(folder); err != nil {
-			return Config{}, err
+			return nil, err
 		}
 		file := filepath.Join(folder, FileName)
 		if info, err := os.Stat(file); err == nil && !info.IsDir() {
 			files = append(files, file)
 		} else if err != nil && !errors.Is(err, fs.ErrNotExist) {
-			return Config{}, err // one that can't be looked at may hold locks
+			return nil, err // one that can't be looked at may hold locks
 		}
 		parent := filepath.Dir(folder)
 		if parent == folder {
@@ -63,7 +93,7 @@ func For(folder string) (Config, error) {
 		folder = parent
 	}
 	slices.Reverse(files)
-	return Read(files...)
+	return files, nil
 }
 
 // misnamed refuses a file whose name is that of a configuration but for its

@@ -2,7 +2,9 @@ package lint
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"path"
 	"slices"
 	"strings"
 	"sync"
@@ -102,12 +104,29 @@ func withExamples(pack *policy.Pack, o Options) error {
 				continue
 			}
 			files := layeredFiles{s.Files, policies.Examples()}
-			if _, err := ruleexample.Load(files, r.ID); err != nil {
-				ps.Add(policy.Problem{File: r.File, Line: 1, Column: 1, Message: fmt.Sprintf("a plan that breaks it and one that meets it are to stand in %s beside it: %v", ruleexample.File, err)})
-			}
+			_, err := ruleexample.Load(files, r.ID)
+			ps = append(ps, exampleProblems(err, s.Root, r)...)
 		}
 	}
 	return ps.Sorted()
+}
+
+// exampleProblems are the faults of a rule's examples, at their places.
+func exampleProblems(err error, root string, r *policy.Rule) policy.Problems {
+	var ps policy.Problems
+	switch {
+	case err == nil:
+		return nil
+	case errors.As(err, &ps):
+		ps = slices.Clone(ps)
+		for i := range ps {
+			ps[i].File = path.Join(root, ps[i].File)
+		}
+		return ps
+	case errors.Is(err, ruleexample.ErrNone):
+		return policy.Problems{{File: r.File, Line: 1, Column: 1, Message: "a plan that breaks it and one that meets it are to stand in " + ruleexample.File + " beside it"}}
+	}
+	return policy.Problems{{File: path.Join(path.Dir(r.File), ruleexample.File), Message: err.Error()}}
 }
 
 func knownStage(stage string) error {

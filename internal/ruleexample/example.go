@@ -9,8 +9,7 @@ import (
 	"io/fs"
 	"path"
 
-	"github.com/goccy/go-yaml"
-
+	"liftlint/internal/datafile"
 	"liftlint/internal/yamldoc"
 )
 
@@ -38,29 +37,30 @@ type Example struct {
 // Change sets the value at a JSON pointer of the base to another text, or
 // takes its lines out where To is empty.
 type Change struct {
-	At string `yaml:"at"`
-	To string `yaml:"to"`
+	At string `json:"at"`
+	To string `json:"to"`
 }
 
 // written is the file as it is written.
 type written struct {
-	Base   string  `yaml:"base"`
-	Breaks variant `yaml:"breaks"`
-	Meets  variant `yaml:"meets"`
+	Base   string  `json:"base"`
+	Breaks variant `json:"breaks"`
+	Meets  variant `json:"meets"`
 }
 
 type variant struct {
-	What  string   `yaml:"what"`
-	Set   []Change `yaml:"set"`
-	Finds []string `yaml:"finds"`
-	Also  []string `yaml:"also"`
+	What  string   `json:"what"`
+	Set   []Change `json:"set"`
+	Finds []string `json:"finds"`
+	Also  []string `json:"also"`
 }
 
 // ErrNone says that a rule has no examples.
 var ErrNone = errors.New("the rule has no examples")
 
 // Load reads the examples of a rule from TOPIC/RULE/examples.yaml and
-// bases/NAME.lift.yaml. The error wraps ErrNone where there is no such file.
+// bases/NAME.lift.yaml. The error wraps ErrNone where there is no such file,
+// and is datafile.Problems where it is wrong.
 func Load(files fs.FS, rule string) (Pair, error) {
 	name := path.Join(rule, File)
 	text, err := fs.ReadFile(files, name)
@@ -70,34 +70,51 @@ func Load(files fs.FS, rule string) (Pair, error) {
 	if err != nil {
 		return Pair{}, err
 	}
-	var w written
-	if err := yaml.UnmarshalWithOptions(text, &w, yaml.Strict()); err != nil {
-		return Pair{}, fmt.Errorf("%s: %w", name, err)
+	w, tree, err := read(name, string(text))
+	if err != nil {
+		return Pair{}, err
 	}
 	base, err := fs.ReadFile(files, path.Join(basesFolder, w.Base+".lift.yaml"))
 	if err != nil {
-		return Pair{}, fmt.Errorf("%s: base %q: %w", name, w.Base, err)
+		return Pair{}, datafile.Problems{tree.Problem("/base", "there is no base %q: two_legs, four_legs and bridle come with liftlint, and others stand in %s/NAME.lift.yaml", w.Base, basesFolder)}
 	}
 	var p Pair
-	if p.Breaks, err = w.Breaks.on(base); err != nil {
-		return Pair{}, fmt.Errorf("%s: breaks: %w", name, err)
-	}
-	if p.Meets, err = w.Meets.on(base); err != nil {
-		return Pair{}, fmt.Errorf("%s: meets: %w", name, err)
-	}
-	return p, nil
+	var ps datafile.Problems
+	p.Breaks = w.Breaks.on(base, tree, "/breaks", &ps)
+	p.Meets = w.Meets.on(base, tree, "/meets", &ps)
+	return p, ps.Sorted()
 }
 
-// on applies the changes to the base, one after the other.
-func (v variant) on(base []byte) (Example, error) {
-	text := base
-	for _, c := range v.Set {
-		var err error
-		if text, err = set(text, c); err != nil {
-			return Example{}, err
-		}
+// read takes the file apart and holds it to its schema.
+func read(name, text string) (written, *datafile.Tree, error) {
+	var w written
+	schema, err := datafile.Compile("examples.schema.json")
+	if err != nil {
+		return w, nil, err
 	}
-	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Also: v.Also, Text: string(text)}, nil
+	tree, ps := datafile.Read(datafile.Text{File: name, Text: text, Line: 1})
+	if len(ps) == 0 {
+		ps = schema.Check(tree)
+	}
+	if len(ps) > 0 {
+		return w, tree, ps.Sorted()
+	}
+	return w, tree, datafile.Convert(tree.Root, &w)
+}
+
+// on applies the changes to the base, one after the other, as far as they can
+// be.
+func (v variant) on(base []byte, tree *datafile.Tree, under string, ps *datafile.Problems) Example {
+	text := base
+	for i, c := range v.Set {
+		next, err := set(text, c)
+		if err != nil {
+			ps.Add(tree.Problem(fmt.Sprintf("%s/set/%d/at", under, i), "%v", err))
+			break
+		}
+		text = next
+	}
+	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Also: v.Also, Text: string(text)}
 }
 
 // set replaces the text of one value and touches no other byte.
