@@ -21,7 +21,10 @@ type Condition struct {
 }
 
 // String words the condition for people.
-func (c Condition) String() string {
+func (c Condition) String() string { return c.Field + " " + c.Allows() }
+
+// Allows words which values the condition allows, without the field.
+func (c Condition) Allows() string {
 	var parts []string
 	if c.AtLeast != nil {
 		parts = append(parts, "at least "+figure(*c.AtLeast))
@@ -39,7 +42,7 @@ func (c Condition) String() string {
 		}
 		parts = append(parts, strings.Join(words, " or "))
 	}
-	return c.Field + " " + strings.Join(parts, " and ")
+	return strings.Join(parts, " and ")
 }
 
 func figure(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

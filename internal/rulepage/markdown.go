@@ -10,7 +10,7 @@ import (
 func (p Page) Markdown() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# %s\n\n`%s`\n\n%s\n\n", p.Title, p.ID, wrap(p.Description, ""))
-	fmt.Fprintf(&b, "It judges each of the `%s`.", p.Judges)
+	b.WriteString("It judges " + p.concerns(func(name string) string { return "`" + name + "`" }))
 	if len(p.Reads) > 0 {
 		fmt.Fprintf(&b, " Where one of these is not known it does not judge, and says so: %s.", code(p.Reads))
 	}

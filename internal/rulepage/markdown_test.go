@@ -36,6 +36,14 @@ func TestMarkdown(t *testing.T) {
 			t.Errorf("the page lacks %q:\n%s", want, got)
 		}
 	}
+	p.Where = []Asked{{"kind", "hook or bridle"}, {"uses", "at least 1"}}
+	p.When, p.Stages = []Asked{{"category", "critical"}}, []string{"review", "prelift"}
+	if want, got := "It judges each of the `legs` whose `kind` is hook or bridle, and whose `uses` is at least 1, on lifts whose `category` is critical, at stage review or prelift. Where one", p.Markdown(); !strings.Contains(got, want) {
+		t.Errorf("the page lacks %q:\n%s", want, got)
+	}
+	if want, got := "Judges each of the legs whose kind is hook or bridle, and whose uses is at least\n1, on lifts whose category is critical, at stage review or prelift.\n", p.Text(); !strings.Contains(got, want) {
+		t.Errorf("the text lacks %q:\n%s", want, got)
+	}
 	index := Index([]Page{p}, "All of them.")
 	if want := "## own\n\n| rule | finds | severity |\n|---|---|---|\n| [own/try](own/try/README.md) | A try | off or error |\n"; !strings.HasSuffix(index, want) {
 		t.Errorf("the index is %q", index)

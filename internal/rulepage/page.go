@@ -37,7 +37,10 @@ type Page struct {
 	Description string             `json:"description" doc:"What it asks for and why."`
 	BuiltIn     bool               `json:"built_in" doc:"Whether it is one of liftlint's own checks, which no profile changes."`
 	Judges      string             `json:"judges,omitempty" doc:"The collection of facts whose records it judges."`
-	Reads       []string           `json:"reads_if_known" doc:"Facts that may be missing; without them it does not judge."`
+	Where       []Asked            `json:"where" doc:"Which of these records, by field: all of them have to hold."`
+	When        []Asked            `json:"when" doc:"On which lifts, by field of the lift."`
+	Stages      []string           `json:"stages" doc:"At which stages; at all where none is listed."`
+	Reads       []string           `json:"reads_if_known" doc:"Facts that may be missing or not given; without them it does not judge."`
 	Lowerable   bool               `json:"lowerable" doc:"Whether a profile may lower it or switch it off."`
 	Waivable    bool               `json:"waivable" doc:"Whether a plan may waive it."`
 	Profiles    []ProfileSettings  `json:"profiles" doc:"Severities and parameters by profile."`
@@ -72,7 +75,7 @@ type ParamValue struct {
 func Build(l *lint.Linter, o Options, id string) (Page, error) {
 	if c, ok := builtin.Lookup(id); ok {
 		return Page{ID: c.ID, Title: c.Title, Description: strings.TrimSpace(c.Description), BuiltIn: true,
-			Reads: []string{}, Profiles: []ProfileSettings{{Profile: "every", Grades: []GradeLine{{Severity: c.Severity}}, Params: []ParamValue{}}},
+			Where: []Asked{}, When: []Asked{}, Stages: []string{}, Reads: []string{}, Profiles: []ProfileSettings{{Profile: "every", Grades: []GradeLine{{Severity: c.Severity}}, Params: []ParamValue{}}},
 			Sources: []finding.Citation{c.Citation()}, Examples: []Example{}}, nil
 	}
 	var p Page
@@ -118,7 +121,8 @@ func ruleOf(rules []*policy.Rule, id string) (*policy.Rule, error) {
 
 func (p *Page) add(r *policy.Rule, profile, stage string) {
 	p.ID, p.Title, p.Description = r.ID, r.Title, strings.TrimSpace(r.Description)
-	p.Judges, p.Reads, p.Lowerable, p.Waivable = r.Over, append([]string{}, r.Needs...), r.Lowerable, r.Waivable
+	p.Judges, p.Reads, p.Lowerable, p.Waivable = r.Over, readsOf(r), r.Lowerable, r.Waivable
+	p.Where, p.When, p.Stages = asked(r.Where), asked(r.When), append([]string{}, r.Stages...)
 	for _, c := range r.Citations {
 		if !slices.Contains(p.Sources, c) {
 			p.Sources = append(p.Sources, c)

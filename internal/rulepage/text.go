@@ -16,7 +16,7 @@ func (p Page) Text() string {
 	if p.BuiltIn {
 		fmt.Fprintf(&b, "Severity: %s. Built in: it can be neither waived nor lowered.\n", p.Profiles[0].Grades[0].Severity)
 	} else {
-		fmt.Fprintf(&b, "Judges each of the %s.\n", p.Judges)
+		fmt.Fprintln(&b, wrap("Judges "+p.concerns(func(name string) string { return name }), ""))
 		if len(p.Reads) > 0 {
 			fmt.Fprintln(&b, wrap("Not judged where one of these is not known: "+strings.Join(p.Reads, ", ")+".", ""))
 		}
