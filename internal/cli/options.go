@@ -30,7 +30,7 @@ func (j *judging) flags(c *cobra.Command) {
 	f.StringVar(&j.profile, "profile", "", "whose practice to judge by, such as us or eu; overrules the plan's own")
 	f.StringVar(&j.stage, "stage", policy.Review, "how far the plan has come: draft, review or prelift")
 	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04; overrules the plan's own")
-	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from the plan's folder upwards")
+	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from the plan's folder up to the root")
 	f.StringArrayVar(&j.rules, "rules", nil, "a folder of rules besides those built in; may be repeated")
 }
 
