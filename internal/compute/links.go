@@ -25,6 +25,9 @@ func (w *work) solve(model mechanics.Model) (mechanics.Result, error) {
 		if err != nil {
 			return result, err
 		}
+		if result.Verdict == mechanics.Overturns {
+			break // of ends held fast, which they are not: nothing follows from it
+		}
 		if result.Verdict != mechanics.Steady {
 			return result, nil
 		}
@@ -41,6 +44,7 @@ func (w *work) solve(model mechanics.Model) (mechanics.Result, error) {
 const (
 	mostBends = 60
 	manyBends = 8    // after which a link goes half the way only, lest it swing to and fro
+	meetShare = 0.05 // of the links' length, within which their lower ends meet
 	sameEndM  = 1e-7 // by which a link's lower end may still move
 )
 
@@ -60,7 +64,8 @@ func (w *work) linksBend() bool {
 // meters.
 func (w *work) bendLinks(bent *mechanics.Model, straight mechanics.Model, lines []mechanics.LineState, half bool) float64 {
 	furthest := 0.0
-	for _, l := range w.plan.Support.Links {
+	ends := map[int]r3.Vec{}
+	for n, l := range w.plan.Support.Links {
 		length, _ := l.Item.Bearing()
 		if length == nil || len(l.Legs) < 2 {
 			continue
@@ -73,6 +78,15 @@ func (w *work) bendLinks(bent *mechanics.Model, straight mechanics.Model, lines 
 		if half {
 			end = r3.Scale(float64(*length), r3.Unit(r3.Add(end, bent.Lines[l.Legs[0]].From.At)))
 		}
+		ends[n] = end
+	}
+	sameEnd(ends)
+	for n, l := range w.plan.Support.Links {
+		end, ok := ends[n]
+		if !ok {
+			continue
+		}
+		length, _ := l.Item.Bearing()
 		for _, i := range l.Legs {
 			line := straight.Lines[i]
 			furthest = max(furthest, r3.Norm(r3.Sub(end, bent.Lines[i].From.At)))
@@ -82,6 +96,24 @@ func (w *work) bendLinks(bent *mechanics.Model, straight mechanics.Model, lines 
 		}
 	}
 	return furthest
+}
+
+// sameEnd takes lower ends that all but meet, as of links whose legs go to opposite
+// corners, for one point: the load turns about the vertical below one point freely,
+// and two that lie side by side would seem to hold it or to turn it.
+func sameEnd(ends map[int]r3.Vec) {
+	if len(ends) != 2 {
+		return
+	}
+	var keys []int
+	for k := range ends {
+		keys = append(keys, k)
+	}
+	a, b := ends[keys[0]], ends[keys[1]]
+	if r3.Norm(r3.Sub(a, b)) < meetShare*r3.Norm(a) {
+		mid := r3.Scale(0.5, r3.Add(a, b))
+		ends[keys[0]], ends[keys[1]] = mid, mid
+	}
 }
 
 // withStability takes what is said of standing, and of the hook's place, from the

@@ -15,7 +15,7 @@ func gearMistakes() []mistake {
 				t.drop(s.pick("maker", "diameter", "rated_load", "legs"))
 				return
 			}
-			t.drop(s.pick("maker", "diameter", "rated_load", "hitch", "angle_from_horizontal"))
+			t.drop(s.pick("maker", "diameter", "rated_load", "hitch"))
 		}),
 		tag("a tag that can't be read", func(_ *sketch, t *entry) { t.set(val("condition", "illegible")) }),
 		tag("a tag that is lost", func(_ *sketch, t *entry) { t.set(val("condition", "missing")) }),

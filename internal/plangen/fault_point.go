@@ -59,9 +59,9 @@ func turnedOut(p *plot, point *entry) {
 }
 
 // outOfPlane is how far a plate is turned so that the pull of the first leg
-// lies at least 6 deg out of it.
+// lies 9 deg out of it as drawn, and more than 6 as it hangs.
 func (s *sketch) outOfPlane() float64 {
-	return math.Asin(math.Sin(radians(7))/math.Cos(radians(s.fromHorizontal(0)))) * 180 / math.Pi
+	return math.Asin(math.Sin(radians(9))/math.Cos(radians(s.fromHorizontal(0)))) * 180 / math.Pi
 }
 
 // strong says that the shackles carry their load as well when it is pulled

@@ -86,7 +86,10 @@ func bridleMistakes() []mistake {
 		return func(p *plot) *entry { return val("rated_load", plain(t(p))+" t") }
 	}
 	return []mistake{
-		of("legs across from each other on one link", "bridle/diagonal_pairs", "B1", func(*plot) *entry {
+		of("legs across from each other on one link", "bridle/diagonal_pairs", "B1", func(p *plot) *entry {
+			for i := range p.points {
+				p.leg(i).drop("angle_from_horizontal") // they hang flatter from such links
+			}
 			pair := func(link, a, b string) *entry {
 				return mapOf("", val("link", link), listOf("legs", val("", a), val("", b)))
 			}

@@ -72,19 +72,36 @@ func (s *sketch) masterFor() ring {
 	m := s.ringFor(1.4, sideBySide, s.crane.widthM)
 	m.ratedT = s.ratedT
 	if s.bridle {
-		m.ratedT = math.Ceil(max(s.ratedT, 1.01*s.assemblyT()))
+		m.ratedT = math.Ceil(max(s.ratedT, 1.01*s.assemblyAtT(60)))
 		s.inter.ratedT = math.Ceil(max(1.62*s.rope.ratedT, s.ratedT))
 	}
 	return m
 }
 
-// tagAngle is the angle from horizontal on the tag of a bridle.
-const tagAngle = 60
+// tagAngle is the angle from horizontal on the tag of a bridle: that of its legs
+// or a flatter one.
+func (s *sketch) tagAngle() int {
+	flattest := 90.0
+	for i := range s.points {
+		flattest = min(flattest, s.fromHorizontal(i))
+	}
+	for _, deg := range []int{60, 45} {
+		if flattest > float64(deg)+tagMarginDeg {
+			return deg
+		}
+	}
+	return 30
+}
+
+// tagMarginDeg is by how much links and stretch may make legs flatter than drawn.
+const tagMarginDeg = 3
 
 // assemblyT is what the bridle's tag rates it for: two legs counted of two,
 // three of three and of four.
-func (s *sketch) assemblyT() float64 {
-	return s.markedDown(s.rope.ratedT * float64(min(len(s.points), 3)) * math.Sin(radians(tagAngle)))
+func (s *sketch) assemblyT() float64 { return s.assemblyAtT(s.tagAngle()) }
+
+func (s *sketch) assemblyAtT(deg int) float64 {
+	return s.markedDown(s.rope.ratedT * float64(min(len(s.points), 3)) * math.Sin(radians(float64(deg))))
 }
 
 // craneHook is the hook that all hangs in.

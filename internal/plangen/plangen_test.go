@@ -88,6 +88,9 @@ func TestSeededFaultsAreFound(t *testing.T) {
 			t.Errorf("seed %d: %s is not reported as %s of %s at line %d:\n%s\n%s", seed, f.What, f.Severity, f.Rule, f.Line, told(r), f.Text)
 		}
 		for _, x := range r.Findings {
+			if f.Rule == "tension/leg_slack" && x.Rule == "tension/leg_nearly_slack" {
+				continue // the leg across from it is close to it
+			}
 			if x.Rule != f.Rule && x.Severity.AtLeast(finding.Severity(f.Severity)) {
 				t.Errorf("seed %d: %s also gives\n%s", seed, f.What, told(r))
 			}

@@ -55,7 +55,7 @@ func (s *sketch) serial() *entry { return quoted("serial", fmt.Sprintf("%04d", s
 
 // bridleTag rates the whole at the angle on the tag, or one leg straight.
 func (s *sketch) bridleTag() *entry {
-	rated, of, angle := s.assemblyT(), "assembly", tagAngle
+	rated, of, angle := s.assemblyT(), "assembly", s.tagAngle()
 	if s.chance(0.3) {
 		rated, of, angle = s.rope.ratedT, "one_leg", 90
 	}
