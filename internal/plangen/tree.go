@@ -103,7 +103,7 @@ func (s *sketch) rigging() *entry {
 		down := listOf("down", val("", fmt.Sprintf("S%d", i+1)), when(s.fittings, val("", s.fittingID(i))))
 		end := mapOf("end", need(val("kind", "to")), need(val("at", pointID(i))))
 		name := when(s.chance(0.15), val("id", s.pick("leg", "run")+fmt.Sprint(i+1)))
-		meant := when(s.chance(0.2), val("angle_from_horizontal", fmt.Sprintf("%.0f deg", s.fromHorizontal(i))))
+		meant := when(s.chance(0.2) && !s.grouped(), val("angle_from_horizontal", fmt.Sprintf("%.0f deg", s.fromHorizontal(i))))
 		legs.below = append(legs.below, mapOf("", name, need(down), meant, need(end)))
 	}
 	return listOf("rigging", mapOf("", need(val("from", "hook")), s.by(), need(legs)))

@@ -21,7 +21,9 @@ func (u unsaid) read(path string, k kind) kind {
 		u[path] = map[string]bool{}
 	}
 	for _, w := range words {
-		u[path][w] = u[path][w] // one that is asked for stays so
+		if _, known := u[path][w]; !known { // one that is asked for stays so
+			u[path][w] = false
+		}
 	}
 	return k
 }
