@@ -2,7 +2,6 @@ package cli
 
 import (
 	"slices"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -26,5 +25,5 @@ tests are sound.`,
 // rulesOf lists the rules of one folder.
 func rulesOf(l *lint.Linter, s policy.Source) ([]*policy.Rule, error) {
 	rules, err := l.Rules(l.Profile())
-	return slices.DeleteFunc(rules, func(r *policy.Rule) bool { return !strings.HasPrefix(r.File, s.Root+"/") }), err
+	return slices.DeleteFunc(rules, func(r *policy.Rule) bool { return !s.HasRule(r.ID) }), err
 }

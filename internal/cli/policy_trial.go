@@ -34,7 +34,8 @@ a condition taken out. A change that no test and no example notices is listed, f
 so much of the rule is not held by anything. The exit code is 1 where a test or an
 example fails, a change goes unnoticed, or less is covered than --fail-under.
 
-Company rules are tested; with --all those that come with liftlint too. Settings of
+Company rules are tested; with --all those that come with liftlint too, but for the
+conditions of their ` + "`where`" + `, of which not all are held by a test yet. Settings of
 rules in liftlint.yaml play no part.`,
 		Example: "  liftlint policy test angle\n  liftlint policy test --all --mutate=false",
 		RunE:    func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
@@ -159,7 +160,7 @@ func (k *trialCommand) candidates(l *lint.Linter) (all, own []string, err error)
 	sources := slices.Concat(c.Rules, o.Rules)
 	for _, r := range rules {
 		all = append(all, r.ID)
-		if k.all || slices.ContainsFunc(sources, func(s policy.Source) bool { return strings.HasPrefix(r.File, s.Root+"/") }) {
+		if k.all || slices.ContainsFunc(sources, func(s policy.Source) bool { return s.HasRule(r.ID) }) {
 			own = append(own, r.ID)
 		}
 	}
@@ -225,9 +226,14 @@ func (k *trialCommand) mutants(ctx context.Context, l *lint.Linter, options poli
 	if err != nil {
 		return err
 	}
+	builtIn := options.Sources[0]
 	for _, r := range list {
-		o.mutants += r.Killed + len(r.Survivors)
+		o.mutants += r.Killed
 		for _, m := range r.Survivors {
+			if m.OfWhere() && builtIn.HasRule(r.Rule) {
+				continue // those of the built-in rules are not held yet, and no user can mend them
+			}
+			o.mutants++
 			o.fault("%s, and no test and no example notices", m)
 		}
 	}

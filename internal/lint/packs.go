@@ -100,7 +100,7 @@ func withExamples(pack *policy.Pack, o Options) error {
 	var ps policy.Problems
 	for _, s := range slices.Concat(o.Config.Rules, o.Rules) {
 		for _, r := range pack.Rules() {
-			if !strings.HasPrefix(r.File, s.Root+"/") {
+			if !s.HasRule(r.ID) {
 				continue
 			}
 			files := layeredFiles{s.Files, policies.Examples()}

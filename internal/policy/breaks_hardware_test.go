@@ -7,7 +7,7 @@ func breaksHardware() []broken {
 		{"hardware/round_pin", "", func(d *facts.Document) { d.Gear[4].PinKind = ptr("round") },
 			"K1 has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter", "#/gear/4", 0},
 		{"hardware/steels_mixed", "", func(d *facts.Document) { d.Legs[0].SteelsMixed = true },
-			"the fittings of leg hook/1 belong to unlike series of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
+			"the fittings of leg hook/1 are of different grades of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
 		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(220.0) },
 			"K1 gets as hot as <highest_c 220>; above <hot_c 204> ask its maker", "#/gear/4", 220},
 		{"hardware/temperature", "cold", func(d *facts.Document) { d.Gear[4].LowestC = ptr(-45.0) },

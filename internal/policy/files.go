@@ -15,6 +15,13 @@ type Source struct {
 	Files fs.FS
 }
 
+// HasRule reports whether the folder holds the rule with that id, whatever way its
+// root is written.
+func (s Source) HasRule(id string) bool {
+	_, err := fs.Stat(s.Files, id+"/"+ruleFile)
+	return err == nil
+}
+
 const (
 	ruleFile    = "rule.rego"
 	testFile    = "rule_test.rego"

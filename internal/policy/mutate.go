@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // Mutant is a rule with one thing about it changed. Tests that pass on a mutant
@@ -16,6 +17,9 @@ type Mutant struct {
 	Column int
 	What   string // in words, such as "< became <="
 }
+
+// OfWhere reports whether a condition of where was taken out.
+func (m Mutant) OfWhere() bool { return strings.HasPrefix(m.What, "where ") }
 
 // String gives the mutant in the form file:line:column: what.
 func (m Mutant) String() string {

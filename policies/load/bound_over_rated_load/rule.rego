@@ -16,7 +16,7 @@
 #   grades:
 #     - name: over_at_angle
 #       severity: warning
-#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is pulled it is rated for {limit}. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is pulled it is rated for {limit}. It is marked {marked_load_n}, for a steeper or straighter pull"
 #     - name: over
 #       severity: warning
 #   message: "{id} in {where} can be made to carry {measured} by small differences of length; it is rated for {limit}"

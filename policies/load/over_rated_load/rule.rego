@@ -16,14 +16,14 @@
 #     - name: over_at_angle
 #       severity: error
 #       limit: over_ratio
-#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, for a steeper or straighter pull"
 #     - name: over
 #       severity: error
 #       limit: over_ratio
 #     - name: near_at_angle
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, and the pull is {pull_off_deg} off its line"
+#       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load as it is pulled, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, for a steeper or straighter pull"
 #     - name: near
 #       severity: warning
 #       limit: near_ratio

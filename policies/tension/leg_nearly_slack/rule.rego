@@ -12,7 +12,7 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 0.15, at_least: 0, at_most: 0.5}
-#   message: "leg {id} carries {measured} of what the legs carry on the mean; under {limit} it is close to going slack, and the load to turning"
+#   message: "leg {id} carries {measured} of what the legs carry on average; under {limit} it is close to going slack, and the load to turning"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.tension.leg_nearly_slack
