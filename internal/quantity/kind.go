@@ -30,7 +30,8 @@ type kindInfo struct {
 	takes   []Kind // the kinds of unit that are read
 	style   style
 	// ownNumber lets a message about a missing unit use the number that was
-	// written. A bare 0.02 may mean 2 %, so percentages do not.
+	// written, where it can mean one thing only: a bare 0.02 may be 2 %, and a
+	// bare 6.3 kilograms or tonnes.
 	ownNumber bool
 }
 
@@ -38,15 +39,15 @@ type kindInfo struct {
 var kinds = [...]kindInfo{
 	{name: "unknown", noun: "a value of unknown kind"},
 	KindMass: {
-		name: "mass", noun: "a mass", example: "8650 kg", takes: []Kind{KindMass}, ownNumber: true,
+		name: "mass", noun: "a mass", example: "8650 kg", takes: []Kind{KindMass},
 		style: style{metric: []choice{{0, "kg"}, {9999.5, "t"}}, us: []choice{{0, "lb"}}},
 	},
 	KindLength: {
-		name: "length", noun: "a length", example: "4.2 m", takes: []Kind{KindLength}, ownNumber: true,
+		name: "length", noun: "a length", example: "4.2 m", takes: []Kind{KindLength},
 		style: style{metric: []choice{{0, "mm"}, {0.9995, "m"}}, us: []choice{{0, "in"}}},
 	},
 	KindForce: {
-		name: "force", noun: "a force", example: "42.5 kN", takes: []Kind{KindForce}, ownNumber: true,
+		name: "force", noun: "a force", example: "42.5 kN", takes: []Kind{KindForce},
 		style: style{metric: []choice{{0, "kN"}}, us: []choice{{0, "lbf"}}},
 	},
 	KindAngle: {
@@ -54,7 +55,7 @@ var kinds = [...]kindInfo{
 		style: style{metric: []choice{{0, "deg"}}, us: []choice{{0, "deg"}}},
 	},
 	KindPressure: {
-		name: "pressure", noun: "a pressure", example: "150 kPa", takes: []Kind{KindPressure}, ownNumber: true,
+		name: "pressure", noun: "a pressure", example: "150 kPa", takes: []Kind{KindPressure},
 		style: style{metric: []choice{{0, "kPa"}, {1e6, "N/mm2"}}, us: []choice{{0, "psf"}, {1e6, "psi"}}},
 	},
 	KindSpeed: {
@@ -62,7 +63,7 @@ var kinds = [...]kindInfo{
 		style: style{metric: []choice{{0, "m/s"}}, us: []choice{{0, "mph"}}},
 	},
 	KindTemperature: {
-		name: "temperature", noun: "a temperature", example: "-5 C", takes: []Kind{KindTemperature}, ownNumber: true,
+		name: "temperature", noun: "a temperature", example: "-5 C", takes: []Kind{KindTemperature},
 		style: style{metric: []choice{{0, "C"}}, us: []choice{{0, "F"}}},
 	},
 	KindRatio: {
@@ -70,7 +71,7 @@ var kinds = [...]kindInfo{
 		style: style{metric: []choice{{0, "%"}}, us: []choice{{0, "%"}}},
 	},
 	KindLoad: {
-		name: "load", noun: "a rated load", example: "6.5 t", takes: []Kind{KindMass, KindForce}, ownNumber: true,
+		name: "load", noun: "a rated load", example: "6.5 t", takes: []Kind{KindMass, KindForce},
 		style: style{metric: []choice{{0, "kN"}}, us: []choice{{0, "lbf"}}},
 	},
 }

@@ -58,7 +58,8 @@ func named(names, word string) bool {
 	return false
 }
 
-// noUnit is the error for a bare number.
+// noUnit is the error for a bare number. The number itself is offered only where it
+// can mean one thing: pasted with a guessed unit, it would be wrong a thousandfold.
 func (a asker) noUnit(text string) *Error {
 	err := a.inUnits("has no unit")
 	_, symbol, _ := strings.Cut(a.kind.Example(), " ")
