@@ -2,9 +2,7 @@ package cli
 
 import (
 	"context"
-	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
 	"runtime"
 	"runtime/debug"
@@ -13,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/report"
@@ -156,18 +155,9 @@ func judge(ctx context.Context, l *lint.Linter, in input) (r *lint.Result, err e
 	}()
 	content, err := in.read()
 	if err != nil {
-		return lint.Unreadable(in.path, plain(err)), nil
+		return lint.Unreadable(in.path, datafile.Cause(err)), nil
 	}
 	return l.Check(ctx, in.path, content)
-}
-
-// plain drops the operation and the path that a file error repeats.
-func plain(err error) error {
-	var p *os.PathError
-	if errors.As(err, &p) {
-		return p.Err
-	}
-	return err
 }
 
 func (k *check) write(run report.Run) error {

@@ -14,7 +14,7 @@ import (
 // tolerances of: the box of the center of gravity, and the lengths of the legs.
 type envelope struct {
 	corners int
-	// The first corner, as the center of gravity goes, where it does not hang
+	// The first corner, of the center of gravity or of the lengths, where it does not hang
 	// steady; its verdict and where that is.
 	failed      *mechanics.Result
 	failedAt    string
@@ -55,8 +55,8 @@ func (w *work) envelope(model mechanics.Model) {
 		if c.name != "" && !e.center(w, shifted, c.name) {
 			return
 		}
-		if e.lengths && !e.stretch(w, shifted, w.lengthTolerances()) {
-			e.lengths = false // not known how they share: any lengths bound it
+		if e.lengths && !e.stretch(w, shifted, w.lengthTolerances(), c.name) {
+			return
 		}
 	}
 }
@@ -75,7 +75,7 @@ func (e *envelope) center(w *work, m mechanics.Model, name string) bool {
 	e.corners++
 	result, err := w.solve(m)
 	if err != nil || result.Verdict != mechanics.Steady {
-		e.failed, e.failedAt = &result, name
+		e.failed, e.failedAt = &result, centerAt(name)
 		return false
 	}
 	b := result.Balance
@@ -92,8 +92,9 @@ func (e *envelope) center(w *work, m mechanics.Model, name string) bool {
 	return true
 }
 
-// stretch takes all corners of the lengths; false where one does not hang.
-func (e *envelope) stretch(w *work, m mechanics.Model, tolerances []float64) bool {
+// stretch takes all corners of the lengths, at one position of the center of
+// gravity; false where the load does not hang steady at one.
+func (e *envelope) stretch(w *work, m mechanics.Model, tolerances []float64, name string) bool {
 	for corner := range 1 << len(tolerances) {
 		e.corners++
 		long := m
@@ -106,6 +107,10 @@ func (e *envelope) stretch(w *work, m mechanics.Model, tolerances []float64) boo
 		}
 		result, err := w.solve(long)
 		if err != nil || result.Verdict != mechanics.Steady {
+			e.failed, e.failedAt = &result, "legs at the ends of their length tolerance"
+			if name != "" {
+				e.failedAt = centerAt(name) + " and " + e.failedAt
+			}
 			return false
 		}
 		for i, l := range result.Balance.Lines {
@@ -117,6 +122,8 @@ func (e *envelope) stretch(w *work, m mechanics.Model, tolerances []float64) boo
 	}
 	return true
 }
+
+func centerAt(name string) string { return "its center of gravity at " + name + " of its tolerance" }
 
 // position is a place of the center of gravity within its tolerance.
 type position struct {
@@ -199,5 +206,5 @@ func verdictAtWorst(r mechanics.Result) string {
 
 // notAtWorst says why figures at the worst corner are absent.
 func (h hanging) notAtWorst() facts.Reason {
-	return facts.Reason{Text: "the load does not hang steady with its center of gravity at " + h.worst.failedAt + " of its tolerance", Told: true}
+	return facts.Reason{Text: "the load does not hang steady with " + h.worst.failedAt, Told: true}
 }

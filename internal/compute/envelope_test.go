@@ -136,3 +136,21 @@ func TestToleranceNeverHelps(t *testing.T) {
 		}
 	})
 }
+
+// TestNoRestAtALengthCorner: a load that does not hang with the lengths as far off
+// as they may be is told, and no force of it is given.
+func TestNoRestAtALengthCorner(t *testing.T) {
+	v := rulesBase(t, "four_legs")
+	for _, i := range []int{1, 2, 3, 4} {
+		v["gear"].([]any)[i].(map[string]any)["length_tolerance"] = "1.2 m"
+	}
+	f, troubles := v.compute(t)
+	if len(troubles) > 0 {
+		t.Fatal(troubles)
+	}
+	l := f.Document.Loads[0]
+	if *l.Hangs != "steady" || *l.HangsAtWorst == "steady" || l.WorstCorner == nil || !containsText(*l.WorstCorner, "length tolerance") {
+		t.Errorf("%s, at worst %s: %+v", *l.Hangs, *l.HangsAtWorst, l)
+	}
+	lacks(t, f, "leg/hook/1", "tension_judged_n")
+}

@@ -1,11 +1,11 @@
 package compute
 
 import (
-	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
@@ -138,7 +138,7 @@ func (w *work) spread(list []bearing) *float64 {
 	for i, a := range list {
 		for _, b := range list[:i] {
 			if len(a.legs) > 0 && len(b.legs) > 0 {
-				most = max(most, angleBetweenDeg(w.pullDown(a), w.pullDown(b)))
+				most = max(most, capacity.IncludedAngleDeg(components(w.pullDown(a)), components(w.pullDown(b))))
 			}
 		}
 	}
@@ -160,10 +160,4 @@ func (w *work) pullDown(b bearing) r3.Vec {
 		sum = r3.Add(sum, lines[i].Direction)
 	}
 	return sum
-}
-
-// angleBetweenDeg is the angle between two directions, good for small angles
-// too.
-func angleBetweenDeg(a, b r3.Vec) float64 {
-	return math.Atan2(r3.Norm(r3.Cross(a, b)), r3.Dot(a, b)) * 180 / math.Pi
 }

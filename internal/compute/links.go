@@ -1,6 +1,9 @@
 package compute
 
 import (
+	"maps"
+	"slices"
+
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"liftlint/internal/mechanics"
@@ -105,10 +108,7 @@ func sameEnd(ends map[int]r3.Vec) {
 	if len(ends) != 2 {
 		return
 	}
-	var keys []int
-	for k := range ends {
-		keys = append(keys, k)
-	}
+	keys := slices.Sorted(maps.Keys(ends)) // so that the same end is the measure every time
 	a, b := ends[keys[0]], ends[keys[1]]
 	if r3.Norm(r3.Sub(a, b)) < meetShare*r3.Norm(a) {
 		mid := r3.Scale(0.5, r3.Add(a, b))

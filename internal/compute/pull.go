@@ -33,9 +33,10 @@ func (h hanging) pullOn(leg int) ([3]float64, bool) {
 	if h.balance == nil {
 		return [3]float64{}, false
 	}
-	v := h.balance.Lines[leg].ToPull
-	return [3]float64{v.X, v.Y, v.Z}, true
+	return components(h.balance.Lines[leg].ToPull), true
 }
+
+func components(v r3.Vec) [3]float64 { return [3]float64{v.X, v.Y, v.Z} }
 
 // leaning finds the largest angle between an axis and the pulls of some legs,
 // by the measure given; needs and unposed say what it waits for.

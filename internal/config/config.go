@@ -160,7 +160,7 @@ func (r *reader) file(path string, by []string) {
 	if w.Extends != "" {
 		next := filepath.Join(filepath.Dir(path), filepath.FromSlash(w.Extends))
 		if _, err := os.Stat(next); err != nil {
-			r.problems.Add(tree.Problem("/extends", "extends %s: %v", w.Extends, plain(err)))
+			r.problems.Add(tree.Problem("/extends", "extends %s: %v", w.Extends, datafile.Cause(err)))
 		} else {
 			r.file(next, append(by, path))
 		}
@@ -184,7 +184,7 @@ func (r *reader) read(path, name string) (written, *datafile.Tree, bool) {
 	var w written
 	text, err := os.ReadFile(path)
 	if err != nil {
-		r.problems.Add(datafile.Problem{File: name, Message: plain(err).Error()})
+		r.problems.Add(datafile.Problem{File: name, Message: datafile.Cause(err).Error()})
 		return w, nil, false
 	}
 	schema, err := datafile.Compile("config.schema.json")
@@ -232,7 +232,7 @@ func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
 func (r *reader) ruleFolder(path, written string, i int, tree *datafile.Tree) {
 	at := fmt.Sprintf("/rule_folders/%d", i)
 	if info, err := os.Stat(path); err != nil {
-		r.problems.Add(tree.Problem(at, "%s: %v", written, plain(err)))
+		r.problems.Add(tree.Problem(at, "%s: %v", written, datafile.Cause(err)))
 		return
 	} else if !info.IsDir() {
 		r.problems.Add(tree.Problem(at, "%s is no folder", written))
@@ -261,13 +261,4 @@ func shown(path string) string {
 		return filepath.ToSlash(path)
 	}
 	return filepath.ToSlash(rel)
-}
-
-// plain drops the operation and the path that a file error repeats.
-func plain(err error) error {
-	var p *fs.PathError
-	if errors.As(err, &p) {
-		return p.Err
-	}
-	return err
 }

@@ -64,8 +64,8 @@ type Load struct {
 	MostUsedPart       *string  `json:"most_used_part,omitempty" doc:"The part that it is of and where that works, as in S1 in hook/1; the first of several."`
 	Hangs              *string  `json:"hangs,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity" doc:"Whether it hangs as intended, can rock between slack legs, or turns over. Absent where it could not be computed."`
 	Corners            int      `json:"corners" doc:"At how many corners of the tolerances it was hung, besides as the plan has it."`
-	HangsAtWorst       *string  `json:"hangs_at_worst,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity,does_not_balance" doc:"How it hangs where its center of gravity lies least favorably within its tolerance; the same as hangs where there is none."`
-	WorstCorner        *string  `json:"worst_corner,omitempty" doc:"Where that is. Concerns a load that does not hang steady there."`
+	HangsAtWorst       *string  `json:"hangs_at_worst,omitempty" enum:"steady,rocks,overturns,points_below_center_of_gravity,does_not_balance" doc:"How it hangs at the first corner of the tolerances where it does not hang steady; the same as hangs where there is none."`
+	WorstCorner        *string  `json:"worst_corner,omitempty" doc:"What is where then, in words. Concerns a load that does not hang steady there."`
 	TiltAtWorstDeg     *float64 `json:"tilt_at_worst_deg,omitempty" doc:"The largest tilt within the tolerances; the same as tilt_deg where there are none."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`

@@ -38,7 +38,7 @@ func breaksLoad() []broken {
 		{"load/turns_over", "points_below_center_of_gravity", func(d *facts.Document) { d.Loads[0].Hangs = ptr("points_below_center_of_gravity") },
 			"the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that", "#/load", 0},
 		{"load/turns_over", "at_worst", func(d *facts.Document) { d.Loads[0].HangsAtWorst = ptr("does_not_balance") },
-			"the load turns over or finds no rest where its center of gravity lies at +x +y -z of its tolerance", "#/load", 0},
+			"the load turns over or finds no rest with +x +y -z", "#/load", 0},
 		{"load/turns_over", "overturns", func(d *facts.Document) { d.Loads[0].Hangs = ptr("overturns") },
 			"the load turns over: it does not stay as it is meant to hang", "#/load", 0},
 		{"load/turns_over", "rocks", func(d *facts.Document) { d.Loads[0].Hangs = ptr("rocks") },

@@ -14,7 +14,7 @@
 #       severity: error
 #     - name: at_worst
 #       severity: error
-#       message: "the load turns over or finds no rest where its center of gravity lies at {worst_corner} of its tolerance"
+#       message: "the load turns over or finds no rest with {worst_corner}"
 #     - name: rocks
 #       severity: {draft: warning, review: warning, prelift: error}
 #       message: "the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
