@@ -34,6 +34,9 @@ var aliases = [...]alias{
 	{"C", "°c|ºc|℃|deg c|degc|degree c|degrees c|celsius|degrees celsius|centigrade"},
 	{"F", "°f|ºf|℉|deg f|degf|degree f|degrees f|fahrenheit|degrees fahrenheit"},
 	{"%", "percent|per cent|pct"},
+	{"N m", "nm|n-m|n.m|n·m|n*m|newton meter|newton meters|newton metre|newton metres"},
+	{"kN m", "knm|kn-m|kn.m|kn·m|kn*m|kilonewton meter|kilonewton meters|kilonewton metre|kilonewton metres"},
+	{"lbf ft", "lbf-ft|lbf·ft|lb ft|lb-ft|lb·ft|lbs ft|ft lbf|ft-lbf|ft·lbf|ft lb|ft-lb|ft·lb|ft lbs|ft-lbs|foot pound|foot pounds|foot-pound|foot-pounds|pound-foot|pound-feet"},
 }
 
 // otherName puts the unit's own name where another name of it stands.

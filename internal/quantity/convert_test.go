@@ -84,6 +84,12 @@ func TestAccepted(t *testing.T) {
 		{KindPressure, "10t/m2", 98066.5},
 		{KindLoad, "85 kN", 85000},
 		{KindLoad, "6.5 t", 63743.225},
+		{KindMoment, "12 kN m", 12000},
+		{KindMoment, "12kN m", 12000},
+		{KindMoment, "1-1/2 kN \t m", 1500},
+		// The product of the exact factors of NIST SP 811 (2008), app. B.8, for the
+		// pound-force and the foot; from memory.
+		{KindMoment, "1 lbf ft", 1.3558179483314004},
 	} {
 		got, err := c.kind.Parse(c.text)
 		if err != nil || got != c.want || math.Signbit(got) != (c.want < 0) {
@@ -130,7 +136,8 @@ func TestConversionAgainstFloats(t *testing.T) {
 	factors := map[string]float64{
 		"lb": 0.45359237, "short_ton": 907.18474, "long_ton": 1016.0469088, "ft": 0.3048, "in": 0.0254,
 		"lbf": 4.4482216152605, "psi": 4.4482216152605 / (0.0254 * 0.0254), "psf": 4.4482216152605 / (0.3048 * 0.3048),
-		"kt": 1852.0 / 3600, "mph": 1609.344 / 3600, "km/h": 1 / 3.6, "t/m2": 9806.65,
+		"lbf ft": 4.4482216152605 * 0.3048,
+		"kt":     1852.0 / 3600, "mph": 1609.344 / 3600, "km/h": 1 / 3.6, "t/m2": 9806.65,
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		n := drawNumber(t)

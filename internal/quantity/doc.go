@@ -8,7 +8,8 @@
 //	sign     = "-" | "+", right before the number
 //
 // Spaces between number and unit may be left out: `12t` and `12ft6in` are
-// read, and so are `12 t` and `12 ft 6 in`. Fractions go with every unit.
+// read, and so are `12 t` and `12 ft 6 in`; those inside a unit, as in `12 kN m`,
+// may not. Fractions go with every unit.
 // The sign counts for the whole value: `-1 ft 6 in` is minus 18 in. After
 // feet, inches run from 0 to under 12, and the feet are whole.
 //

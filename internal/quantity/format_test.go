@@ -37,6 +37,8 @@ func TestFormatSuffix(t *testing.T) {
 		{"tension_n", 424370, "424 kN", "95402 lbf"},
 		{"angle_from_horizontal_deg", 53.13, "53.1 deg", "53.1 deg"},
 		{"angle_from_horizontal_deg", 60, "60 deg", "60 deg"},
+		{"bending_nm", 12345, "12.3 kN m", "9105 lbf ft"},
+		{"bending_nm", 250, "0.25 kN m", "184 lbf ft"},
 		{"ground_pa", 150000, "150 kPa", "3133 psf"},
 		{"wind_m_s", 9.8, "9.8 m/s", "21.9 mph"},
 		{"rope_c", -5, "-5 C", "23 F"},

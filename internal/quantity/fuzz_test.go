@@ -8,7 +8,7 @@ import "testing"
 func FuzzParse(f *testing.F) {
 	for _, text := range []string{
 		"8650 kg", "12 ft 6-1/2 in", "1-1/8 in", "-40 F", "2 %", "1,500 kg", "12'-6\"", "3 ton", "1e3 kg",
-		"", "-", "1/0 in", "\u22123 m", "0x1p-2 m", "1 000 000 N", "NaN", "½ in", "4200", "10 t/m^2", "5 kn", "1/",
+		"12 kN m", "9000 ft-lbf", "5 kip ft", "", "-", "1/0 in", "\u22123 m", "0x1p-2 m", "1 000 000 N", "NaN", "½ in", "4200", "10 t/m^2", "5 kn", "1/",
 	} {
 		f.Add(text)
 	}

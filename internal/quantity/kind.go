@@ -20,6 +20,7 @@ const (
 	KindTemperature                 // degrees Celsius
 	KindRatio                       // 1 is 100 %
 	KindLoad                        // N; what a body is rated for, as a mass or a force
+	KindMoment                      // N m, of bending
 )
 
 // kindInfo is one row of the table of kinds.
@@ -73,6 +74,10 @@ var kinds = [...]kindInfo{
 	KindLoad: {
 		name: "load", noun: "a rated load", example: "6.5 t", takes: []Kind{KindMass, KindForce},
 		style: style{metric: []choice{{0, "kN"}}, us: []choice{{0, "lbf"}}},
+	},
+	KindMoment: {
+		name: "moment", noun: "a bending moment", example: "12 kN m", takes: []Kind{KindMoment},
+		style: style{metric: []choice{{0, "kN m"}}, us: []choice{{0, "lbf ft"}}},
 	},
 }
 

@@ -39,6 +39,7 @@ func TestUnitsOfKinds(t *testing.T) {
 		KindTemperature: {"C", "F"},
 		KindRatio:       {"%"},
 		KindLoad:        {"kg", "t", "lb", "short_ton", "long_ton", "N", "kN", "lbf"},
+		KindMoment:      {"N m", "kN m", "lbf ft"},
 	}
 	got := map[Kind][]string{}
 	for _, k := range Kinds() {
@@ -74,7 +75,7 @@ func TestNamesOfKindsSignsAndSystems(t *testing.T) {
 	_, err = ParseSystem("imperial")
 	messages = append(messages, err.Error())
 	want := []string{
-		"`weight` is not a kind of value; the kinds are mass, length, force, angle, pressure, speed, temperature, ratio and load",
+		"`weight` is not a kind of value; the kinds are mass, length, force, angle, pressure, speed, temperature, ratio, load and moment",
 		"`negative` is not a sign; the signs are any, not_negative and positive",
 		"`imperial` is not a system of units; the systems are metric and us",
 	}
@@ -139,14 +140,15 @@ func TestTypedParsers(t *testing.T) {
 	ratio, err8 := ParseRatio("2 %")
 	load, err9 := ParseLoad("2 kN")
 	_, err10 := ParseLoad("2 m")
+	moment, err11 := ParseMoment("2 kN m")
 	got := []any{
 		as(float64(mass), err1), as(float64(length), err2), as(float64(force), err3),
 		as(float64(angle), err4), as(float64(pressure), err5), as(float64(speed), err6),
-		as(float64(temperature), err7), as(float64(ratio), err8), as(load.Newtons, err9), as(0, err10),
+		as(float64(temperature), err7), as(float64(ratio), err8), as(load.Newtons, err9), as(0, err10), as(float64(moment), err11),
 	}
 	want := []any{
 		2000.0, 2.0, 2000.0, 2.0, 2000.0, 2.0, 2.0, 0.02, 2000.0,
-		"`2 m` is a length; a rated load is asked for, such as `6.5 t`",
+		"`2 m` is a length; a rated load is asked for, such as `6.5 t`", 2000.0,
 	}
 	if d := cmp.Diff(want, got); d != "" {
 		t.Error(d)

@@ -122,6 +122,8 @@ func TestIn(t *testing.T) {
 		Temperature(0).In("F"):                   "32 F",
 		Temperature(-160.0 / 9).In("F"):          "0 F",
 		Ratio(0.86).In("%"):                      "86 %",
+		Moment(12000).In("kN m"):                 "12 kN m",
+		Moment(1.3558179483314004).In("lbf ft"):  "1 lbf ft",
 		Mass(math.Copysign(0, -1)).In("kg"):      "0 kg",
 		Mass(math.NaN()).In("kg"):                "NaN kg",
 		Mass(math.Inf(-1)).In("t"):               "-Inf t",

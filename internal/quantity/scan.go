@@ -1,6 +1,7 @@
 package quantity
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -205,9 +206,28 @@ func cutDigits(s string) (digits, rest string) {
 	return s[:i], s[i:]
 }
 
-// scanUnit takes one word off: up to a space or, unless the word holds a slash
-// like t/m2, up to a digit.
+// scanUnit takes one word off, or two that are a unit together, as kN m.
 func scanUnit(s string) (word, rest string) {
+	word, rest = scanWord(s)
+	second, after := scanWord(rest)
+	if second != "" && isUnit(word+" "+second) {
+		return word + " " + second, after
+	}
+	return word, rest
+}
+
+// isUnit reports whether a name is that of a unit that is read or of one that
+// is known and not read.
+func isUnit(name string) bool {
+	if _, ok := unitNamed(name); ok {
+		return true
+	}
+	return slices.ContainsFunc(foreigners[:], func(f foreign) bool { return named(f.names, name) })
+}
+
+// scanWord takes one word off: up to a space or, unless the word holds a slash
+// like t/m2, up to a digit.
+func scanWord(s string) (word, rest string) {
 	s = strings.Trim(s, " \t")
 	slash := false
 	for i := range len(s) {

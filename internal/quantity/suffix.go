@@ -77,6 +77,7 @@ type suffix struct {
 var suffixes = [...]suffix{
 	{"_m_s", KindSpeed, 1},
 	{"_n", KindForce, 1},
+	{"_nm", KindMoment, 1},
 	{"_kg", KindMass, 1},
 	{"_m", KindLength, 1},
 	{"_deg", KindAngle, 1},
@@ -130,8 +131,8 @@ func (s suffix) printer(size float64, sys System) printer {
 }
 
 // FormatSuffix prints a fact for people. The end of its name says what the
-// number is: _n, _kg, _m, _deg, _pa, _m_s, _c, _days, _d (rope diameters), _times, _ratio (1 is 100 %) or
-// _percent. It is false for a name that ends in none of these.
+// number is: _n, _nm (newton meters), _kg, _m, _deg, _pa, _m_s, _c, _days, _d (rope
+// diameters), _times, _ratio (1 is 100 %) or _percent. It is false for a name that ends in none of these.
 func FormatSuffix(name string, si float64, sys System) (string, bool) {
 	s, ok := suffixOf(name)
 	if !ok {

@@ -25,6 +25,9 @@ type Temperature float64
 // Ratio is a share: 1 is 100 %.
 type Ratio float64
 
+// Moment is a bending moment in newton meters.
+type Moment float64
+
 // Weight is the force of a mass under standard gravity.
 func (m Mass) Weight() Force { return Force(float64(m) * StandardGravity) }
 
@@ -54,6 +57,9 @@ func ParseTemperature(text string) (Temperature, error) {
 
 // ParseRatio reads %.
 func ParseRatio(text string) (Ratio, error) { return parse[Ratio](KindRatio, text) }
+
+// ParseMoment reads N m, kN m and lbf ft.
+func ParseMoment(text string) (Moment, error) { return parse[Moment](KindMoment, text) }
 
 func parse[T ~float64](k Kind, text string) (T, error) {
 	si, err := k.Parse(text)
@@ -86,6 +92,9 @@ func (t Temperature) In(unit string) string { return exactText(KindTemperature, 
 // In is like [Mass.In].
 func (r Ratio) In(unit string) string { return exactText(KindRatio, float64(r), unit) }
 
+// In is like [Mass.In].
+func (m Moment) In(unit string) string { return exactText(KindMoment, float64(m), unit) }
+
 // Format is for people. Metric: kg below 10 t, then t, to 4 digits. US: lb.
 func (m Mass) Format(sys System) string { return format(KindMass, float64(m), sys) }
 
@@ -110,3 +119,6 @@ func (t Temperature) Format(sys System) string { return format(KindTemperature, 
 
 // Format is for people: percent to one decimal.
 func (r Ratio) Format(sys System) string { return format(KindRatio, float64(r), sys) }
+
+// Format is for people: kN m or lbf ft, to 3 digits; whole lbf ft stay.
+func (m Moment) Format(sys System) string { return format(KindMoment, float64(m), sys) }

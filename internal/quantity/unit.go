@@ -31,10 +31,10 @@ type unit struct {
 //
 // Sources of the factors, all exact by definition: pound 0.45359237 kg and
 // yard 0.9144 m (international yard and pound agreement, 1959); short ton 2000
-// lb and long ton 2240 lb; pound-force from the pound and standard gravity;
-// knot 1852 m an hour (International Hydrographic Conference, 1929);
-// Fahrenheit by 1.8 F = 1 K with 32 F = 0 C. They are also in NIST SP 811,
-// appendix B. One t/m2 is the pressure of 1000 kg under standard gravity.
+// lb and long ton 2240 lb; pound-force from the pound and standard gravity,
+// and with the foot the pound-force foot; knot 1852 m an hour (International
+// Hydrographic Conference, 1929); Fahrenheit by 1.8 F = 1 K with 32 F = 0 C.
+// They are also in NIST SP 811, appendix B. One t/m2 is the pressure of 1000 kg under standard gravity.
 var units = [...]unit{
 	{name: "kg", kind: KindMass, scale: scale{num: 1, den: 1}, show: digits{4, 0, 1}},
 	{name: "t", kind: KindMass, scale: scale{num: 1000, den: 1}, show: digits{4, 0, 2}},
@@ -70,6 +70,10 @@ var units = [...]unit{
 	{name: "F", kind: KindTemperature, scale: scale{num: 5, den: 9, zero: 32}, show: digits{3, 0, 1}},
 
 	{name: "%", kind: KindRatio, scale: scale{num: 1, den: 100}, show: digits{3, 0, 1}},
+
+	{name: "N m", kind: KindMoment, scale: scale{num: 1, den: 1}, show: digits{3, 0, 1}},
+	{name: "kN m", kind: KindMoment, scale: scale{num: 1000, den: 1}, show: digits{3, 0, 2}},
+	{name: "lbf ft", kind: KindMoment, scale: scale{num: 13558179483314004, den: 1e16}, show: digits{3, 0, 1}},
 }
 
 // unitNamed finds a unit by its exact name.

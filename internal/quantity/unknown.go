@@ -40,6 +40,11 @@ var foreigners = [...]foreign{
 	{KindSpeed, "m/min", "60 m/min is 1 m/s"},
 	{KindSpeed, "bft|beaufort", "a Beaufort number stands for a range of speeds"},
 	{KindTemperature, "k|kelvin", "0 C is 273.15 K"},
+	{KindMoment, "kip ft|kip-ft|ft kip|ft-kip|kip feet", "1 kip ft is 1000 lbf ft"},
+	{KindMoment, "lbf in|lbf-in|lb in|lb-in|in lbf|in-lbf|in lb|in-lb|in lbs|in-lbs", "12 lbf in is 1 lbf ft"},
+	{KindMoment, "mn m|mnm|mn-m|mn·m", "1 MN m is 1000 kN m"},
+	{KindMoment, "kgf m|kgfm|kgf-m|kg m|kgm|kg-m", "1 kgf m is 9.80665 N m"},
+	{KindMoment, "t m|tm|t-m|tf m|tfm", "1 t m is 9.80665 kN m"},
 }
 
 // tons are the words that mean a short ton, a long ton or a tonne depending on

@@ -45,7 +45,7 @@ func addPattern(out, s object) error {
 func quantityPattern(kind quantity.Kind, sign quantity.Sign) string {
 	var units []string
 	for _, u := range kind.Units() {
-		units = append(units, regexp.QuoteMeta(u))
+		units = append(units, strings.ReplaceAll(regexp.QuoteMeta(u), " ", `[ \t]+`))
 	}
 	after := gap + "(" + strings.Join(units, "|") + ")"
 	forms := func(feet, number string) string {
