@@ -9,12 +9,12 @@ import (
 	"gonum.org/v1/gonum/optimize/convex/lp"
 )
 
-// bounds finds for every line the largest tension that equilibrium at st
+// bounds finds for every column the largest tension that equilibrium at st
 // allows, given one split of tensions that balances: the linear program
 // max t_i over A t = A given, t >= 0.
-func (s *system) bounds(st []pose, given []float64) []Bound {
+func (s *system) bounds(st []pose, cols []strand, given []float64) []Bound {
 	m := len(given)
-	reduced := s.balanceMatrix(st)
+	reduced := s.balanceMatrix(st, cols)
 	pivots := eliminate(reduced, s.n, m)
 	out := make([]Bound, m)
 	for i, t := range given {

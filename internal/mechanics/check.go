@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"gonum.org/v1/gonum/num/quat"
+	"gonum.org/v1/gonum/spatial/r3"
 )
 
 // ErrModel is wrapped by every error that Solve returns: the model says nothing
@@ -88,6 +89,9 @@ func checkBody(m Model, i int) error {
 	if b.Intended != (Attitude{}) && !(math.Abs(quat.Abs(q)-1) <= unitQuatTol) {
 		return refuse("the intended attitude of %s is not a rotation", name)
 	}
+	if b.Point && (b.CenterOfGravity != (r3.Vec{}) || b.Intended != (Attitude{})) {
+		return refuse("%s is a point: its center of gravity is its origin, and it has no attitude", name)
+	}
 	return nil
 }
 
@@ -99,19 +103,31 @@ func checkLine(m Model, i int) error {
 	if !finite(l.StiffnessN) || l.StiffnessN < minStiffN || l.StiffnessN > maxStiffN {
 		return refuse("the stiffness EA of %s is %g N; it lies between %g and %g", name, l.StiffnessN, minStiffN, maxStiffN)
 	}
-	for _, a := range []Anchor{l.From, l.To} {
+	for j := range l.runs() {
+		if err := checkRun(m, l.run(j), runName(m, i, j)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func checkRun(m Model, r Run, name string) error {
+	for _, a := range []Anchor{r.From, r.To} {
 		if a.Body < World || a.Body >= len(m.Bodies) {
 			return refuse("%s ends at body number %d, which does not exist", name, a.Body)
 		}
 		if !finiteVec(a.At) || farthest(a.At.X, a.At.Y, a.At.Z) > maxCoordM {
 			return refuse("an end of %s is not a point within %g m", name, maxCoordM)
 		}
+		if a.Body != World && m.Bodies[a.Body].Point && a.At != (r3.Vec{}) {
+			return refuse("%s ends beside %s, which is a point: lines end at its origin", name, bodyName(m, a.Body))
+		}
 	}
-	if l.From.Body == l.To.Body {
-		if l.From.Body == World {
+	if r.From.Body == r.To.Body {
+		if r.From.Body == World {
 			return refuse("%s runs from hook to hook and carries nothing", name)
 		}
-		return refuse("%s runs from %s to itself and carries nothing", name, bodyName(m, l.From.Body))
+		return refuse("%s runs from %s to itself and carries nothing", name, bodyName(m, r.From.Body))
 	}
 	return nil
 }
@@ -149,12 +165,15 @@ func checkHung(m Model) error {
 	hung := make([]bool, len(m.Bodies))
 	joined := func(a Anchor) bool { return a.Body == World || hung[a.Body] }
 	for range m.Bodies {
-		for _, l := range m.Lines {
-			if joined(l.From) && !joined(l.To) {
-				hung[l.To.Body] = true
-			}
-			if joined(l.To) && !joined(l.From) {
-				hung[l.From.Body] = true
+		for i := range m.Lines {
+			for j := range m.Lines[i].runs() {
+				r := m.Lines[i].run(j)
+				if joined(r.From) && !joined(r.To) {
+					hung[r.To.Body] = true
+				}
+				if joined(r.To) && !joined(r.From) {
+					hung[r.From.Body] = true
+				}
 			}
 		}
 	}
@@ -171,6 +190,14 @@ func bodyName(m Model, i int) string {
 		return n
 	}
 	return fmt.Sprintf("body %d", i+1)
+}
+
+// runName names a run of a line; the first goes by the name of the line.
+func runName(m Model, i, j int) string {
+	if j == 0 {
+		return lineName(m, i)
+	}
+	return fmt.Sprintf("run %d of %s", j+1, lineName(m, i))
 }
 
 func lineName(m Model, i int) string {

@@ -2,9 +2,9 @@ package mechanics
 
 import "gonum.org/v1/gonum/spatial/r3"
 
-// Freedoms of body b stand at 6b: three displacements in meters, then three
-// rotations times the body's arm, so that all are lengths and all derivatives
-// forces.
+// Freedoms of a body are three displacements in meters, then, unless it is a
+// point, three rotations times the body's arm, so that all are lengths and all
+// derivatives forces.
 
 // derive fills grad, and hess unless nil, with the first and second derivatives
 // of gravity plus stretch energy at st (N and N/m). With locked set the
@@ -13,30 +13,59 @@ func (s *system) derive(st []pose, grad, hess []float64, locked bool) {
 	clear(grad)
 	clear(hess)
 	for b := range s.masses {
-		grad[6*b+2] = s.masses[b].weight
+		grad[s.masses[b].o+2] = s.masses[b].weight
 	}
 	for i := range s.strands {
 		l := &s.strands[i]
-		d := l.span(st)
-		reach := r3.Norm(d)
-		s.stretch[i] = reach - l.length
-		if s.stretch[i] <= 0 {
-			continue
+		s.stretch[i] = s.measure(st, l) - l.length
+		if s.stretch[i] > 0 {
+			s.addStrand(st, l, l.rate*s.stretch[i], l.rate, grad, hess)
 		}
-		s.addLine(st, l, r3.Scale(1/reach, d), l.rate*s.stretch[i], l.rate, reach, grad, hess)
 	}
 	if locked {
 		s.lock(grad, hess)
 	}
 }
 
-// addLine adds a line of unit direction n, tension t, rate k and reach to the
-// derivatives. Its energy depends on the vector between its ends alone: first
-// derivative t n, second k n n' + t/reach (1 - n n').
-func (s *system) addLine(st []pose, l *strand, n r3.Vec, t, k, reach float64, grad, hess []float64) {
+// measure is the reach of l, and leaves its runs in spans.
+func (s *system) measure(st []pose, l *strand) float64 {
+	sum := 0.0
+	for j := range l.runs {
+		s.spans[j] = l.runs[j].span(st)
+		sum += r3.Norm(s.spans[j])
+	}
+	return sum
+}
+
+// addStrand adds a strand of tension t and rate k, just measured, to the
+// derivatives. Its energy k/2 (sum of reaches - length)^2 has as first derivative
+// t times that of the sum, and as second k times the dyad of the latter plus t
+// times the second derivative of the sum.
+func (s *system) addStrand(st []pose, l *strand, t, k float64, grad, hess []float64) {
+	if len(l.runs) == 1 {
+		s.addRun(st, &l.runs[0], s.spans[0], t, k, grad, hess)
+		return
+	}
+	for j := range l.runs {
+		s.addRun(st, &l.runs[j], s.spans[j], t, 0, grad, hess)
+	}
+	if hess != nil {
+		addDyad(hess, s.n, k, s.pullOn(st, l, false))
+	}
+}
+
+// addRun adds a run with the span d, of unit direction n, tension t and rate k. Its
+// energy depends on the vector between its ends alone: first derivative t n,
+// second k n n' + t/reach (1 - n n').
+func (s *system) addRun(st []pose, r *run, d r3.Vec, t, k float64, grad, hess []float64) {
+	reach := r3.Norm(d)
+	if reach < touching {
+		return
+	}
+	n := r3.Scale(1/reach, d)
 	pull := r3.Scale(t, n)
-	s.addPull(st, l.from, r3.Scale(-1, pull), grad, hess)
-	s.addPull(st, l.to, pull, grad, hess)
+	s.addPull(st, r.from, r3.Scale(-1, pull), grad, hess)
+	s.addPull(st, r.to, pull, grad, hess)
 	if hess == nil {
 		return
 	}
@@ -44,10 +73,10 @@ func (s *system) addLine(st []pose, l *strand, n r3.Vec, t, k, reach float64, gr
 	m[0].X += t / reach
 	m[1].Y += t / reach
 	m[2].Z += t / reach
-	s.addStiffness(st, l.from, l.from, 1, m, hess)
-	s.addStiffness(st, l.to, l.to, 1, m, hess)
-	s.addStiffness(st, l.from, l.to, -1, m, hess)
-	s.addStiffness(st, l.to, l.from, -1, m, hess)
+	s.addStiffness(st, r.from, r.from, 1, m, hess)
+	s.addStiffness(st, r.to, r.to, 1, m, hess)
+	s.addStiffness(st, r.from, r.to, -1, m, hess)
+	s.addStiffness(st, r.to, r.from, -1, m, hess)
 }
 
 // addPull adds f, the derivative of the energy with the place of the end e, and
@@ -57,10 +86,14 @@ func (s *system) addPull(st []pose, e end, f r3.Vec, grad, hess []float64) {
 	if e.body == World {
 		return
 	}
+	b := &s.masses[e.body]
+	add3(grad[b.o:], f)
+	if b.point {
+		return
+	}
 	r, _ := e.arms(st)
-	o, inv := 6*e.body, 1/s.masses[e.body].arm
-	add3(grad[o:], f)
-	add3(grad[o+3:], r3.Scale(inv, r3.Cross(r, f)))
+	o, inv := b.o+3, 1/b.arm
+	add3(grad[o:], r3.Scale(inv, r3.Cross(r, f)))
 	if hess == nil {
 		return
 	}
@@ -71,37 +104,46 @@ func (s *system) addPull(st []pose, e end, f r3.Vec, grad, hess []float64) {
 	m[1].Y -= fr
 	m[2].Z -= fr
 	for i := range m {
-		add3(hess[(o+3+i)*s.n+o+3:], r3.Add(m[i], w[i]))
+		add3(hess[(o+i)*s.n+o:], r3.Add(m[i], w[i]))
 	}
 }
 
-// addStiffness adds sign * Ja' m Jb, where J = [1, -[r]x/arm] carries the six
-// freedoms of a body to the place of a line's end on it.
+// addStiffness adds sign * Ja' m Jb, where J = [1, -[r]x/arm] carries the
+// freedoms of a body to the place of a run's end on it.
 func (s *system) addStiffness(st []pose, a, b end, sign float64, m [3]r3.Vec, hess []float64) {
 	if a.body == World || b.body == World {
 		return
 	}
-	ra, _ := a.arms(st)
-	rb, _ := b.arms(st)
-	c := [3]r3.Vec{r3.Cross(ra, m[0]), r3.Cross(ra, m[1]), r3.Cross(ra, m[2])}
-	inv := 1 / s.masses[a.body].arm
-	rows := [6]r3.Vec{m[0], m[1], m[2],
-		{X: inv * c[0].X, Y: inv * c[1].X, Z: inv * c[2].X},
-		{X: inv * c[0].Y, Y: inv * c[1].Y, Z: inv * c[2].Y},
-		{X: inv * c[0].Z, Y: inv * c[1].Z, Z: inv * c[2].Z},
+	ma, mb := &s.masses[a.body], &s.masses[b.body]
+	rows, count := [6]r3.Vec{m[0], m[1], m[2]}, 3
+	if !ma.point {
+		r, _ := a.arms(st)
+		c := [3]r3.Vec{r3.Cross(r, m[0]), r3.Cross(r, m[1]), r3.Cross(r, m[2])}
+		inv := 1 / ma.arm
+		rows[3] = r3.Vec{X: inv * c[0].X, Y: inv * c[1].X, Z: inv * c[2].X}
+		rows[4] = r3.Vec{X: inv * c[0].Y, Y: inv * c[1].Y, Z: inv * c[2].Y}
+		rows[5] = r3.Vec{X: inv * c[0].Z, Y: inv * c[1].Z, Z: inv * c[2].Z}
+		count = 6
 	}
-	inv = sign / s.masses[b.body].arm
-	for i, row := range rows {
-		o := (6*a.body+i)*s.n + 6*b.body
+	rb, _ := b.arms(st)
+	inv := sign / mb.arm
+	for i, row := range rows[:count] {
+		o := (ma.o+i)*s.n + mb.o
 		add3(hess[o:], r3.Scale(sign, row))
-		add3(hess[o+3:], r3.Scale(inv, r3.Cross(rb, row)))
+		if !mb.point {
+			add3(hess[o+3:], r3.Scale(inv, r3.Cross(rb, row)))
+		}
 	}
 }
 
 // lock takes the rotations out of the derivatives.
 func (s *system) lock(grad, hess []float64) {
 	for b := range s.masses {
-		for i := 6*b + 3; i < 6*b+6; i++ {
+		if s.masses[b].point {
+			continue
+		}
+		o := s.masses[b].o + 3
+		for i := o; i < o+3; i++ {
 			grad[i] = 0
 			if hess == nil {
 				continue
@@ -132,11 +174,11 @@ func add3(to []float64, v r3.Vec) {
 func (s *system) energyChange(step []float64) float64 {
 	sum := 0.0
 	for b := range s.masses {
-		sum += s.masses[b].weight * step[6*b+2]
+		sum += s.masses[b].weight * step[s.masses[b].o+2]
 	}
 	for i := range s.strands {
 		l := &s.strands[i]
-		was, is := max(s.stretch[i], 0), max(r3.Norm(l.span(s.trial))-l.length, 0)
+		was, is := max(s.stretch[i], 0), max(l.reach(s.trial)-l.length, 0)
 		sum += 0.5 * l.rate * (is - was) * (is + was)
 	}
 	return sum

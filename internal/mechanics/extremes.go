@@ -10,7 +10,7 @@ import (
 // to an end: every such split is a mean of corners plus rays, each ray as often
 // as one likes.
 type extremes struct {
-	// corners are splits, newtons a line.
+	// corners are splits, newtons a column.
 	corners [][]float64
 	// rays are changes that can be added without end: lines that pull against
 	// each other.
@@ -24,9 +24,9 @@ type extremes struct {
 const mostMoving = 8
 
 // ways are the independent changes of tension that leave equilibrium alone.
-func (s *system) ways(st []pose) [][]float64 {
-	m := len(s.strands)
-	reduced := s.balanceMatrix(st)
+func (s *system) ways(st []pose, cols []strand) [][]float64 {
+	m := len(cols)
+	reduced := s.balanceMatrix(st, cols)
 	pivots := eliminate(reduced, s.n, m)
 	var out [][]float64
 	for _, f := range freeColumns(pivots, m) {
@@ -35,11 +35,11 @@ func (s *system) ways(st []pose) [][]float64 {
 	return out
 }
 
-// extremesOf finds the extremes of all splits that differ by ways from that of the
-// lines.
-func (s *system) extremesOf(ways [][]float64, lines []LineState) extremes {
+// extremesOf finds the extremes of all splits that differ by ways from the one
+// given, of which the bounds of single columns are known.
+func (s *system) extremesOf(ways [][]float64, given []float64, bounds []Bound) extremes {
 	k := len(ways)
-	rows := s.limits(ways, lines)
+	rows := s.limits(ways, given)
 	if moving := len(rows) - 1; k == 0 || k > 1 && moving > mostMoving {
 		return extremes{}
 	}
@@ -55,12 +55,12 @@ func (s *system) extremesOf(ways [][]float64, lines []LineState) extremes {
 			e.rays = append(e.rays, change)
 			continue
 		}
-		for i, l := range lines {
-			change[i] = math.Max(0, l.TensionN+change[i]*s.weight/d[k])
+		for i, t := range given {
+			change[i] = math.Max(0, t+change[i]*s.weight/d[k])
 		}
 		e.corners = append(e.corners, change)
 	}
-	e.known = e.reach(lines)
+	e.known = e.reach(bounds)
 	return e
 }
 
@@ -68,17 +68,17 @@ func (s *system) extremesOf(ways [][]float64, lines []LineState) extremes {
 // the weight, as rows that may not turn negative: what each line that can change
 // carries. The last row is the 1 itself: written so, a corner and a ray are the
 // same thing, an edge of one cone, and a ray has 0 there.
-func (s *system) limits(ways [][]float64, lines []LineState) [][]float64 {
+func (s *system) limits(ways [][]float64, given []float64) [][]float64 {
 	k := len(ways)
 	var rows [][]float64
-	for i, l := range lines {
+	for i, t := range given {
 		row := make([]float64, k+1)
 		moves := false
 		for j, w := range ways {
 			row[j] = w[i]
 			moves = moves || math.Abs(w[i]) > dependent
 		}
-		row[k] = l.TensionN / s.weight
+		row[k] = t / s.weight
 		if moves {
 			rows = append(rows, row)
 		}
@@ -134,11 +134,12 @@ func mix(ways [][]float64, d []float64) []float64 {
 	return out
 }
 
-// reach holds the extremes against the bounds of the single lines, which were found
-// in another way: extremes that fall short of one of those are not all there are.
-func (e extremes) reach(lines []LineState) bool {
-	for i, l := range lines {
-		if l.Bound.Meaning == Unknown {
+// reach holds the extremes against the bounds of the single columns, which were
+// found in another way: extremes that fall short of one of those are not all there
+// are.
+func (e extremes) reach(bounds []Bound) bool {
+	for i, b := range bounds {
+		if b.Meaning == Unknown {
 			continue
 		}
 		top := 0.0
@@ -150,7 +151,7 @@ func (e extremes) reach(lines []LineState) bool {
 				top = math.Inf(1)
 			}
 		}
-		if !(top >= l.Bound.TensionN*(1-1e-6)) {
+		if !(top >= b.TensionN*(1-1e-6)) {
 			return false
 		}
 	}

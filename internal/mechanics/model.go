@@ -27,6 +27,10 @@ type Body struct {
 	CenterOfGravity r3.Vec
 	// Intended is the attitude at which the body is meant to hang.
 	Intended Attitude
+	// Point is a ring, a link or a knot that only gathers lines: no size, and no
+	// attitude. All anchors on it and its center of gravity stand at its origin,
+	// and Intended is zero.
+	Point bool
 }
 
 // Attitude turns body axes into world axes, as a unit quaternion. The zero
@@ -63,16 +67,41 @@ type Anchor struct {
 // Hook is an anchor that does not move. Meters, world axes, z up.
 func Hook(at r3.Vec) Anchor { return Anchor{Body: World, At: at} }
 
-// Line runs straight from one anchor to the other, pulls and never pushes.
+// Line is a rope, a chain or a rod. It runs straight from one anchor to the
+// other, and perhaps on in further straight runs; it pulls and never pushes.
 type Line struct {
 	// Name is used in messages; a number stands in where it is empty.
 	Name     string
 	From, To Anchor
-	// LengthM is the length without load, bearing point to bearing point.
+	// Further are more straight runs of the same rope: over a sheave, through a
+	// ring, round a body.
+	Further []Run
+	// Grips is for a sling laid round a body. Without it the rope runs freely, and
+	// one tension stands in all runs. With it the rope slides until its runs pull
+	// alike while the bodies are held at the intended attitude; from then on
+	// friction holds it, each run keeps the length it had then and carries a
+	// tension of its own.
+	Grips bool
+	// LengthM is the length without load of all runs together, bearing point to
+	// bearing point, without what lies on sheaves or round a body.
 	LengthM float64
 	// StiffnessN is EA, the pull in newtons that would double the length if
 	// the line stayed elastic: modulus of elasticity times metallic area.
 	StiffnessN float64
+}
+
+// Run is a straight part of a rope between two anchors.
+type Run struct{ From, To Anchor }
+
+// runs is the number of straight parts of a line.
+func (l *Line) runs() int { return 1 + len(l.Further) }
+
+// run gives a straight part of a line, the one from From to To first.
+func (l *Line) run(j int) Run {
+	if j == 0 {
+		return Run{l.From, l.To}
+	}
+	return l.Further[j-1]
 }
 
 // Options tune the judgment. The zero value of a field takes the default.
@@ -87,6 +116,9 @@ type Options struct {
 	// GravityMS2 is the acceleration of free fall. Default 9.80665, the
 	// standard value of ISO 80000-3.
 	GravityMS2 float64
+	// SkipBounds leaves out the bounds of lines and joints: their meaning is then
+	// Skipped.
+	SkipBounds bool
 }
 
 func (o Options) withDefaults() Options {

@@ -80,9 +80,11 @@ func (s *system) caught(st []pose) float64 {
 func (s *system) pullOn(st []pose, l *strand, locked bool) []float64 {
 	u := s.way
 	clear(u)
-	n := unit(l.span(st))
-	s.addPull(st, l.from, r3.Scale(-1, n), u, nil)
-	s.addPull(st, l.to, n, u, nil)
+	for j := range l.runs {
+		n := unit(l.runs[j].span(st))
+		s.addPull(st, l.runs[j].from, r3.Scale(-1, n), u, nil)
+		s.addPull(st, l.runs[j].to, n, u, nil)
+	}
 	if locked {
 		s.lock(u, nil)
 	}

@@ -89,8 +89,11 @@ func (s *system) pushOff(from []pose, c curve, way float64) (rest, bool) {
 
 func (s *system) kick(st []pose, turns []float64, by float64) {
 	for b := range st {
-		w := r3.Vec{X: turns[3*b], Y: turns[3*b+1], Z: turns[3*b+2]}
-		st[b].q = then(st[b].q, r3.Scale(by, w))
+		if s.masses[b].point {
+			continue
+		}
+		v := turns[s.masses[b].turn:]
+		st[b].q = then(st[b].q, r3.Scale(by, r3.Vec{X: v[0], Y: v[1], Z: v[2]}))
 	}
 }
 
@@ -120,7 +123,7 @@ func (s *system) energy(st []pose) float64 {
 	}
 	for i := range s.strands {
 		l := &s.strands[i]
-		e := math.Max(0, r3.Norm(l.span(st))-l.length)
+		e := math.Max(0, l.reach(st)-l.length)
 		sum += 0.5 * l.rate * e * e
 	}
 	return sum
@@ -136,7 +139,7 @@ func (s *system) tensions(st []pose) []float64 {
 	t := make([]float64, len(s.strands))
 	for i := range s.strands {
 		l := &s.strands[i]
-		t[i] = math.Max(0, l.rate*(r3.Norm(l.span(st))-l.length))
+		t[i] = math.Max(0, l.rate*(l.reach(st)-l.length))
 	}
 	return t
 }

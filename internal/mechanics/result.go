@@ -74,7 +74,7 @@ type Balance struct {
 	// RightingM is the least moment that pushes a body back, per radian of
 	// turn, over the total weight: the length of a pendulum equally steady.
 	// Meters, at the converged rest and, where it exists, at the intended
-	// attitude: the lesser of the two.
+	// attitude: the lesser of the two. +Inf where only point bodies hang.
 	RightingM float64
 	// Rocks: within small angles nothing rights the load, until slack lines
 	// catch it. RightingM is then 0, or next to nothing.
@@ -91,7 +91,9 @@ type Balance struct {
 	OutOfBalance float64
 }
 
-// LineState is what a line does at rest.
+// LineState is what a line does at rest. Of a line with further runs, TensionN is
+// the largest of them and Slack says that all are; the rest is that of its first
+// run, the strain of a rope that runs freely that of the whole.
 type LineState struct {
 	TensionN float64
 	// Slack lines carry nothing; direction and angles are then those of the
@@ -108,12 +110,28 @@ type LineState struct {
 	AngleFromHorizontalDeg float64 // 0 to 90
 	AngleFromVerticalDeg   float64 // 0 to 90
 	Bound                  Bound
+	// Runs are the straight parts of the line, the one from From to To first;
+	// every line has at least that one.
+	Runs []RunState
+}
+
+// RunState is what one straight part of a line does at rest; fields as those of
+// LineState.
+type RunState struct {
+	TensionN               float64
+	Direction              r3.Vec
+	FromPull, ToPull       r3.Vec
+	AngleFromHorizontalDeg float64 // 0 to 90
+	AngleFromVerticalDeg   float64 // 0 to 90
+	Slack                  bool
 }
 
 // Bound is the largest tension that equilibrium alone allows at this rest, with
 // no line in compression: what the line carries if lengths and stiffnesses
 // differ as badly as they can. For legs that meet in one point it is the largest
-// over all sets of three legs (or fewer) that balance the load.
+// over all sets of three legs (or fewer) that balance the load. A rope that runs
+// freely has one tension in all splits; so has one that grips, where such splits
+// balance the load at this rest, else its bound is that of its most loaded run.
 type Bound struct {
 	TensionN float64
 	Meaning  BoundMeaning
@@ -133,6 +151,8 @@ const (
 	Unbounded BoundMeaning = "unbounded"
 	// Unknown: could not be computed; TensionN is +Inf.
 	Unknown BoundMeaning = "unknown"
+	// Skipped: was not asked for; TensionN is +Inf.
+	Skipped BoundMeaning = "skipped"
 )
 
 // Joint is what lines taken together do to the thing they meet at.
@@ -179,6 +199,18 @@ type BodyState struct {
 	// hangs directly from one hook and nothing else.
 	HookOffset    r3.Vec
 	HasHookOffset bool
+	// MayRiseM is how far the center of gravity of this body alone may rise, at
+	// rest, before the load no longer rights itself: the largest d for which the
+	// stiffness against turning stays positive with W d taken off this body's
+	// turns about horizontal axes, W its weight. Meters; exact for small turns.
+	// The lesser of rest and, where it exists, intended attitude. 0 where nothing
+	// is to spare, +Inf where its rise changes nothing.
+	MayRiseM float64
+	// DropM is by how much the center of gravity comes to rest lower than it hangs
+	// with all bodies held at their intended attitudes; negative: higher. SwingM
+	// is its horizontal way from there to its rest, hooks fixed. Meters; both +Inf
+	// where the held bodies found no place to hang.
+	DropM, SwingM float64
 }
 
 // HookState is a fixed point and what pulls on it.

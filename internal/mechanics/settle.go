@@ -72,9 +72,11 @@ func (s *system) advance(st []pose, g, damping, floor float64, locked bool) (flo
 func (s *system) shorten() {
 	f := 1.0
 	for b := range s.masses {
-		turned := norm(s.step[6*b+3:6*b+6]) / s.masses[b].arm
-		moved := norm(s.step[6*b : 6*b+3])
-		f = math.Max(f, math.Max(turned/maxTurnRad, moved/(2*s.arm)))
+		o := s.masses[b].o
+		f = math.Max(f, norm(s.step[o:o+3])/(2*s.arm))
+		if !s.masses[b].point {
+			f = math.Max(f, norm(s.step[o+3:o+6])/s.masses[b].arm/maxTurnRad)
+		}
 	}
 	for i := range s.step {
 		s.step[i] /= f
@@ -91,11 +93,11 @@ func (s *system) curvature() float64 {
 
 func (s *system) move(st []pose) {
 	for b := range st {
-		d := s.step[6*b : 6*b+6]
-		inv := 1 / s.masses[b].arm
-		s.trial[b] = pose{
-			at: r3.Add(st[b].at, r3.Vec{X: d[0], Y: d[1], Z: d[2]}),
-			q:  then(st[b].q, r3.Vec{X: inv * d[3], Y: inv * d[4], Z: inv * d[5]}),
+		d := s.step[s.masses[b].o:]
+		s.trial[b] = pose{at: r3.Add(st[b].at, r3.Vec{X: d[0], Y: d[1], Z: d[2]}), q: st[b].q}
+		if !s.masses[b].point {
+			inv := 1 / s.masses[b].arm
+			s.trial[b].q = then(st[b].q, r3.Vec{X: inv * d[3], Y: inv * d[4], Z: inv * d[5]})
 		}
 	}
 }
@@ -111,10 +113,14 @@ func (s *system) calmer(g float64, locked bool) bool {
 // them: it starts with softer lines and raises their stiffness by steps, each
 // rest being close to the next.
 func (s *system) settleByStages(st []pose, locked bool) bool {
-	for by := math.Min(1, firstHarsh*s.weight/s.stiffest); by < 1; by *= harshFactor {
-		s.soften(by)
+	stiffest := 0.0
+	for i := range s.strands {
+		stiffest = max(stiffest, s.strands[i].stiffness)
+	}
+	for limit := firstHarsh * s.weight; limit < stiffest; limit *= harshFactor {
+		s.soften(limit)
 		s.settle(st, locked)
 	}
-	s.soften(1)
+	s.soften(math.Inf(1))
 	return s.settle(st, locked)
 }

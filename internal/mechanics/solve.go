@@ -12,19 +12,30 @@ func Solve(m Model, o Options) (Result, error) {
 	return newSystem(m, o).judge(), nil
 }
 
+// hanging is how the bodies hang, held at their intended attitudes.
+type hanging struct {
+	held []pose
+	// found: the forces on the held bodies came to balance.
+	found bool
+	// intended judges that attitude with lines cut to fit, where that applies.
+	intended curve
+	applies  bool
+}
+
 // judge asks the questions of the package comment in turn.
 func (s *system) judge() Result {
-	held := s.start()
-	s.settleByStages(held, true)
-	intended, applies := s.asIntended(held)
+	h := hanging{held: s.start()}
+	h.found = s.settleByStages(h.held, true)
+	s.grip(h.held)
+	h.intended, h.applies = s.asIntended(h.held)
 
-	st := slices.Clone(held)
+	st := slices.Clone(h.held)
 	ok := s.settleByStages(st, false)
 	if why := s.overstretched(st); ok && len(why) > 0 {
 		return Result{Verdict: OutOfReach, Why: why}
 	}
-	if applies && !intended.steady() {
-		return s.overturned(UnsteadyAsIntended, held, intended)
+	if h.applies && !h.intended.steady() {
+		return s.overturned(UnsteadyAsIntended, h.held, h.intended)
 	}
 	if !ok {
 		return s.unsettled(st)
@@ -38,14 +49,14 @@ func (s *system) judge() Result {
 			return Result{Verdict: Overturns, Why: append(s.pointsBelow(), why...)}
 		}
 	}
-	return s.report(held, rests, intended, applies)
+	return s.report(h, rests)
 }
 
 // asIntended judges the intended attitude with the hook plumb over the center
 // of gravity, where this is a position of balance for some line lengths.
 func (s *system) asIntended(held []pose) (curve, bool) {
 	st := s.plumb(held)
-	split, ok := s.fittedSplit(st)
+	split, ok := s.fittedSplit(st, s.strands)
 	if !ok {
 		return curve{}, false
 	}

@@ -25,14 +25,12 @@ const onLine = 1e-6
 func findSpins(s *system) []spin {
 	var spins []spin
 	seen := map[end]bool{}
-	for i := range s.strands {
-		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
-			if !seen[e] {
-				seen[e] = true
-				spins = append(spins, s.spinsAbout(e)...)
-			}
+	s.each(func(e end) {
+		if !seen[e] {
+			seen[e] = true
+			spins = append(spins, s.spinsAbout(e)...)
 		}
-	}
+	})
 	for b := range s.masses {
 		if axis, ok := s.rollAxis(b); ok {
 			spins = append(spins, spin{bodies: []int{b}, about: end{body: World}, roll: true, axis: axis})
@@ -69,18 +67,16 @@ func (s *system) partOf(b int, e end) (part []int, hung bool) {
 	part = []int{b}
 	for i := 0; i < len(part); i++ {
 		for k := range s.strands {
-			l := &s.strands[k]
-			if l.from.turnsWith(e) || l.to.turnsWith(e) {
-				continue
-			}
-			other, joined := l.across(part[i])
-			switch {
-			case !joined:
-			case other == World:
-				hung = true
-			case !in[other]:
-				in[other] = true
-				part = append(part, other)
+			for _, r := range s.strands[k].runs {
+				other, joined := r.across(part[i])
+				switch {
+				case !joined || r.from.turnsWith(e) || r.to.turnsWith(e):
+				case other == World:
+					hung = true
+				case !in[other]:
+					in[other] = true
+					part = append(part, other)
+				}
 			}
 		}
 	}
@@ -93,27 +89,14 @@ func (f end) turnsWith(e end) bool {
 	return f == e || f.body == World && e.body == World && f.at.X == e.at.X && f.at.Y == e.at.Y
 }
 
-// across gives the body at the other end of a line from body b.
-func (l *strand) across(b int) (other int, joined bool) {
-	switch b {
-	case l.from.body:
-		return l.to.body, true
-	case l.to.body:
-		return l.from.body, true
-	}
-	return 0, false
-}
-
 // points lists where lines hold body b, from its center of gravity.
 func (s *system) points(b int) []r3.Vec {
 	var at []r3.Vec
-	for i := range s.strands {
-		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
-			if e.body == b {
-				at = append(at, e.at)
-			}
+	s.each(func(e end) {
+		if e.body == b {
+			at = append(at, e.at)
 		}
-	}
+	})
 	return at
 }
 
@@ -146,7 +129,7 @@ func (s *system) rollAxis(b int) (r3.Vec, bool) {
 	at, along, ok := s.holdingLine(b)
 	tol := onLine * s.masses[b].arm
 	switch {
-	case !ok:
+	case !ok || s.masses[b].point:
 		return r3.Vec{}, false
 	case along == (r3.Vec{}):
 		if r3.Norm(at) <= tol {
@@ -166,7 +149,10 @@ func (s *system) restrain(st []pose) {
 	}
 	for i := range s.spins {
 		u := s.along(st, &s.spins[i])
-		addDyad(s.factor, s.n, stiff/dot(u, u), u)
+		// A ring plumb under the point does not move at all.
+		if uu := dot(u, u); uu > 1e-12*s.arm*s.arm {
+			addDyad(s.factor, s.n, stiff/uu, u)
+		}
 	}
 }
 
@@ -180,21 +166,27 @@ func (s *system) along(st []pose, p *spin) []float64 {
 		if p.roll {
 			w = turn(st[b].q, p.axis)
 		} else {
-			add3(u[6*b:], r3.Cross(w, r3.Sub(st[b].at, center)))
+			add3(u[s.masses[b].o:], r3.Cross(w, r3.Sub(st[b].at, center)))
 		}
-		add3(u[6*b+3:], r3.Scale(s.masses[b].arm, w))
+		if !s.masses[b].point {
+			add3(u[s.masses[b].o+3:], r3.Scale(s.masses[b].arm, w))
+		}
 	}
 	return u
 }
 
-// fill writes the spin's turns at st into v, three a body, in radians.
-func (p *spin) fill(st []pose, v []float64) {
+// fill writes the spin's turns at st into v, three a body that can turn, in
+// radians.
+func (s *system) fill(st []pose, p *spin, v []float64) {
 	clear(v)
 	for _, b := range p.bodies {
+		if s.masses[b].point {
+			continue
+		}
 		w := up()
 		if p.roll {
 			w = turn(st[b].q, p.axis)
 		}
-		add3(v[3*b:], w)
+		add3(v[s.masses[b].turn:], w)
 	}
 }

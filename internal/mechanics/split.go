@@ -6,30 +6,38 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 )
 
-// balanceMatrix has a column a line: force (over 1) and moment (over the body's
-// arm) that one newton of tension puts on each body, six rows a body, with the
-// lines straight at st. Row-major, s.n rows, one column a line.
-func (s *system) balanceMatrix(st []pose) []float64 {
-	m := len(s.strands)
+// balanceMatrix has a column a strand: force (over 1) and moment (over the body's
+// arm) that one newton of tension puts on each body, a row a freedom, with the
+// lines straight at st. Row-major, s.n rows, one column a strand.
+func (s *system) balanceMatrix(st []pose, cols []strand) []float64 {
+	m := len(cols)
 	a := make([]float64, s.n*m)
-	for j := range s.strands {
-		l := &s.strands[j]
-		n := unit(l.span(st))
-		for _, side := range []struct {
-			e    end
-			pull r3.Vec
-		}{{l.from, n}, {l.to, r3.Scale(-1, n)}} {
-			if side.e.body == World {
-				continue
-			}
-			r, _ := side.e.arms(st)
-			t := r3.Scale(1/s.masses[side.e.body].arm, r3.Cross(r, side.pull))
-			for i, v := range []float64{side.pull.X, side.pull.Y, side.pull.Z, t.X, t.Y, t.Z} {
-				a[(6*side.e.body+i)*m+j] += v
-			}
+	for j := range cols {
+		for _, r := range cols[j].runs {
+			n := unit(r.span(st))
+			s.addColumn(a, st, r.from, n, j, m)
+			s.addColumn(a, st, r.to, r3.Scale(-1, n), j, m)
 		}
 	}
 	return a
+}
+
+func (s *system) addColumn(a []float64, st []pose, e end, pull r3.Vec, j, m int) {
+	if e.body == World {
+		return
+	}
+	b := &s.masses[e.body]
+	for i, v := range []float64{pull.X, pull.Y, pull.Z} {
+		a[(b.o+i)*m+j] += v
+	}
+	if b.point {
+		return
+	}
+	r, _ := e.arms(st)
+	t := r3.Scale(1/b.arm, r3.Cross(r, pull))
+	for i, v := range []float64{t.X, t.Y, t.Z} {
+		a[(b.o+3+i)*m+j] += v
+	}
 }
 
 // unit is v over its length, or zero for no length.
@@ -44,23 +52,23 @@ func unit(v r3.Vec) r3.Vec {
 // bodies at st: in balance, none negative, and of all such splits the one with
 // the least stretch energy, which is what elastic lines choose. False: no
 // tensions hold the bodies there, whatever the lengths.
-func (s *system) fittedSplit(st []pose) ([]float64, bool) {
+func (s *system) fittedSplit(st []pose, cols []strand) ([]float64, bool) {
 	const pliancy = 1e-5 // weight of the stretch energy against balance
-	m := len(s.strands)
-	balance := s.balanceMatrix(st)
+	m := len(cols)
+	balance := s.balanceMatrix(st, cols)
 	a := make([]float64, (s.n+m)*m)
 	copy(a, balance)
 	softest := 0.0
-	for i := range s.strands {
-		softest = math.Max(softest, s.strands[i].length/s.strands[i].stiffness)
+	for i := range cols {
+		softest = math.Max(softest, cols[i].length/cols[i].stiffness)
 	}
-	for i := range s.strands {
-		c := s.strands[i].length / s.strands[i].stiffness / softest
+	for i := range cols {
+		c := cols[i].length / cols[i].stiffness / softest
 		a[(s.n+i)*m+i] = pliancy * math.Sqrt(c)
 	}
 	b := make([]float64, s.n+m)
 	for k := range s.masses {
-		b[6*k+2] = s.masses[k].weight / s.weight
+		b[s.masses[k].o+2] = s.masses[k].weight / s.weight
 	}
 	t := nonNegative(a, b, m)
 	ok := true

@@ -1,10 +1,6 @@
 package mechanics
 
-import (
-	"math"
-
-	"gonum.org/v1/gonum/spatial/r3"
-)
+import "math"
 
 // curve is the least stiffness of the bodies against turning.
 type curve struct {
@@ -12,11 +8,13 @@ type curve struct {
 	rightingM float64
 	// least is what rightingM must exceed to count as more than none.
 	least float64
-	// turns has the rotation vector of that least resisted turn, three a body,
-	// of unit length over all.
+	// turns has the rotation vector of that least resisted turn, three a body
+	// that can turn, of unit length over all.
 	turns []float64
 	// loose has the turns that nothing more than rounding resists.
 	loose [][]float64
+	// mayRise has for each body how far its center of gravity may rise, meters.
+	mayRise []float64
 	// known is false where the stiffness against displacement itself failed.
 	known bool
 }
@@ -33,17 +31,20 @@ const stiffEnough = 1e6
 // (Schur complement), free spins taken out.
 func (s *system) steadiness(st []pose, tension []float64) curve {
 	s.stiffness(st, tension)
-	r := len(s.masses) * 3
-	reduced := make([]float64, r*r)
+	r := s.turns
+	reduced := make([]float64, 2*r*r)
+	reduced, v := reduced[:r*r], reduced[r*r:]
 	if !s.eliminateDisplacements(reduced) {
 		return curve{}
+	}
+	if r == 0 {
+		return curve{known: true, rightingM: math.Inf(1), mayRise: s.mayRise(st, nil, nil, 0)}
 	}
 	trace := 0.0
 	for i := range r {
 		trace += math.Abs(reduced[i*r+i])
 	}
 	s.holdSpins(st, reduced)
-	v := make([]float64, r*r)
 	eigen(reduced, v, r)
 	low := 0
 	for i := range r {
@@ -60,6 +61,7 @@ func (s *system) steadiness(st []pose, tension []float64) curve {
 			c.loose = append(c.loose, column(v, r, i))
 		}
 	}
+	c.mayRise = s.mayRise(st, reduced, v, c.least*s.weight)
 	return c
 }
 
@@ -69,49 +71,46 @@ func (s *system) steadiness(st []pose, tension []float64) curve {
 func (s *system) stiffness(st []pose, tension []float64) {
 	clear(s.grad)
 	clear(s.hess)
-	limit := math.Min(1, stiffEnough*s.weight/s.stiffest)
 	for i := range s.strands {
 		l := &s.strands[i]
-		d := l.span(st)
-		reach := r3.Norm(d)
-		if tension[i] <= carriesNothing*s.weight || reach == 0 {
-			continue
+		if tension[i] > s.idle && s.measure(st, l) > touching {
+			s.addStrand(st, l, tension[i], min(l.stiffness, stiffEnough*s.weight)/l.length, s.grad, s.hess)
 		}
-		s.addLine(st, l, r3.Scale(1/reach, d), tension[i], limit*l.stiffness/l.length, reach, s.grad, s.hess)
 	}
 }
 
 // eliminateDisplacements writes the stiffness against turning, N m per radian,
 // with the displacements free to follow: Hrr - Hrt Htt^-1 Htr.
 func (s *system) eliminateDisplacements(out []float64) bool {
-	r := 3 * len(s.masses)
-	tt := s.factor[:r*r]
-	at := func(i, j, rotI, rotJ int) float64 { // entry of hess by kind
-		return s.hess[(6*(i/3)+3*rotI+i%3)*s.n+6*(j/3)+3*rotJ+j%3]
-	}
+	shifts, turns := s.shifts, s.rotations
+	t, r := len(shifts), len(turns)
+	tt := s.factor[:t*t]
 	scale := 0.0
-	for i := range r {
-		for j := range r {
-			tt[i*r+j] = at(i, j, 0, 0)
+	for i, o := range shifts {
+		for j, p := range shifts {
+			tt[i*t+j] = s.hess[o*s.n+p]
 		}
-		scale = math.Max(scale, tt[i*r+i])
+		scale = math.Max(scale, tt[i*t+i])
 	}
-	if !cholesky(tt, r, 1e-13*scale) {
+	if !cholesky(tt, t, 1e-13*scale) {
 		return false
 	}
-	x := make([]float64, r)
-	for j := range r {
-		for i := range r {
-			x[i] = at(i, j, 0, 1)
+	x := make([]float64, t)
+	for j, p := range turns {
+		for i, o := range shifts {
+			x[i] = s.hess[o*s.n+p]
 		}
-		solveCholesky(tt, r, x)
-		for i := range r {
-			v := at(i, j, 1, 1)
-			for k := range r {
-				v -= at(i, k, 1, 0) * x[k]
+		solveCholesky(tt, t, x)
+		for i, q := range turns {
+			v := s.hess[q*s.n+p]
+			for k, o := range shifts {
+				v -= s.hess[q*s.n+o] * x[k]
 			}
-			out[i*r+j] = v * s.masses[i/3].arm * s.masses[j/3].arm
+			out[i*r+j] = v
 		}
+	}
+	for b := range s.masses {
+		s.perRadian(out, b)
 	}
 	for i := range r {
 		for j := range i {
@@ -122,13 +121,29 @@ func (s *system) eliminateDisplacements(out []float64) bool {
 	return true
 }
 
+// perRadian turns rows and columns of a body's rotations from meters to radians.
+func (s *system) perRadian(a []float64, b int) {
+	if s.masses[b].point {
+		return
+	}
+	for i := s.masses[b].turn; i < s.masses[b].turn+3; i++ {
+		for j := range s.turns {
+			a[i*s.turns+j] *= s.masses[b].arm
+			a[j*s.turns+i] *= s.masses[b].arm
+		}
+	}
+}
+
 // holdSpins makes the free spins stiff, so that they are not found.
 func (s *system) holdSpins(st []pose, a []float64) {
-	r := 3 * len(s.masses)
+	r := s.turns
 	var basis [][]float64
 	for i := range s.spins {
 		v := make([]float64, r)
-		s.spins[i].fill(st, v)
+		s.fill(st, &s.spins[i], v)
+		if norm(v) == 0 {
+			continue // nothing but points
+		}
 		scaleTo(v, 1)
 		for _, u := range basis {
 			f := dot(u, v)

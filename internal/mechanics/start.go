@@ -15,6 +15,7 @@ func (s *system) start() []pose {
 	for b := range st {
 		st[b].q = s.masses[b].intended
 	}
+	s.spread(st)
 	for range st {
 		for b := range st {
 			if !placed[b] && s.place(st, placed, b) {
@@ -25,7 +26,7 @@ func (s *system) start() []pose {
 	return st
 }
 
-// tie is a line between a point that is placed and a point of a body that is
+// tie is a run between a point that is placed and a point of a body that is
 // not, the latter from its center of gravity; both in world axes.
 type tie struct {
 	above, arm r3.Vec
@@ -34,19 +35,36 @@ type tie struct {
 
 func (s *system) ties(st []pose, placed []bool, b int) []tie {
 	var ties []tie
+	stands := func(body int) bool { return body == World || placed[body] }
 	for i := range s.strands {
 		l := &s.strands[i]
-		mine, other := l.from, l.to
-		if other.body == b {
-			mine, other = other, mine
+		for _, r := range l.runs {
+			mine, other := r.from, r.to
+			if other.body == b {
+				mine, other = other, mine
+			}
+			if mine.body != b || !stands(other.body) {
+				continue
+			}
+			_, above := other.arms(st)
+			ties = append(ties, tie{above: above, arm: turn(st[b].q, mine.at), length: l.share(st, stands)})
 		}
-		if mine.body != b || other.body != World && !placed[other.body] {
-			continue
-		}
-		_, above := other.arms(st)
-		ties = append(ties, tie{above: above, arm: turn(st[b].q, mine.at), length: l.length})
 	}
 	return ties
+}
+
+// share is the length of a run that does not stand between placed bodies, if all
+// those of the strand are alike.
+func (l *strand) share(st []pose, stands func(body int) bool) float64 {
+	left, open := l.length, 0
+	for j := range l.runs {
+		if r := &l.runs[j]; stands(r.from.body) && stands(r.to.body) {
+			left -= r3.Norm(r.span(st))
+		} else {
+			open++
+		}
+	}
+	return math.Max(left, 0.01*l.length) / float64(max(open, 1))
 }
 
 func (s *system) place(st []pose, placed []bool, b int) bool {
@@ -54,7 +72,10 @@ func (s *system) place(st []pose, placed []bool, b int) bool {
 	if len(ties) == 0 {
 		return false
 	}
-	at := over(ties)
+	at := st[b].at
+	if !s.masses[b].point {
+		at = over(ties)
+	}
 	at.Z = math.Inf(-1)
 	for _, t := range ties {
 		d := r3.Sub(t.above, r3.Add(at, t.arm))
@@ -101,19 +122,54 @@ func (s *system) plumb(st []pose) []pose {
 	return out
 }
 
+// spread guesses where points stand, seen from above: between what they are joined
+// to, close to what short lines join them to. A ring at the end of a bar would
+// else begin under the hook, far from the bar.
+func (s *system) spread(st []pose) {
+	if s.turns == 3*len(s.masses) {
+		return
+	}
+	for range 40 {
+		for b := range st {
+			s.amid(st, b)
+		}
+	}
+}
+
+// amid moves body b to the mean of where its runs would have it, each over its
+// length.
+func (s *system) amid(st []pose, b int) {
+	var sum r3.Vec
+	all := 0.0
+	for i := range s.strands {
+		l := &s.strands[i]
+		for _, r := range l.runs {
+			mine, other := r.from, r.to
+			if other.body == b {
+				mine, other = other, mine
+			}
+			if mine.body != b {
+				continue
+			}
+			arm, _ := mine.arms(st)
+			_, at := other.arms(st)
+			w := float64(len(l.runs)) / l.length
+			sum = r3.Add(sum, r3.Scale(w, r3.Sub(at, arm)))
+			all += w
+		}
+	}
+	st[b].at = r3.Vec{X: sum.X / all, Y: sum.Y / all}
+}
+
 // onlyHook gives the one fixed point that all lines to the world share.
 func (s *system) onlyHook() (at r3.Vec, one bool) {
 	found := false
-	for i := range s.strands {
-		for _, e := range []end{s.strands[i].from, s.strands[i].to} {
-			if e.body != World {
-				continue
-			}
-			if found && e.at != at {
-				return r3.Vec{}, false
-			}
+	one = true
+	s.each(func(e end) {
+		if e.body == World {
+			one = one && (!found || e.at == at)
 			at, found = e.at, true
 		}
-	}
-	return at, found
+	})
+	return at, found && one
 }

@@ -14,25 +14,17 @@ type pose struct {
 	q  quat.Number
 }
 
-// end of a line, seen from the center of gravity of its body, or from the
-// reference point of the world.
-type end struct {
-	body int
-	at   r3.Vec
-}
-
-type strand struct {
-	from, to  end
-	length    float64
-	stiffness float64 // EA
-	rate      float64 // EA over length, times the softening in force
-}
-
 type mass struct {
 	weight float64
 	// arm turns rotations into lengths: the distance of the farthest point.
 	arm      float64
 	intended quat.Number
+	point    bool
+	// o is where its freedoms begin: three displacements and, unless it is a
+	// point, three rotations.
+	o int
+	// turn is where its rotations begin among those of all bodies.
+	turn int
 }
 
 // system is a model made ready for arithmetic: the world's origin moved to the
@@ -42,14 +34,21 @@ type system struct {
 	opt       Options
 	reference r3.Vec
 	masses    []mass
-	strands   []strand
-	weight    float64 // of all bodies
-	arm       float64 // the largest
-	stiffest  float64 // largest EA
-	spins     []spin
+	// strands are what stretches now: one a line; and once ropes that grip are
+	// held by friction, one a run of those.
+	strands []strand
+	// sliding are the strands while nothing grips, one a line.
+	sliding []strand
+	weight  float64 // of all bodies
+	arm     float64 // the largest
+	idle    float64 // tension up to which a line resists nothing
+	spins   []spin
 
 	// What follows is working space, reused between steps.
-	n          int // freedoms, six a body
+	n          int   // freedoms
+	turns      int   // rotations among them
+	shifts     []int // where the displacements stand
+	rotations  []int // where the rotations stand
 	grad       []float64
 	hess       []float64
 	factor     []float64
@@ -57,34 +56,72 @@ type system struct {
 	way        []float64
 	trial      []pose
 	trialGrad  []float64
+	spans      []r3.Vec
 	stretch    []float64
 	trialReach []float64
 	caughtBy   []bool
 }
 
 func newSystem(m Model, o Options) *system {
-	s := &system{model: m, opt: o, reference: firstHook(m), n: 6 * len(m.Bodies)}
-	for _, b := range m.Bodies {
-		w := b.MassKg * o.GravityMS2
-		s.weight += w
-		s.masses = append(s.masses, mass{weight: w, intended: b.Intended.unit()})
-	}
-	for _, l := range m.Lines {
-		s.strands = append(s.strands, strand{
-			from: s.end(l.From), to: s.end(l.To), length: l.LengthM, stiffness: l.StiffnessN,
-		})
-		s.stiffest = math.Max(s.stiffest, l.StiffnessN)
-	}
+	s := &system{model: m, opt: o, reference: firstHook(m)}
+	s.addMasses()
+	s.addStrands()
 	for i := range s.masses {
-		if s.masses[i].arm < 1e-6 { // every line at the center of gravity
-			s.masses[i].arm = 1
+		b := &s.masses[i]
+		if b.arm < 1e-6 { // every line at the center of gravity
+			b.arm = 1
 		}
-		s.arm = math.Max(s.arm, s.masses[i].arm)
+		if !b.point {
+			s.arm = math.Max(s.arm, b.arm)
+		}
 	}
-	s.soften(1)
+	if s.arm == 0 { // nothing but points
+		s.arm = 1
+	}
+	s.soften(math.Inf(1))
 	s.spins = findSpins(s)
 	s.allocate()
 	return s
+}
+
+func (s *system) addMasses() {
+	s.masses = make([]mass, len(s.model.Bodies))
+	lightest := math.Inf(1)
+	for i := range s.model.Bodies {
+		b := &s.model.Bodies[i]
+		w := b.MassKg * s.opt.GravityMS2
+		s.weight += w
+		s.masses[i] = mass{weight: w, intended: b.Intended.unit(), point: b.Point, o: s.n, turn: s.turns}
+		s.shifts = append(s.shifts, s.n, s.n+1, s.n+2)
+		s.n += 3
+		if b.Point {
+			lightest = min(lightest, w)
+			continue
+		}
+		s.rotations = append(s.rotations, s.n, s.n+1, s.n+2)
+		s.n += 3
+		s.turns += 3
+	}
+	// A ring that hangs idle is still held up by its own little weight.
+	s.idle = min(carriesNothing*s.weight, 0.01*lightest)
+}
+
+func (s *system) addStrands() {
+	count := 0
+	for i := range s.model.Lines {
+		count += s.model.Lines[i].runs()
+	}
+	all := make([]run, 0, count)
+	s.strands = make([]strand, len(s.model.Lines))
+	for i := range s.model.Lines {
+		l := &s.model.Lines[i]
+		for j := range l.runs() {
+			r := l.run(j)
+			all = append(all, run{s.end(r.From), s.end(r.To)})
+		}
+		s.strands[i] = strand{line: i, runs: all[len(all)-l.runs():], length: l.LengthM, stiffness: l.StiffnessN}
+	}
+	s.sliding = s.strands
 }
 
 func (s *system) allocate() {
@@ -99,13 +136,21 @@ func (s *system) allocate() {
 	s.stretch, s.trialReach = cut(len(s.strands)), cut(len(s.strands))
 	s.trial = make([]pose, len(s.masses))
 	s.caughtBy = make([]bool, len(s.strands))
+	most := 0
+	for i := range s.strands {
+		most = max(most, len(s.strands[i].runs))
+	}
+	s.spans = make([]r3.Vec, most)
 }
 
 func firstHook(m Model) r3.Vec {
-	for _, l := range m.Lines {
-		for _, a := range []Anchor{l.From, l.To} {
-			if a.Body == World {
-				return a.At
+	for i := range m.Lines {
+		for j := range m.Lines[i].runs() {
+			r := m.Lines[i].run(j)
+			for _, a := range []Anchor{r.From, r.To} {
+				if a.Body == World {
+					return a.At
+				}
 			}
 		}
 	}
@@ -121,28 +166,11 @@ func (s *system) end(a Anchor) end {
 	return end{body: a.Body, at: at}
 }
 
-// soften scales every line's stiffness.
-func (s *system) soften(by float64) {
+// soften takes every line that is stiffer than the limit as that stiff (EA).
+func (s *system) soften(limit float64) {
 	for i := range s.strands {
-		s.strands[i].rate = by * s.strands[i].stiffness / s.strands[i].length
+		s.strands[i].rate = min(limit, s.strands[i].stiffness) / s.strands[i].length
 	}
-}
-
-// arms gives the world vector from the body's center of gravity to the line's
-// end, and the end's place in the world.
-func (e end) arms(st []pose) (arm, place r3.Vec) {
-	if e.body == World {
-		return r3.Vec{}, e.at
-	}
-	arm = turn(st[e.body].q, e.at)
-	return arm, r3.Add(st[e.body].at, arm)
-}
-
-// span is the way from a line's From to its To in the world.
-func (l *strand) span(st []pose) r3.Vec {
-	_, a := l.from.arms(st)
-	_, b := l.to.arms(st)
-	return r3.Sub(b, a)
 }
 
 // noise bounds the force that rounding alone can leave on a body.

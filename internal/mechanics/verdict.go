@@ -3,6 +3,7 @@ package mechanics
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
@@ -14,11 +15,14 @@ func (s *system) overstretched(st []pose) []Reason {
 	var names []string
 	for i := range s.strands {
 		l := &s.strands[i]
-		strain := r3.Norm(l.span(st))/l.length - 1
-		if strain > s.opt.MaxStrain {
-			r.Lines = append(r.Lines, i)
-			r.Measured = math.Max(r.Measured, strain)
-			names = append(names, lineName(s.model, i))
+		strain := l.reach(st)/l.length - 1
+		if strain <= s.opt.MaxStrain {
+			continue
+		}
+		r.Measured = math.Max(r.Measured, strain)
+		if !slices.Contains(r.Lines, l.line) {
+			r.Lines = append(r.Lines, l.line)
+			names = append(names, lineName(s.model, l.line))
 		}
 	}
 	if names == nil {
@@ -90,10 +94,14 @@ func (s *system) overturned(cause Cause, st []pose, c curve) Result {
 
 // mostTurned is the body that the least resisted turn turns most.
 func (s *system) mostTurned(c curve) int {
-	best := 0
+	best, most := World, -1.0
 	for b := range s.masses {
-		if norm(c.turns[3*b:3*b+3]) > norm(c.turns[3*best:3*best+3])+1e-9 {
-			best = b
+		if s.masses[b].point {
+			continue
+		}
+		o := s.masses[b].turn
+		if by := norm(c.turns[o : o+3]); by > most+1e-9 {
+			best, most = b, by
 		}
 	}
 	return best
