@@ -19,6 +19,13 @@ const (
 	MasterLinkKind       Kind = "master_link"
 	IntermediateLinkKind Kind = "intermediate_link"
 	HookKind             Kind = "hook"
+	GrommetKind          Kind = "grommet"
+	SpreaderBeamKind     Kind = "spreader_beam"
+	LiftingBeamKind      Kind = "lifting_beam"
+	RockerPlateKind      Kind = "rocker_plate"
+	LoadCellKind         Kind = "load_cell"
+	TurnbuckleKind       Kind = "turnbuckle"
+	SheaveBlockKind      Kind = "sheave_block"
 )
 
 // Item is one sling or fitting.

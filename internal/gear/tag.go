@@ -18,7 +18,10 @@ type Tag struct {
 	Condition Condition
 	Shows     []string // the fields that can be read, by their names in the plan
 	RatedLoad *quantity.Load
-	Diameter  *quantity.Length
+	// ChokerRatedLoad and BasketRatedLoad are those for the two other hitches,
+	// the basket's for both its parts, vertical.
+	ChokerRatedLoad, BasketRatedLoad *quantity.Load
+	Diameter                         *quantity.Length
 	// AngleFromHorizontal is the angle that the rated load stands for.
 	AngleFromHorizontal *quantity.Angle
 	// Legs is the number of legs that the tag names.
@@ -41,5 +44,6 @@ const (
 // TagFields are the fields that a tag may show, in the order in which they
 // are reported.
 func TagFields() []string {
-	return []string{"maker", "serial", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs", "rated_for", "design_factor"}
+	return []string{"maker", "serial", "diameter", "rated_load", "choker_rated_load", "basket_rated_load", "hitch",
+		"angle_from_horizontal", "legs", "rated_for", "design_factor"}
 }

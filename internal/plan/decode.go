@@ -14,13 +14,18 @@ func Decode(doc *yamldoc.Document) (*Plan, []yamldoc.Fault, error) {
 	var err error
 	root := fields{doc.Root(), &err}
 	p := &Plan{
-		Lift: decodeLift(root.of("lift")),
-		Load: decodeLoad(root.of("load")),
-		Hook: decodeHook(root),
-		Gear: decodeGear(root.of("gear")),
+		Lift:   decodeLift(root.of("lift")),
+		Load:   decodeLoad(root.of("load")),
+		Hooks:  decodeHooks(root),
+		Gear:   decodeGear(root.of("gear")),
+		Phases: decodePhases(root.of("phases").items()),
 	}
+	p.Beams = decodeBeams(root.of("gear").items(), p.Gear)
 	link := newLinker(p, root)
-	p.Support = link.support(root.of("rigging").items())
+	link.hooksAndPhases(root)
+	p.Supports = link.supports(root.of("rigging").items())
+	link.hooksAreUsed(root.of("hooks").items())
+	p.Beams = link.beamsInUse(p.Beams)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -50,16 +55,6 @@ func decodeLift(f fields) Lift {
 		l.Temperature = &TemperatureRange{Lowest: *orZero(t.temperature("lowest")), Highest: *orZero(t.temperature("highest"))}
 	}
 	return l
-}
-
-func decodeHook(root fields) Hook {
-	h := root.of("crane").of("hook")
-	return Hook{
-		Pointer:   h.pointerOr(root.of("crane").pointerOr("/rigging/0/from")),
-		BodyWidth: h.length("body_width"),
-		Throat:    h.length("throat"),
-		Latch:     h.text("latch"),
-	}
 }
 
 // orZero stands in for a value that the schemas require: where it can't be

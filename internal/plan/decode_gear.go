@@ -35,45 +35,15 @@ func decodeItem(f fields) gear.Item {
 		return decodeLink(f, common)
 	case gear.HookKind:
 		return decodeSlingHook(f, common)
+	case gear.GrommetKind:
+		return decodeGrommet(f, common)
+	case gear.SpreaderBeamKind, gear.LiftingBeamKind, gear.RockerPlateKind:
+		return decodeBeam(f, common)
+	case gear.LoadCellKind, gear.TurnbuckleKind, gear.SheaveBlockKind:
+		return decodeInLine(f, common)
 	}
 	*f.err = fmt.Errorf("plan: no reader for gear of kind %q", common.Kind)
 	return &gear.Shackle{Common: common}
-}
-
-func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
-	return &gear.WireRopeSling{
-		Common: common,
-		Rope: gear.Rope{
-			Class:        f.text("class"),
-			Construction: f.text("construction"),
-			Core:         gear.Core(f.text("core")),
-			Grade:        f.text("grade"),
-			Finish:       f.text("finish"),
-			Lay:          f.text("lay"),
-			Diameter:     f.length("diameter"),
-		},
-		Length:          f.length("length"),
-		LengthTolerance: f.length("length_tolerance"),
-		Upper:           decodeEye(f, "upper"),
-		Lower:           decodeEye(f, "lower"),
-		FaultsSeen:      f.texts("faults_seen"),
-		LookedOver:      f.of("faults_seen").exists(),
-	}
-}
-
-func decodeEye(sling fields, end string) gear.Eye {
-	eyes := sling.of("eyes")
-	e := eyes.of(end)
-	return gear.Eye{
-		Pointer:      e.pointerOr(eyes.pointerOr(sling.pointer())),
-		Kind:         e.text("kind"),
-		Thimble:      e.truth("thimble"),
-		Length:       e.length("length"),
-		Width:        e.length("width"),
-		ThimbleSize:  e.length("thimble_size"),
-		SpliceLength: e.length("splice_length"),
-		Sleeve:       e.text("sleeve"),
-	}
 }
 
 func decodeShackle(f fields, common gear.Common) gear.Item {
@@ -125,6 +95,18 @@ func decodeSlingHook(f fields, common gear.Common) gear.Item {
 	return h
 }
 
+func decodeInLine(f fields, common gear.Common) gear.Item {
+	return &gear.InLine{
+		Common:         common,
+		Length:         f.length("length"),
+		Shortest:       f.length("shortest"),
+		Longest:        f.length("longest"),
+		SheaveDiameter: f.length("sheave_diameter"),
+		RatedLoad:      f.load("rated_load"),
+		Steel:          f.text("steel"),
+	}
+}
+
 func decodeTag(f fields) *gear.Tag {
 	if !f.exists() {
 		return nil
@@ -133,6 +115,8 @@ func decodeTag(f fields) *gear.Tag {
 		Pointer:             f.pointer(),
 		Condition:           gear.Condition(f.text("condition")),
 		RatedLoad:           f.load("rated_load"),
+		ChokerRatedLoad:     f.load("choker_rated_load"),
+		BasketRatedLoad:     f.load("basket_rated_load"),
 		Diameter:            f.length("diameter"),
 		AngleFromHorizontal: f.angle("angle_from_horizontal"),
 		Legs:                f.count("legs"),

@@ -21,6 +21,11 @@ func decodeLoad(f fields) Load {
 	for _, a := range f.of("attachments").items() {
 		l.Attachments = append(l.Attachments, decodeAttachment(a))
 	}
+	for _, b := range f.of("bodies").items() {
+		l.Bodies = append(l.Bodies, decodeBody(b))
+	}
+	attitude := f.of("intended_attitude")
+	l.Pitch, l.Roll = *orZero(attitude.angle("pitch")), *orZero(attitude.angle("roll"))
 	return l
 }
 
@@ -53,6 +58,23 @@ func decodeContents(f fields) *Contents {
 		State:      f.text("state"),
 		Hazardous:  f.yesOrNo("hazardous"),
 		Precaution: f.text("precaution"),
+	}
+}
+
+func decodeBody(f fields) Body {
+	start, _ := decodePoint(f.of("start"))
+	return Body{
+		Pointer:    f.pointer(),
+		ID:         f.text("id"),
+		Kind:       f.text("kind"),
+		Along:      f.text("along"),
+		Start:      *orZero(start),
+		Length:     f.length("length"),
+		Diameter:   f.length("diameter"),
+		Width:      f.length("width"),
+		Height:     f.length("height"),
+		EdgeRadius: f.length("edge_radius"),
+		Surface:    f.text("surface"),
 	}
 }
 

@@ -69,8 +69,8 @@ func TestDecodeLiftAndLoad(t *testing.T) {
 	if b.At != nil || !cmp.Equal(b.Lacks, []string{"x", "z"}) || b.RatedLoad != nil {
 		t.Errorf("%+v", b)
 	}
-	if p.Hook.Pointer != "/crane/hook" || *p.Hook.BodyWidth != 0.1 {
-		t.Errorf("%+v", p.Hook)
+	if p.Hooks[0].Pointer != "/crane/hook" || *p.Hooks[0].BodyWidth != 0.1 {
+		t.Errorf("%+v", p.Hooks[0])
 	}
 }
 
@@ -127,7 +127,7 @@ rigging: [{from: hook, legs: [{down: [S1], end: {kind: to, at: A}}]}]
 	if diff := cmp.Diff(want, p.Gear[0]); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff(Hook{Pointer: "/rigging/0/from"}, p.Hook); diff != "" {
+	if diff := cmp.Diff(Hook{Pointer: "/rigging/0/from", ID: "hook"}, p.Hooks[0]); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -102,6 +102,8 @@ func (f fields) angle(key string) *quantity.Angle { return read(f, key, quantity
 
 func (f fields) ratio(key string) *quantity.Ratio { return read(f, key, quantity.ParseRatio) }
 
+func (f fields) moment(key string) *quantity.Moment { return read(f, key, quantity.ParseMoment) }
+
 func (f fields) load(key string) *quantity.Load { return read(f, key, quantity.ParseLoad) }
 
 func (f fields) number(key string) *float64 {

@@ -41,8 +41,8 @@ func FuzzDecode(f *testing.F) {
 		if p == nil {
 			return
 		}
-		for _, leg := range p.Support.Legs {
-			if leg.End.Attachment == nil || len(leg.Down) == 0 {
+		for _, leg := range p.Legs() {
+			if leg.End.Attachment == nil && leg.End.Round == nil || len(leg.Down) == 0 {
 				t.Fatalf("leg %s leads nowhere", leg.ID)
 			}
 		}

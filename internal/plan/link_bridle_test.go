@@ -35,7 +35,7 @@ rigging:
 `
 
 func TestBridle(t *testing.T) {
-	s := good(t, bridled).Support
+	s := good(t, bridled).Supports[0]
 	if s.Bridle == nil || s.Bridle.Pointer != "/rigging/0/by/0" || s.Bridle.Bridle.ID != "B1" {
 		t.Fatalf("%+v", s.Bridle)
 	}

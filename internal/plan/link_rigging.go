@@ -3,44 +3,127 @@ package plan
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"liftlint/internal/gear"
 	"liftlint/internal/nearest"
-	"liftlint/internal/source"
+	"liftlint/internal/yamldoc"
 )
 
-func (l *linker) support(list []fields) Support {
-	var s Support
-	for _, f := range list { // the schema lets one through
-		s = Support{Pointer: f.pointer(), From: f.text("from")}
-		l.between(&s, f.of("by").items())
-		legs := f.of("legs").items()
-		l.uniqueLegs(legs)
-		for i, leg := range legs {
-			l.addLeg(&s, l.leg(leg, s, i), parked(leg))
-		}
-		s.Links = slices.DeleteFunc(s.Links, func(link LinkUse) bool { return len(link.Legs) == 0 })
-		l.allLegsOfBridle(s)
-		if !slices.ContainsFunc(legs, func(leg fields) bool { return !parked(leg) }) {
-			l.fault(WrongPart, f.of("legs").node, "every leg is parked: at least one has to carry the load")
-		}
+// supports links the rigging. What legs hang from comes first: a basket may go
+// up to a support further down the list.
+func (l *linker) supports(list []fields) []Support {
+	all := make([]Support, len(list))
+	for i, f := range list {
+		all[i] = l.support(f, i)
+		l.between(&all[i], f.of("by").items())
+	}
+	for i, f := range list {
+		l.legs(all, i, f.of("legs").items())
+	}
+	for i, f := range list {
+		l.allLegsOfBridle(all[i])
+		l.carries(all, i, f.of("legs").node)
+	}
+	return all
+}
+
+// support finds what legs hang from: a hook or a point of a beam.
+func (l *linker) support(f fields, index int) Support {
+	s := Support{Pointer: f.pointer(), From: f.text("from"), Hook: -1, Height: f.length("height_above_datum")}
+	from := f.node.Get("from")
+	if from == nil {
+		return s
+	}
+	if at, twice := l.hung[s.From]; twice {
+		l.faultWith(DuplicateID, from, fmt.Sprintf("%q names two entries of rigging: put all its legs into one", s.From), "the first one", at)
+		return s
+	}
+	l.hung[s.From] = from.Place.Value
+	l.froms.add(s.From, index)
+	hook, isHook := l.hooks.of[s.From]
+	switch point, isPoint := l.points.of[s.From]; {
+	case isHook:
+		s.Hook = hook
+	case isPoint:
+		s.Point = point
+	default:
+		l.noSupport(from)
 	}
 	return s
 }
 
-// between links what is between the hook and the legs.
+// noSupport reports something that legs can't hang from.
+func (l *linker) noSupport(from *yamldoc.Node) {
+	beam, _, _ := strings.Cut(from.Text, ".")
+	item, isGear := l.items.of[beam]
+	_, isBeam := item.(*gear.Beam)
+	switch {
+	case isBeam:
+		l.noPoint(from, item)
+	case isGear:
+		l.fault(UnknownReference, from, fmt.Sprintf("%s is %s: legs hang from a hook or from a point of a beam; what is between stands in `by`", beam, article(kindWords(item.Base().Kind))))
+	default:
+		l.fault(UnknownReference, from, fmt.Sprintf("no hook and no point of a beam has the id %q%s", from.Text, nearest.Hint(from.Text, slices.Concat(l.hooks.ids, l.points.ids))))
+	}
+}
+
+// noPoint reports a name that begins with that of a beam and is none of its
+// points.
+func (l *linker) noPoint(n *yamldoc.Node, beam gear.Item) {
+	id := beam.Base().ID
+	if n.Text == id {
+		l.fault(UnknownReference, n, fmt.Sprintf("%s is %s: name one of its points%s", id, article(kindWords(beam.Base().Kind)), l.pointsOf(id)))
+		return
+	}
+	l.fault(UnknownReference, n, fmt.Sprintf("%s has no point %q%s", id, n.Text, nearest.Hint(n.Text, l.pointIDs(id))))
+}
+
+// pointIDs lists the points of a beam.
+func (l *linker) pointIDs(beam string) []string {
+	return slices.DeleteFunc(slices.Clone(l.points.ids), func(id string) bool { return !strings.HasPrefix(id, beam+".") })
+}
+
+// pointsOf completes a sentence with the points of a beam.
+func (l *linker) pointsOf(beam string) string {
+	if ids := l.pointIDs(beam); len(ids) > 0 {
+		return ", which are " + strings.Join(ids, ", ")
+	}
+	return ""
+}
+
+// carries reports a support from which nothing hangs that carries.
+func (l *linker) carries(all []Support, index int, legs *yamldoc.Node) {
+	s := all[index]
+	goesUp := slices.ContainsFunc(all, func(other Support) bool {
+		return slices.ContainsFunc(other.Legs, func(leg Leg) bool { return leg.End.UpTo != nil && *leg.End.UpTo == index })
+	})
+	switch {
+	case len(s.Legs) > 0 || goesUp || legs == nil:
+	case len(s.Parked) > 0:
+		l.fault(WrongPart, legs, "every leg is parked: at least one has to carry the load")
+	default:
+		l.fault(WrongPart, legs, fmt.Sprintf("%s has no legs, and no basket goes up to it: leave this entry out, or write its legs", s.From))
+	}
+}
+
+// between links what is between a support and its legs.
 func (l *linker) between(s *Support, by []fields) {
 	for i, f := range by {
-		u, ok := l.use(f, gear.ShackleKind, gear.MasterLinkKind, gear.BridleKind)
+		u, ok := l.use(f, gear.ShackleKind, gear.MasterLinkKind, gear.BridleKind, gear.SheaveBlockKind)
 		if !ok || !l.ownPlace(f) {
 			continue
+		}
+		last := i == len(by)-1
+		if u.Item.Base().Kind == gear.SheaveBlockKind && !last {
+			l.fault(WrongPart, f.node, "a sling runs over a sheave block: it comes last, nothing hangs between it and the sling")
 		}
 		b, isBridle := u.Item.(*gear.Bridle)
 		if !isBridle {
 			s.By = append(s.By, u)
 			continue
 		}
-		if i < len(by)-1 {
+		if !last {
 			l.fault(WrongPart, f.node, "a bridle brings its own legs: it comes last, nothing hangs between it and them")
 		}
 		s.Bridle = &BridleUse{Pointer: f.pointer(), Bridle: b}
@@ -48,6 +131,15 @@ func (l *linker) between(s *Support, by []fields) {
 			s.By = append(s.By, Use{Pointer: f.pointer(), Item: b.Master})
 		}
 	}
+}
+
+// block is the sheave block that a sling runs over below a support; nil where
+// there is none.
+func (s *Support) block() gear.Item {
+	if len(s.By) == 0 || s.By[len(s.By)-1].Item.Base().Kind != gear.SheaveBlockKind {
+		return nil
+	}
+	return s.By[len(s.By)-1].Item
 }
 
 // addLeg puts a leg among those that carry or those that are parked, and under
@@ -71,90 +163,4 @@ func (l *linker) addLeg(s *Support, leg Leg, parked bool) {
 	} else {
 		s.Links[i].Legs = append(s.Links[i].Legs, len(s.Legs)-1)
 	}
-}
-
-// parked reports whether a leg is hung up out of the way.
-func parked(leg fields) bool { return leg.of("end").text("kind") == "parked" }
-
-// legName is the leg's own name, or its number counted from one.
-func legName(f fields, index int) string {
-	if name := f.text("id"); name != "" {
-		return name
-	}
-	return fmt.Sprint(index + 1)
-}
-
-// uniqueLegs also reports a leg that is called by the number of another.
-func (l *linker) uniqueLegs(legs []fields) {
-	l.unique("legs", legs)
-	numbered := map[string]source.Range{}
-	for i, f := range legs {
-		if f.text("id") == "" {
-			numbered[legName(f, i)] = f.node.Place.Value
-		}
-	}
-	for _, f := range legs {
-		id := f.node.Get("id")
-		if id == nil {
-			continue
-		}
-		if at, taken := numbered[id.Text]; taken {
-			l.faultWith(DuplicateID, id, fmt.Sprintf("%q is also the number of a leg without an id: give this one another id, or that one an id too", id.Text), "the leg of that number", at)
-		}
-	}
-}
-
-func (l *linker) leg(f fields, s Support, index int) Leg {
-	leg := Leg{Pointer: f.pointer(), ID: s.From + "/" + legName(f, index), StatedAngle: f.angle("angle_from_horizontal")}
-	hasSling := false
-	for n, d := range f.of("down").items() {
-		u, ok := l.use(d, gear.WireRopeSlingKind, gear.ShackleKind, gear.HookKind)
-		// What it is may not be known, or be wrong: one complaint is enough.
-		hasSling = hasSling || !ok || u.Item.Base().Kind == gear.WireRopeSlingKind
-		if !ok {
-			continue
-		}
-		l.beginning(d, n == 0, s.Bridle)
-		leg.Down = append(leg.Down, u)
-		if n == 0 && s.Bridle != nil {
-			leg.Link = linkOf(s.Bridle.Bridle, u.Item)
-		}
-	}
-	switch end := f.of("end"); {
-	case !parked(f):
-		leg.End = l.end(end)
-	case s.Bridle == nil:
-		l.fault(WrongPart, end.node, "only a leg of a bridle is parked: leave out a leg that is not used")
-	}
-	if !hasSling {
-		l.fault(WrongPart, f.of("down").node, "a leg needs a sling among its parts")
-	}
-	l.hooksAreLowest(f, leg)
-	return leg
-}
-
-// hooksAreLowest reports a hook with something below it: a leg's hook is its
-// last part.
-func (l *linker) hooksAreLowest(f fields, leg Leg) {
-	for _, u := range leg.Down[:max(0, len(leg.Down)-1)] {
-		if u.Item.Base().Kind == gear.HookKind {
-			l.fault(WrongPart, f.of("down").node, fmt.Sprintf("%s is a hook, and goes into an attachment: it is the lowest part of its leg", u.Item.Base().ID))
-		}
-	}
-}
-
-func (l *linker) end(f fields) End {
-	at := f.node.Get("at")
-	if at == nil {
-		return End{Pointer: f.pointer()}
-	}
-	a, ok := l.attachments[at.Text]
-	switch _, isGear := l.items[at.Text]; {
-	case ok:
-	case isGear:
-		l.fault(UnknownReference, at, fmt.Sprintf("%q is an item of gear: a leg ends at an attachment of the load", at.Text))
-	default:
-		l.fault(UnknownReference, at, fmt.Sprintf("no attachment of the load has the id %q%s", at.Text, nearest.Hint(at.Text, l.pointIDs)))
-	}
-	return End{Pointer: at.Pointer, Attachment: a}
 }

@@ -29,13 +29,13 @@ func TestFaultsOfLinking(t *testing.T) {
 		{"unknown attachment", []string{"at: B", "at: north"},
 			[]string{`19 plan/unknown_reference: no attachment of the load has the id "north": there is A, B`}},
 		{"gear as an end", []string{"at: B", "at: K1"},
-			[]string{`19 plan/unknown_reference: "K1" is an item of gear: a leg ends at an attachment of the load`}},
+			[]string{`19 plan/unknown_reference: "K1" is an item of gear: a leg ends at an attachment of the load or at a point of a beam`}},
 		{"an end as gear", []string{"[S1, K1]", "[S1, A]"},
-			[]string{`18 plan/unknown_reference: "A" is an attachment of the load: here stands the id of a wire rope sling, a shackle or a hook`}},
+			[]string{`18 plan/unknown_reference: "A" is an attachment of the load: here stands the id of a wire rope sling, a grommet, a shackle, a hook, a load cell or a turnbuckle`}},
 		{"sling for a link", []string{"by: [ML1]", "by: [S1]", "[S1, K1]", "[S2]", "[S2, K2]", "[S3]", "id: K2, kind: shackle", "id: S3, kind: wire_rope_sling", "inside_length: 80 mm}\nrigging", "length: 2 m}\nrigging"},
-			[]string{`16 plan/wrong_part: S1 is a wire rope sling and can't be used here: a shackle, a master link or a bridle is asked for`}},
+			[]string{`16 plan/wrong_part: S1 is a wire rope sling and can't be used here: a shackle, a master link, a bridle or a sheave block is asked for`}},
 		{"link in a leg", []string{"by: [ML1]", "by: []", "[S1, K1]", "[ML1, S1, K1]"},
-			[]string{`18 plan/wrong_part: ML1 is a master link and can't be used here: a wire rope sling, a shackle or a hook is asked for`}},
+			[]string{`18 plan/wrong_part: ML1 is a master link and can't be used here: a wire rope sling, a grommet, a shackle, a hook, a load cell or a turnbuckle is asked for`}},
 		{"no sling", []string{"[S1, K1]", "[K1]"},
 			[]string{`18 plan/wrong_part: a leg needs a sling among its parts`}},
 		{"an item in two legs", []string{"[S2, K2]", "[S2, K1]"},
@@ -71,7 +71,7 @@ func TestFaultPointsAtTheId(t *testing.T) {
 // in both.
 func TestGearAndAttachmentOfOneName(t *testing.T) {
 	p := good(t, strings.ReplaceAll(base, "K1", "A"))
-	leg := p.Support.Legs[0]
+	leg := p.Supports[0].Legs[0]
 	if leg.Down[1].Item.Base().ID != "A" || leg.End.Attachment.ID != "A" {
 		t.Errorf("%+v", leg)
 	}
@@ -79,7 +79,7 @@ func TestGearAndAttachmentOfOneName(t *testing.T) {
 
 func TestLinks(t *testing.T) {
 	p := good(t, changed(t, "- {down: [S2", "- {id: right, down: [S2"))
-	s := p.Support
+	s := p.Supports[0]
 	if s.From != "hook" || s.Pointer != "/rigging/0" || len(s.By) != 1 || s.By[0].Item != p.Gear[0] || s.By[0].Pointer != "/rigging/0/by/0" {
 		t.Errorf("%+v", s)
 	}

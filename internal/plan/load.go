@@ -1,6 +1,9 @@
 package plan
 
-import "liftlint/internal/quantity"
+import (
+	"liftlint/internal/gear"
+	"liftlint/internal/quantity"
+)
 
 // Load is one rigid body.
 type Load struct {
@@ -14,6 +17,25 @@ type Load struct {
 	Freed               string // how it is known that nothing holds it down
 	StrengthConfirmedBy string
 	Attachments         []Attachment
+	Bodies              []Body // what slings may go round
+	// The attitude it is meant to hang at: pitch raises the end of its x axis,
+	// roll the end of its y axis. Of a lift in phases, each has its own pitch.
+	Pitch, Roll quantity.Angle
+}
+
+// Body is a part of the load of one cross-section, which slings may go round.
+type Body struct {
+	Pointer    string
+	ID         string
+	Kind       string // RoundBody or BoxBody
+	Along      string // x, y or z: the direction of its axis
+	Start      Point  // of the axis
+	Length     *quantity.Length
+	Diameter   *quantity.Length // of a round one
+	Width      *quantity.Length // of one with corners, across its axis: along y, or along x where the axis is y or z
+	Height     *quantity.Length // and along z, or along y where the axis is z
+	EdgeRadius *quantity.Length // of its corners
+	Surface    string           // dry_steel, wood, wet_or_oily; empty where the plan does not say
 }
 
 // Point is a position from the datum corner: x along, y across, z up.
@@ -33,6 +55,7 @@ type Contents struct {
 // Attachment is a point on the load that legs can take.
 type Attachment struct {
 	Pointer      string
+	Beam         *gear.Beam // that it is a point of; nil on the load itself
 	ID           string
 	Kind         string
 	At           *Point   // nil unless all three coordinates are given
@@ -68,6 +91,12 @@ type Insert struct {
 	StrengthNeeded       *quantity.Pressure
 	Strength             *quantity.Pressure // of the concrete at the lift
 }
+
+// The kinds of body.
+const (
+	RoundBody = "round"
+	BoxBody   = "box"
+)
 
 // The kinds of attachment.
 const (

@@ -22,6 +22,7 @@ type dispatch struct {
 var dispatches = [...]dispatch{
 	{"gear", []string{"gear", "*"}},
 	{"attachment", []string{"load", "attachments", "*"}},
+	{"body", []string{"load", "bodies", "*"}},
 	{"end", []string{"rigging", "*", "legs", "*", "end"}},
 }
 

@@ -8,8 +8,9 @@ import (
 	"liftlint/internal/yamldoc"
 )
 
-// speakable is an id that can stand in a sentence as it is.
-var speakable = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9_-]{0,39}$`)
+// speakable is an id, or a point of a beam, that can stand in a sentence as it
+// is.
+var speakable = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9_-]{0,39}(\.[A-Za-z0-9][A-Za-z0-9_-]{0,39})?$`)
 
 // name is what a message calls the value at a pointer: "gear S1", "leg 2 of
 // hook", "`length` of gear S1".
@@ -51,6 +52,14 @@ func itemName(list, of, index string, n *yamldoc.Node) string {
 		return labeled("gear", n.Get("id"), number)
 	case "attachments":
 		return labeled("attachment", n.Get("id"), number)
+	case "bodies":
+		return labeled("body", n.Get("id"), number)
+	case "hooks":
+		return labeled("hook", n.Get("id"), number)
+	case "phases":
+		return labeled("phase", n.Get("name"), number)
+	case "points":
+		return labeled("point", n.Get("id"), number) + " of " + strings.TrimPrefix(of, "`points` of ")
 	case "rigging":
 		return labeled("support", n.Get("from"), number)
 	case "legs":

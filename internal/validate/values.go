@@ -12,9 +12,12 @@ import (
 	"liftlint/internal/yamldoc"
 )
 
-// idLocation ends the address of the schema of ids, the one schema with a
-// pattern.
-const idLocation = "common" + suffix + "#/$defs/id"
+// The ends of the addresses of the two schemas with a pattern: that of ids, and
+// that of what may also be a point of a beam.
+const (
+	idLocation    = "common" + suffix + "#/$defs/id"
+	placeLocation = "common" + suffix + "#/$defs/place"
+)
 
 func (x *explainer) unit(c complaint) {
 	r, ok := c.schema.Extensions["quantity"].(quantityRule)
@@ -81,15 +84,28 @@ func (x *explainer) version(c complaint) {
 }
 
 func (x *explainer) pattern(c complaint) {
-	if !strings.HasSuffix(c.schema.Location, idLocation) {
+	form, example := "letters, digits, - and _, at most 40 of them, a letter or digit first", asID(c.node.Text)
+	switch {
+	case strings.HasSuffix(c.schema.Location, idLocation):
+	case strings.HasSuffix(c.schema.Location, placeLocation):
+		form += "; of a point of a beam, the ids of both with a dot between"
+		example = asPlace(c.node.Text)
+	default:
 		return
 	}
-	const form = "letters, digits, - and _, at most 40 of them, a letter or digit first"
-	if id := asID(c.node.Text); c.schema.Pattern.MatchString(id) {
-		x.say(BadID, c.node, "%s is no id (%s); write such as %s", quote(c.node.Text), form, quote(id))
-		return
+	if !c.schema.Pattern.MatchString(example) {
+		example = "S1"
 	}
-	x.say(BadID, c.node, "%s is no id (%s); write such as `S1`", quote(c.node.Text), form)
+	x.say(BadID, c.node, "%s is no id (%s); write such as %s", quote(c.node.Text), form, quote(example))
+}
+
+// asPlace makes an id, or that of a point of a beam, of a text.
+func asPlace(text string) string {
+	beam, point, dotted := strings.Cut(text, ".")
+	if !dotted {
+		return asID(text)
+	}
+	return asID(beam) + "." + asID(point)
 }
 
 // asID makes an id of a text by putting - for all that can't stand in one.

@@ -36,6 +36,7 @@ type joint struct {
 var joints = [...]joint{
 	{"gear", []string{"properties", "gear", "items"}},
 	{"attachment", []string{"properties", "load", "properties", "attachments", "items"}},
+	{"body", []string{"properties", "load", "properties", "bodies", "items"}},
 	{"end", []string{"properties", "rigging", "items", "properties", "legs", "items", "properties", "end"}},
 }
 

@@ -1,0 +1,55 @@
+package plan
+
+import "liftlint/internal/gear"
+
+func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
+	return &gear.WireRopeSling{
+		Common:          common,
+		Rope:            decodeRope(f),
+		Length:          f.length("length"),
+		LengthTolerance: f.length("length_tolerance"),
+		Upper:           decodeEye(f, "upper"),
+		Lower:           decodeEye(f, "lower"),
+		FaultsSeen:      f.texts("faults_seen"),
+		LookedOver:      f.of("faults_seen").exists(),
+	}
+}
+
+func decodeEye(sling fields, end string) gear.Eye {
+	eyes := sling.of("eyes")
+	e := eyes.of(end)
+	return gear.Eye{
+		Pointer:      e.pointerOr(eyes.pointerOr(sling.pointer())),
+		Kind:         e.text("kind"),
+		Thimble:      e.truth("thimble"),
+		Length:       e.length("length"),
+		Width:        e.length("width"),
+		ThimbleSize:  e.length("thimble_size"),
+		SpliceLength: e.length("splice_length"),
+		Sleeve:       e.text("sleeve"),
+	}
+}
+
+func decodeRope(f fields) gear.Rope {
+	return gear.Rope{
+		Class:        f.text("class"),
+		Construction: f.text("construction"),
+		Core:         gear.Core(f.text("core")),
+		Grade:        f.text("grade"),
+		Finish:       f.text("finish"),
+		Lay:          f.text("lay"),
+		Diameter:     f.length("diameter"),
+	}
+}
+
+func decodeGrommet(f fields, common gear.Common) gear.Item {
+	return &gear.Grommet{
+		Common:        common,
+		Rope:          decodeRope(f),
+		Laid:          f.text("laid"),
+		Circumference: f.length("circumference"),
+		Component:     f.length("component_diameter"),
+		FaultsSeen:    f.texts("faults_seen"),
+		LookedOver:    f.of("faults_seen").exists(),
+	}
+}
