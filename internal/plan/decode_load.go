@@ -66,7 +66,7 @@ func decodeBody(f fields) Body {
 	return Body{
 		Pointer:    f.pointer(),
 		ID:         f.text("id"),
-		Kind:       f.text("kind"),
+		Round:      f.text("kind") == "round",
 		Along:      f.text("along"),
 		Start:      *orZero(start),
 		Length:     f.length("length"),

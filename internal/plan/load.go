@@ -27,7 +27,7 @@ type Load struct {
 type Body struct {
 	Pointer    string
 	ID         string
-	Kind       string // RoundBody or BoxBody
+	Round      bool   // its section is round; otherwise it has corners
 	Along      string // x, y or z: the direction of its axis
 	Start      Point  // of the axis
 	Length     *quantity.Length
@@ -91,12 +91,6 @@ type Insert struct {
 	StrengthNeeded       *quantity.Pressure
 	Strength             *quantity.Pressure // of the concrete at the lift
 }
-
-// The kinds of body.
-const (
-	RoundBody = "round"
-	BoxBody   = "box"
-)
 
 // The kinds of attachment.
 const (
