@@ -110,8 +110,10 @@ func onlyFault(t *rapid.T, faults []yamldoc.Fault, id string, at source.Position
 
 func checkChanges(t *testing.T, change func(t *rapid.T, v *Validator, c changed)) {
 	v := mustNew(t)
-	root := mustRead(t, mustReadFile(t, fourLegs)).Root()
-	rapid.Check(t, func(t *rapid.T) { change(t, v, drawKey(t, root)) })
+	for _, path := range []string{fourLegs, "testdata/valid/arrangement.yaml"} {
+		root := mustRead(t, mustReadFile(t, path)).Root()
+		rapid.Check(t, func(t *rapid.T) { change(t, v, drawKey(t, root)) })
+	}
 }
 
 func misspell(t *rapid.T, key string) string {
@@ -150,17 +152,40 @@ func TestMisspeltKeyGivesOneFault(t *testing.T) {
 
 // requiredKeys are those of the format, written down apart from the schemas.
 var requiredKeys = map[string]string{
-	"":                        "liftlint lift load gear rigging",
-	"/lift":                   "id title",
-	"/load/size":              "length width height",
-	"/load/center_of_gravity": "x y z",
-	"/load/attachments/*":     "id kind",
-	"/gear/*":                 "id kind",
-	"/gear/*/tag":             "condition",
-	"/gear/*/inspection":      "date",
-	"/rigging/*":              "from legs",
-	"/rigging/*/legs/*":       "down end",
-	"/rigging/*/legs/*/end":   "kind at",
+	"":                            "liftlint lift load gear rigging",
+	"/lift":                       "id title",
+	"/load/size":                  "length width height",
+	"/load/center_of_gravity":     "x y z",
+	"/load/attachments/*":         "id kind",
+	"/gear/*":                     "id kind",
+	"/gear/*/tag":                 "condition",
+	"/gear/*/inspection":          "date",
+	"/rigging/*":                  "from legs",
+	"/rigging/*/legs/*":           "down end",
+	"/rigging/*/legs/*/end":       "kind",
+	"/load/bodies/*":              "id kind along start",
+	"/load/bodies/*/start":        "x y z",
+	"/hooks/*":                    "id",
+	"/gear/*/points/*":            "id",
+	"/gear/*/center_of_gravity":   "x y z",
+	"/gear/*/labels/*":            "label value",
+	"/rigging/*/legs/*/end/round": "body station",
+	"/phases/*":                   "name pitch",
+}
+
+// requiredByKind are those of some kinds alone.
+var requiredByKind = map[string]string{
+	"to": "at", "runs_to": "at", "choke": "round",
+	"spreader_beam": "points", "lifting_beam": "points", "rocker_plate": "points",
+}
+
+func requiredOf(n *yamldoc.Node) []string {
+	at := index.ReplaceAllString(n.Pointer, "/*")
+	keys := strings.Fields(requiredKeys[at])
+	if kind := n.Get("kind"); kind != nil {
+		keys = append(keys, strings.Fields(requiredByKind[kind.Text])...)
+	}
+	return keys
 }
 
 var (
@@ -171,7 +196,7 @@ var (
 func TestDroppedKeyGivesOneFaultIfRequired(t *testing.T) {
 	checkChanges(t, func(t *rapid.T, v *Validator, c changed) {
 		key := c.entry().Key
-		required := slices.Contains(strings.Fields(requiredKeys[index.ReplaceAllString(c.in.Pointer, "/*")]), key)
+		required := slices.Contains(requiredOf(c.in), key)
 		c.in.Entries = slices.Delete(c.in.Entries, c.key, c.key+1)
 		doc, faults := c.faults(t, v)
 		if !required {

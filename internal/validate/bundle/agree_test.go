@@ -107,19 +107,23 @@ func TestBundleAgreesOnPlans(t *testing.T) {
 // values are what a random change puts in place of another value.
 var values = [...]string{
 	`null`, `true`, `3`, `-1`, `2.0`, `0.5`, `21`, `""`, `[]`, `{}`, `"S1"`, `"S 1"`, `["S1"]`, `[{}]`, `{"kind": "to"}`, `"to"`,
-	`"shackle"`, `"padeye"`, `{"id": "K9", "kind": "shackle"}`, `"8650 kg"`, `"8650"`, `"-8650 kg"`, `"0 kg"`, `"3 ton"`, `"-0 deg"`,
+	`"shackle"`, `"padeye"`, `"grommet"`, `"basket"`, `"SB1.left"`, `"SB1.left.top"`, `"12 kN m"`, `"12 kN  m"`, `"12 kNm"`, `{"id": "K9", "kind": "shackle"}`, `"8650 kg"`, `"8650"`, `"-8650 kg"`, `"0 kg"`, `"3 ton"`, `"-0 deg"`,
 	`"4.2 m"`, `"-6 in"`, `"12 ft 6 in"`, `"12 ft 13 in"`, `"5 kN"`, `"2 %"`, `"60 deg"`, `"2026-12-04"`, `"2026-02-30"`, `"04/12/2026"`,
 	`"vertical"`, `"legible"`, `"us"`, `"6x36"`, `"text of any kind"`,
 }
 
 func TestBundleAgreesOnChangedPlans(t *testing.T) {
 	v, editor := mustValidator(t), mustEditor(t)
-	text, err := os.ReadFile("../testdata/valid/four_legs.yaml")
-	if err != nil {
-		t.Fatal(err)
+	var texts [][]byte
+	for _, name := range []string{"four_legs", "arrangement"} {
+		text, err := os.ReadFile("../testdata/valid/" + name + ".yaml")
+		if err != nil {
+			t.Fatal(err)
+		}
+		texts = append(texts, text)
 	}
 	rapid.Check(t, func(t *rapid.T) {
-		doc, _ := yamldoc.Read("plan", text)
+		doc, _ := yamldoc.Read("plan", rapid.SampledFrom(texts).Draw(t, "plan"))
 		var plan any = doc.Root().Value()
 		for range rapid.IntRange(1, 3).Draw(t, "changes") {
 			plan = change(t, plan)
