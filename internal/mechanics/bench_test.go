@@ -80,3 +80,31 @@ func BenchmarkFourLegsVeryStiff(b *testing.B) {
 func BenchmarkSpreaderWithFourSlings(b *testing.B) {
 	benchSolve(b, spreader(4, 2, 3, 200, 1000, rectangle(4, 2, 0.5), 1e7))
 }
+
+// Four legs at 256 corners of mass, center of gravity and lengths, steadiness
+// judged at each, bounds left out.
+func BenchmarkCornersOfFourLegs(b *testing.B) {
+	m := benchLegs(4)
+	first := steady(b, m)
+	b.ReportAllocs()
+	for b.Loop() {
+		for corner := range 256 {
+			sign := func(bit int) float64 { return float64(corner>>bit&1)*2 - 1 }
+			m := Model{Bodies: append([]Body(nil), m.Bodies...), Lines: append([]Line(nil), m.Lines...)}
+			m.Bodies[0].MassKg *= 1 + 0.02*sign(0)
+			m.Bodies[0].CenterOfGravity = vec(0.1*sign(1), 0.1*sign(2), 0.1*sign(3))
+			for i := range m.Lines {
+				m.Lines[i].LengthM += 0.01 * sign(4+i)
+			}
+			if r, err := SolveNear(m, Options{SkipBounds: true}, first); err != nil || r.Verdict == NoBalance {
+				b.Fatal(err, r)
+			}
+		}
+	}
+}
+
+// A bar between two rings on stiff links, six slings: four bodies.
+func BenchmarkBarUnderRings(b *testing.B) { benchSolve(b, barUnderNodes(1e4, 2, 50)) }
+
+// Two baskets that grip a pipe.
+func BenchmarkRunningBaskets(b *testing.B) { benchSolve(b, basket(0.3, 0.01, true)) }

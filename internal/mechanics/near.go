@@ -1,12 +1,16 @@
 package mechanics
 
-import "gonum.org/v1/gonum/spatial/r3"
+import (
+	"slices"
+
+	"gonum.org/v1/gonum/spatial/r3"
+)
 
 // SolveNear is Solve for a model that differs little from one whose rest is known:
 // the same bodies, lines and anchors; other masses, centers of gravity, lengths.
 // It begins at that rest and gives the same verdict and, to a millionth of the
-// weight, the same tensions; where the load does not come to one steady rest from
-// there, it solves anew from the beginning.
+// weight, the same tensions; where the load does not come from there to a steady
+// rest with all lines taut, it solves anew from the beginning.
 func SolveNear(m Model, o Options, near *Balance) (Result, error) {
 	o = o.withDefaults()
 	if err := check(m, o); err != nil {
@@ -40,7 +44,6 @@ func (b *Balance) fits(m Model) bool {
 // left to the longer way: the zero Result.
 func (s *system) judgeFrom(near *Balance) Result {
 	h := hanging{held: s.posesAt(near)}
-	st := s.posesAt(near)
 	for b := range h.held {
 		h.held[b].q = s.masses[b].intended
 	}
@@ -52,11 +55,15 @@ func (s *system) judgeFrom(near *Balance) Result {
 	if h.applies && !h.intended.steady() {
 		return Result{}
 	}
+	st := s.posesAt(near)
 	if !s.settle(st, false) || s.overstretched(st) != nil || s.turned(st) != nil {
 		return Result{}
 	}
 	r := s.restAt(st)
-	if !r.curve.steady() {
+	// With a slack line there may be a second rest, on another line, and which of
+	// the two is reached depends on the way.
+	slack := func(t float64) bool { return t <= carriesNothing*s.weight }
+	if !r.curve.steady() || slices.ContainsFunc(r.tension, slack) {
 		return Result{}
 	}
 	return s.report(h, []rest{r})

@@ -46,9 +46,15 @@ const (
 	Turned Cause = "turned too far"
 	// TooShort: Measured and Limit are strains; Lines names the lines.
 	TooShort Cause = "lines too short"
-	// Unsettled: the search for a rest did not end. Measured and Limit are
-	// forces out of balance over weight.
+	// Unsettled: the search for a rest did not end, or not closely enough; Body is
+	// the one on which most is left over, Lines are the stiffest where stiffness
+	// and weight differ too much to compute with. Measured and Limit are forces
+	// out of balance over weight.
 	Unsettled Cause = "not settled"
+	// LeftFree: no line and no weight holds Body in one place; Lines are those that
+	// end at it. Measured and Limit are the force that brings it back, per meter,
+	// over the total weight.
+	LeftFree Cause = "left free"
 )
 
 // Reason explains a verdict.

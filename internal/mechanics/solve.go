@@ -34,6 +34,9 @@ func (s *system) judge() Result {
 	if why := s.overstretched(st); ok && len(why) > 0 {
 		return Result{Verdict: OutOfReach, Why: why}
 	}
+	if h.applies && !h.intended.known {
+		return s.looseAsIntended(h.held)
+	}
 	if h.applies && !h.intended.steady() {
 		return s.overturned(UnsteadyAsIntended, h.held, h.intended)
 	}
@@ -61,4 +64,14 @@ func (s *system) asIntended(held []pose) (curve, bool) {
 		return curve{}, false
 	}
 	return s.steadiness(st, split), true
+}
+
+// looseAsIntended names what nothing holds in place at the intended attitude.
+func (s *system) looseAsIntended(held []pose) Result {
+	st := s.plumb(held)
+	split, _ := s.fittedSplit(st, s.strands)
+	if free, ok := s.leftFree(st, split); ok {
+		return Result{Verdict: NoBalance, Why: []Reason{free}}
+	}
+	return s.unsettled(st)
 }

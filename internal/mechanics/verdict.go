@@ -106,12 +106,3 @@ func (s *system) mostTurned(c curve) int {
 	}
 	return best
 }
-
-func (s *system) unsettled(st []pose) Result {
-	s.derive(st, s.grad, nil, false)
-	out := norm(s.grad) / s.weight
-	return Result{Verdict: NoBalance, Why: []Reason{{
-		Cause: Unsettled, Body: World, Measured: out, Limit: maxOutOfBalance,
-		Text: fmt.Sprintf("no reliable position of balance was found: the lines let the load move freely, or stiffness and weight differ too much to compute with (%.2g of the weight is out of balance)", out),
-	}}}
-}
