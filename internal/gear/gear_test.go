@@ -21,6 +21,10 @@ func TestRating(t *testing.T) {
 		{"illegible tag", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Illegible, RatedLoad: load}}}, false, "tag.rated_load"},
 		{"tag lost", &WireRopeSling{Common: Common{Tag: &Tag{Condition: Missing, RatedLoad: load}}}, false, "tag.rated_load"},
 		{"shackle", &Shackle{RatedLoad: load}, true, "rated_load"},
+		{"beam", &Beam{RatedLoad: load}, true, "rated_load"},
+		{"load cell", &InLine{RatedLoad: load}, true, "rated_load"},
+		{"grommet", &Grommet{Common: Common{Tag: &Tag{Condition: Legible, RatedLoad: load}}}, true, "tag.rated_load"},
+		{"grommet without a tag", &Grommet{}, false, "tag.rated_load"},
 		{"link without a mark", &Link{}, false, "rated_load"},
 	} {
 		got, field := c.item.Rating()
@@ -43,6 +47,9 @@ func TestBearingAndSection(t *testing.T) {
 		{&WireRopeSling{Length: long, Rope: Rope{Diameter: short}}, long, "length", short, "diameter", "sling"},
 		{&Shackle{InsideLength: short}, short, "inside_length", nil, "", "shackle"},
 		{&Link{InsideLength: long, SectionDiameter: short}, long, "inside_length", short, "section_diameter", "link"},
+		{&Beam{}, nil, "", nil, "", "beam"},
+		{&InLine{Length: short, Longest: long}, short, "length", nil, "", "turnbuckle"},
+		{&Grommet{Rope: Rope{Diameter: short}}, nil, "circumference", short, "diameter", "grommet"},
 	} {
 		if got, field := c.item.Bearing(); got != c.bearing || field != c.field {
 			t.Errorf("%s: bearing %v in %s", c.name, got, field)
@@ -50,5 +57,13 @@ func TestBearingAndSection(t *testing.T) {
 		if got, field := c.item.Section(); got != c.section || field != c.sectionField {
 			t.Errorf("%s: section %v in %s", c.name, got, field)
 		}
+	}
+}
+
+// TestGrommetHangsInTwoParts: an endless sling reaches half its circumference.
+func TestGrommetHangsInTwoParts(t *testing.T) {
+	g := &Grommet{Circumference: ptr(quantity.Length(8))}
+	if got, field := g.Bearing(); *got != 4 || field != "circumference" || *g.Circumference != 8 {
+		t.Errorf("%v in %s", *got, field)
 	}
 }

@@ -10,7 +10,11 @@ import (
 // FuzzDecode: what the schemas let through is read without a panic or an
 // error, and a plan has all its legs linked.
 func FuzzDecode(f *testing.F) {
-	for _, seed := range []string{base, full,
+	for _, seed := range []string{base, full, bridled, arranged,
+		changedIn(f, arranged, "at: SB1.tl", "at: SB1.left"),
+		changedIn(f, arranged, "from: head", "from: SB1.tr"),
+		changedIn(f, arranged, "station: 7 m", "station: 10 m"),
+		changedIn(f, arranged, "up_to: SB1.right", "up_to: SB2.right"),
 		changed(f, "[S2, K2]", "[S2, K1]"),
 		changed(f, "at: B", "at: Z"),
 		changed(f, "- {down: [S2", `- {id: "1", down: [S2`),

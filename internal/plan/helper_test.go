@@ -36,10 +36,15 @@ rigging:
 // changed replaces parts of the base plan: old, new, old, new ...
 func changed(t testing.TB, pairs ...string) string {
 	t.Helper()
-	text := base
+	return changedIn(t, base, pairs...)
+}
+
+// changedIn does so in another plan.
+func changedIn(t testing.TB, text string, pairs ...string) string {
+	t.Helper()
 	for i := 0; i < len(pairs); i += 2 {
 		if !strings.Contains(text, pairs[i]) {
-			t.Fatalf("the base plan has no %q", pairs[i])
+			t.Fatalf("the plan has no %q", pairs[i])
 		}
 		text = strings.Replace(text, pairs[i], pairs[i+1], 1)
 	}

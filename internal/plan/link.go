@@ -42,7 +42,10 @@ type linker struct {
 	below       map[*gear.Beam][]*gear.Beam
 	partOf      map[string]*gear.Bridle // the bridle that an item is part of
 	places      map[string]source.Range // where that bridle names it
-	faults      []yamldoc.Fault
+	// Whether a place that legs hang from, or end at, could not be found: then
+	// nothing is said of hooks and beams for which it may stand.
+	lostFrom, lostEnd bool
+	faults            []yamldoc.Fault
 }
 
 // names finds things by their ids. Of things that share one, the first keeps
@@ -155,7 +158,7 @@ func (l *linker) can(n *yamldoc.Node, item gear.Item, kinds []gear.Kind) bool {
 	}
 	wanted := anyOf(kinds) + " is asked for"
 	if _, isBeam := item.(*gear.Beam); isBeam {
-		wanted = fmt.Sprintf("legs end at one of its points, and hang from another%s", l.pointsOf(item.Base().ID))
+		wanted = "legs end at one of its points and hang from others" + l.pointsOf(item.Base().ID)
 	}
 	l.fault(WrongPart, n, fmt.Sprintf("%s is %s and can't be used here: %s", item.Base().ID, article(kindWords(kind)), wanted))
 	return false

@@ -3,15 +3,13 @@ package plan
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"liftlint/internal/gear"
 	"liftlint/internal/source"
 	"liftlint/internal/yamldoc"
 )
 
-// holds takes note that a leg from a support ends at a point of a beam, and
-// reports beams that come to hang from themselves.
+// holds takes note that a leg from a support ends at a point of a beam.
 func (l *linker) holds(p *Attachment, at *yamldoc.Node, s Support) {
 	if _, seen := l.held[p.ID]; !seen {
 		l.held[p.ID] = at.Place.Value
@@ -19,6 +17,12 @@ func (l *linker) holds(p *Attachment, at *yamldoc.Node, s Support) {
 	if hangs, both := l.hung[p.ID]; both {
 		l.faultWith(WrongPart, at, fmt.Sprintf("legs hang from %s, and so it can't hold the beam up too: one point does one or the other", p.ID), "where legs hang from it", hangs)
 	}
+	l.hangsBelow(p, at, s)
+}
+
+// hangsBelow takes note that the beam of a point hangs from a support, and
+// reports beams that come to hang from themselves.
+func (l *linker) hangsBelow(p *Attachment, at *yamldoc.Node, s Support) {
 	if s.Point == nil {
 		return
 	}
@@ -47,11 +51,11 @@ func (l *linker) way(from, to *gear.Beam) []*gear.Beam {
 }
 
 func circle(beams []*gear.Beam) string {
-	var ids []string
-	for _, b := range beams {
-		ids = append(ids, b.ID)
+	text := fmt.Sprintf("%s would hang from itself: %s holds %s", beams[0].ID, beams[0].ID, beams[1].ID)
+	for _, b := range beams[2:] {
+		text += ", which holds " + b.ID
 	}
-	return fmt.Sprintf("%s would hang from itself: %s", ids[0], strings.Join(ids, " holds "))
+	return text
 }
 
 // beamsInUse keeps the beams that the rigging names, and reports those that
@@ -66,9 +70,9 @@ func (l *linker) beamsInUse(beams []Beam) []Beam {
 		}
 		inUse = append(inUse, b)
 		switch id := b.Item.ID; {
-		case !held:
+		case !held && !l.lostEnd:
 			l.faultAt(WrongPart, hungAt, fmt.Sprintf("nothing holds %s: no leg ends at one of its points", id))
-		case !hung:
+		case held && !hung && !l.lostFrom:
 			l.faultAt(WrongPart, heldAt, fmt.Sprintf("nothing hangs from %s: no entry of rigging is `from` one of its points", id))
 		}
 	}

@@ -104,3 +104,19 @@ func TestFaultsOfBridles(t *testing.T) {
 		})
 	}
 }
+
+// TestBridleBelowABeam: a bridle hangs from a point as it does from a hook, and
+// takes no other sling.
+func TestBridleBelowABeam(t *testing.T) {
+	beam := []string{
+		"  - {id: H1, kind: hook", "  - {id: RP1, kind: rocker_plate, points: [{id: top}, {id: low}]}\n  - {id: H1, kind: hook",
+		"from: hook", "from: RP1.low",
+		"kind: parked}}\n", "kind: parked}}\n  - {from: hook, legs: [{down: [S4], end: {kind: to, at: RP1.top}}]}\n",
+	}
+	s := good(t, changedIn(t, bridled, beam...)).Supports[0]
+	if s.Bridle == nil || s.Point == nil || s.Point.ID != "RP1.low" || s.Legs[0].ID != "RP1.low/1" || s.Legs[0].Link == nil {
+		t.Errorf("%+v", s)
+	}
+	expectFaults(t, changedIn(t, changedIn(t, bridled, beam...), "[S4], end: {kind: to, at: RP1.top}", "[S4], end: {kind: basket, at: RP1.top, up_to: RP1.low}"),
+		[]string{`24 plan/wrong_part: RP1.low holds a bridle or a sheave block, which takes no other sling: the basket goes up to another support`})
+}

@@ -60,6 +60,21 @@ func (l *linker) basket(end *End, f fields, all []Support, support int) {
 	}
 	if up := f.node.Get("up_to"); up != nil {
 		end.UpTo = l.upTo(up, all, support)
+		l.hangsThere(end, up, all, support)
+	}
+}
+
+// hangsThere takes note that a beam also hangs from the support that the other
+// end of a basket goes up to. Two supports on one beam are one and the same to
+// a beam below.
+func (l *linker) hangsThere(end *End, up *yamldoc.Node, all []Support, own int) {
+	p := end.Attachment
+	if p == nil || p.Beam == nil || end.UpTo == nil {
+		return
+	}
+	first, second := all[own], all[*end.UpTo]
+	if first.Point == nil || second.Point == nil || first.Point.Beam != second.Point.Beam {
+		l.hangsBelow(p, up, second)
 	}
 }
 
@@ -127,6 +142,13 @@ func (l *linker) point(at *yamldoc.Node, s Support) *Attachment {
 		l.holds(p, at, s)
 		return p
 	}
+	l.lostEnd = true
+	l.noEnd(at)
+	return nil
+}
+
+// noEnd reports something that legs can't end at.
+func (l *linker) noEnd(at *yamldoc.Node) {
 	beam, _, dotted := strings.Cut(at.Text, ".")
 	item, isGear := l.items.of[beam]
 	_, isBeam := item.(*gear.Beam)
@@ -140,5 +162,4 @@ func (l *linker) point(at *yamldoc.Node, s Support) *Attachment {
 	default:
 		l.fault(UnknownReference, at, fmt.Sprintf("no attachment of the load has the id %q%s", at.Text, hintOr(at.Text, l.attachments.ids, "it lists no attachments")))
 	}
-	return nil
 }

@@ -11,6 +11,9 @@ import (
 // mostSteps is how many steps a load is turned in at most.
 const mostSteps = 90
 
+// stepSlack lets ninety steps be ninety in floating point too.
+const stepSlack = 1e-9
+
 // hooksAndPhases sees to what hooks and phases say by themselves.
 func (l *linker) hooksAndPhases(root fields) {
 	hooks := root.of("hooks")
@@ -40,6 +43,9 @@ func (l *linker) hookStands(f fields) {
 
 // hooksAreUsed reports hooks that nothing hangs from.
 func (l *linker) hooksAreUsed(hooks []fields) {
+	if l.lostFrom {
+		return
+	}
 	for _, f := range hooks {
 		id := f.node.Get("id")
 		if _, used := l.hung[f.text("id")]; id != nil && !used {
@@ -70,7 +76,7 @@ func (l *linker) steps(f fields, way, step quantity.Angle) {
 		l.fault(OutOfRange, f.of("until").node, "the load is not turned: `until` is the pitch that the phase begins with; leave out `until` and `step`")
 	case step == 0 || (step > 0) != (way > 0):
 		l.fault(OutOfRange, f.of("step").node, fmt.Sprintf("steps of %s do not lead from %s to %s", f.text("step"), f.text("pitch"), f.text("until")))
-	case way/step > mostSteps:
+	case way/step > mostSteps+stepSlack:
 		l.fault(OutOfRange, f.of("step").node, fmt.Sprintf("steps of %s from %s to %s are more than %d: take larger ones, or two phases", f.text("step"), f.text("pitch"), f.text("until"), mostSteps))
 	}
 }

@@ -37,6 +37,7 @@ func (l *linker) support(f fields, index int) Support {
 	}
 	if at, twice := l.hung[s.From]; twice {
 		l.faultWith(DuplicateID, from, fmt.Sprintf("%q names two entries of rigging: put all its legs into one", s.From), "the first one", at)
+		l.lostFrom = true
 		return s
 	}
 	l.hung[s.From] = from.Place.Value
@@ -48,6 +49,7 @@ func (l *linker) support(f fields, index int) Support {
 	case isPoint:
 		s.Point = point
 	default:
+		l.lostFrom = true
 		l.noSupport(from)
 	}
 	return s
@@ -87,7 +89,7 @@ func (l *linker) pointIDs(beam string) []string {
 // pointsOf completes a sentence with the points of a beam.
 func (l *linker) pointsOf(beam string) string {
 	if ids := l.pointIDs(beam); len(ids) > 0 {
-		return ", which are " + strings.Join(ids, ", ")
+		return ": " + strings.Join(ids, ", ")
 	}
 	return ""
 }
@@ -136,10 +138,12 @@ func (l *linker) between(s *Support, by []fields) {
 // block is the sheave block that a sling runs over below a support; nil where
 // there is none.
 func (s *Support) block() gear.Item {
-	if len(s.By) == 0 || s.By[len(s.By)-1].Item.Base().Kind != gear.SheaveBlockKind {
-		return nil
+	for _, u := range s.By {
+		if u.Item.Base().Kind == gear.SheaveBlockKind {
+			return u.Item
+		}
 	}
-	return s.By[len(s.By)-1].Item
+	return nil
 }
 
 // addLeg puts a leg among those that carry or those that are parked, and under
