@@ -29,8 +29,8 @@ func formMistakes() []mistake {
 		{what: "another version of the format", rule: "plan/version", sow: func(p *plot) *entry { return p.root.set(bare("liftlint", "2")) }},
 		{what: "a tag of nine legs", rule: "plan/out_of_range", sow: func(p *plot) *entry { return p.tagged().at("tag").set(bare("legs", "9")) }},
 		{what: "a list for a mapping", rule: "plan/wrong_type", sow: func(p *plot) *entry { return p.root.set(listOf("crane", val("", "hook"))).below[0] }},
-		{what: "a fifth leg", rule: "plan/list_length", suits: legs(4, 4), sow: func(p *plot) *entry {
-			p.rigging().at("legs").below = append(p.rigging().at("legs").below, p.leg(0))
+		{what: "a seventh leg", rule: "plan/list_length", suits: legs(4, 4), sow: func(p *plot) *entry {
+			p.rigging().at("legs").below = append(p.rigging().at("legs").below, p.leg(0), p.leg(1), p.leg(2))
 			return p.rigging().at("legs")
 		}},
 	}
