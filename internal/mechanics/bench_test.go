@@ -108,3 +108,15 @@ func BenchmarkBarUnderRings(b *testing.B) { benchSolve(b, barUnderNodes(1e4, 2, 
 
 // Two baskets that grip a pipe.
 func BenchmarkRunningBaskets(b *testing.B) { benchSolve(b, basket(0.3, 0.01, true)) }
+
+// Four legs of a sling, a shackle of 1 kg and a stiff link each, under a master ring
+// and 100 t; and the same with one leg far too long, its shackle hanging idle.
+func BenchmarkLinkedBridle(b *testing.B) {
+	m, _ := linkedBridle(1e5, 1, [4]float64{0, 0.004, 0, 0.002})
+	benchSolve(b, m)
+}
+
+func BenchmarkLinkedBridleWithLooseLeg(b *testing.B) {
+	m, _ := linkedBridle(1e5, 1, [4]float64{0, 0.5, 0, 0})
+	benchSolve(b, m)
+}

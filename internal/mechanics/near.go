@@ -27,13 +27,13 @@ func SolveNear(m Model, o Options, near *Balance) (Result, error) {
 }
 
 // fits says whether the balance can be one of a model like m, with but one place
-// to rest in.
+// to rest in: all lines taut.
 func (b *Balance) fits(m Model) bool {
 	if b == nil || b.Rests != 1 || b.Rocks || len(b.Bodies) != len(m.Bodies) || len(b.Lines) != len(m.Lines) {
 		return false
 	}
 	for i := range m.Lines {
-		if len(b.Lines[i].Runs) != m.Lines[i].runs() {
+		if len(b.Lines[i].Runs) != m.Lines[i].runs() || b.Lines[i].Slack {
 			return false
 		}
 	}

@@ -9,6 +9,7 @@ import (
 // Limits of the search for a rest.
 const (
 	maxSteps     = 400
+	patience     = 60    // steps after which points are helped down
 	aimed        = 1e-11 // of the weight: the search goes on to here if it can
 	settled      = 1e-7  // of the weight: and has arrived from here if it can not
 	maxTurnRad   = 0.25  // in one step, so as not to leap over a near rest
@@ -20,11 +21,15 @@ const (
 // settle moves st to a minimum of the energy by damped Newton steps and reports
 // whether the forces came to balance.
 func (s *system) settle(st []pose, locked bool) bool {
+	return s.settleWithin(maxSteps, st, locked)
+}
+
+func (s *system) settleWithin(steps int, st []pose, locked bool) bool {
 	noise := s.noise()
 	floor := leastDamping * s.weight / s.arm
 	damping := floor
 	s.derive(st, s.grad, s.hess, locked)
-	for range maxSteps {
+	for range steps {
 		g := norm(s.grad)
 		if g <= aimed*s.weight+noise/16 {
 			return true
@@ -122,5 +127,43 @@ func (s *system) settleByStages(st []pose, locked bool) bool {
 		s.settle(st, locked)
 	}
 	s.soften(math.Inf(1))
+	if !s.hasPoints() {
+		return s.settle(st, locked)
+	}
+	return s.settleWithin(patience, st, locked) || s.settleGently(st, locked)
+}
+
+// settleGently helps light points that swing on stiff lines: stiffness against the
+// load's weight says nothing there, since it is the point's own weight that has to
+// bring it down along a narrow arc. So each line is softened against what it
+// carries, or what the lighter of its ends weighs, and raised again by steps.
+func (s *system) settleGently(st []pose, locked bool) bool {
+	carries := s.tensions(st)
+	for i := range s.strands {
+		carries[i] = max(carries[i], s.lighterEnd(&s.strands[i]))
+	}
+	for by, harsh := float64(firstHarsh), true; harsh; by *= harshFactor {
+		harsh = false
+		for i := range s.strands {
+			l := &s.strands[i]
+			harsh = harsh || by*carries[i] < l.stiffness
+			l.rate = min(l.stiffness, by*carries[i]) / l.length
+		}
+		s.settleWithin(patience, st, locked)
+	}
+	s.soften(math.Inf(1))
 	return s.settle(st, locked)
+}
+
+// lighterEnd is the weight of the lightest body at a line.
+func (s *system) lighterEnd(l *strand) float64 {
+	least := s.weight
+	for _, r := range l.runs {
+		for _, e := range []end{r.from, r.to} {
+			if e.body != World {
+				least = min(least, s.masses[e.body].weight)
+			}
+		}
+	}
+	return least
 }

@@ -126,7 +126,7 @@ func (s *system) plumb(st []pose) []pose {
 // to, close to what short lines join them to. A ring at the end of a bar would
 // else begin under the hook, far from the bar.
 func (s *system) spread(st []pose) {
-	if s.turns == 3*len(s.masses) {
+	if !s.hasPoints() {
 		return
 	}
 	for range 40 {

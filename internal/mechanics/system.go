@@ -106,6 +106,8 @@ func (s *system) addMasses() {
 	s.idle = min(carriesNothing*s.weight, 0.01*lightest)
 }
 
+func (s *system) hasPoints() bool { return s.turns < 3*len(s.masses) }
+
 func (s *system) addStrands() {
 	count := 0
 	for i := range s.model.Lines {
