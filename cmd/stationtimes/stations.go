@@ -11,6 +11,7 @@ import (
 	"sync"
 	"time"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/compute"
 	"liftlint/internal/facts"
 	"liftlint/internal/lint"
@@ -124,7 +125,7 @@ func (t tools) one(source []byte, list []*times) (err error) {
 			return
 		}
 		f, _ = compute.Facts(p, compute.Conditions{Profile: "us", Stage: policy.Review,
-			LegsThatCount: t.profile.LegsThatCount.Legs, IntervalMonths: t.profile.IntervalMonths})
+			Decides: compute.Decides(t.profile.RigidSplit.Decides), Parts: capacity.EqualParts, IntervalMonths: t.profile.IntervalMonths})
 	})
 	if f == nil {
 		return fmt.Errorf("a generated plan can't be decoded: %v %w", faults, err)

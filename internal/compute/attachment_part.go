@@ -5,26 +5,40 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
 )
 
 // attachmentPart carries what all legs that go to it pull.
 func (w *work) attachmentPart(a *plan.Attachment) {
-	legs := w.legsTo(a)
-	first := w.plan.Support.Legs[legs[0]]
+	legs := w.legsAt(a)
 	p := facts.Part{
-		Record: facts.Record{Key: "part/attachment/" + a.ID, At: at(first.End.Pointer)},
+		Record: facts.Record{Key: "part/attachment/" + a.ID, At: at(w.whereAt(a, legs[0]))},
 		ID:     a.ID,
 		Kind:   a.Kind,
 		Where:  w.legNames(legs),
-		Split:  w.split(),
+		Split:  settledByStatics,
+		Hitch:  straight,
 	}
-	all := w.pullOf(legs)
-	p.LoadN, p.LoadBoundN, p.JudgedBy = all.judgedN, all.boundN, all.by
+	if a.Beam != nil {
+		p.Kind = "beam_point"
+	}
 	for _, i := range legs {
-		w.copyGaps(w.plan.Support.Legs[i], p)
+		if w.split(i) == settledByStiffness {
+			p.Split = settledByStiffness
+		}
+	}
+	for _, s := range w.plan.Supports {
+		if s.Point == a {
+			p.RiggingN += massKg(usesOf(s)) * quantity.StandardGravity
+		}
+	}
+	all := w.pullOf(a, legs)
+	p.LoadN, p.LoadBoundN, p.JudgedBy = plus(all.judgedN, p.RiggingN), plus(all.boundN, p.RiggingN), all.by
+	for _, i := range legs {
+		w.copyGaps(w.hung.Legs[i].Leg, p)
 	}
 	for _, i := range legs[1:] {
-		w.relate(p.Key, w.plan.Support.Legs[i].End.Pointer, "leg "+w.plan.Support.Legs[i].ID+" too")
+		w.relate(p.Key, w.whereAt(a, i), "leg "+w.hung.Legs[i].ID+" too")
 	}
 	if a.RatedLoad != nil {
 		p.MarkedLoadN, p.RatedLoadN = ptr(a.RatedLoad.Newtons), ptr(a.RatedLoad.Newtons)
@@ -38,21 +52,32 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 	w.addPart(p)
 }
 
-// legsTo lists the legs that go to an attachment, by their index.
-func (w *work) legsTo(a *plan.Attachment) []int {
+// legsAt lists the legs that pull on an attachment or on a point of a beam, by
+// their index: those that go to it, and those that hang from it.
+func (w *work) legsAt(a *plan.Attachment) []int {
 	var list []int
-	for i, leg := range w.plan.Support.Legs {
-		if leg.End.Attachment == a {
+	for i, leg := range w.hung.Legs {
+		if leg.End.Attachment == a || leg.End.Second == a || w.plan.Supports[leg.Support].Point == a ||
+			leg.End.UpTo != nil && w.plan.Supports[*leg.End.UpTo].Point == a {
 			list = append(list, i)
 		}
 	}
 	return list
 }
 
+// whereAt is the place where the plan says that a leg pulls on an attachment.
+func (w *work) whereAt(a *plan.Attachment, leg int) string {
+	l := w.hung.Legs[leg]
+	if l.End.Attachment == a || l.End.Second == a {
+		return l.End.Pointer
+	}
+	return w.plan.Supports[l.Support].Pointer + "/from"
+}
+
 func (w *work) legNames(legs []int) string {
 	names := make([]string, len(legs))
 	for n, i := range legs {
-		names[n] = w.plan.Support.Legs[i].ID
+		names[n] = w.hung.Legs[i].ID
 	}
 	return strings.Join(names, " and ")
 }
@@ -66,35 +91,44 @@ type pull struct {
 	by              *string
 }
 
-// pullOf finds the pull of some legs; a figure is nil where that of one of
-// them is not known.
-func (w *work) pullOf(legs []int) pull {
-	own, counted, bound := ptr(0.0), 0.0, ptr(0.0)
-	by := "own_force"
+// pullOf finds the pull of some legs on an attachment; a figure is nil where that
+// of one of them is not known. A basket through it pulls with both its runs.
+func (w *work) pullOf(a *plan.Attachment, legs []int) pull {
+	own, judged, bound := ptr(0.0), 0.0, ptr(0.0)
+	by, decided := "own_force", ""
 	for _, i := range legs {
 		f := w.out.Document.Legs[i]
+		runs := w.runsOn(a, i)
 		if f.TensionJudgedN == nil {
 			own = nil
 		} else if own != nil {
-			own = ptr(*own + *f.TensionAtWorstN)
+			own = ptr(*own + *f.TensionAtWorstN*runs)
 			if f.WorstCorner != nil {
 				by = "own_force_at_worst"
 			}
-		}
-		if f.TensionCountedN != nil {
-			counted = max(counted, *f.TensionCountedN)
+			if *f.JudgedBy == "legs_counted" || *f.JudgedBy == "bound" {
+				judged, decided = max(judged, *f.TensionJudgedN*runs), *f.JudgedBy
+			}
 		}
 		if f.TensionBoundN == nil {
 			bound = nil
 		} else if bound != nil {
-			bound = ptr(max(*bound, *f.TensionBoundN))
+			bound = ptr(max(*bound, *f.TensionBoundN*runs))
 		}
 	}
 	switch {
 	case own == nil:
 		return pull{boundN: bound}
-	case counted > *own:
-		return pull{ptr(counted), bound, ptr("legs_counted")}
+	case judged > *own:
+		return pull{ptr(judged), bound, &decided}
 	}
 	return pull{own, bound, &by}
+}
+
+// runsOn is the number of runs with which a leg pulls on an attachment.
+func (w *work) runsOn(a *plan.Attachment, leg int) float64 {
+	if e := w.hung.Legs[leg].End; e.Kind == plan.Basket && e.Attachment == a {
+		return 2
+	}
+	return 1
 }

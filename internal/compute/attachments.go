@@ -10,35 +10,44 @@ import (
 
 func (w *work) attachments() {
 	for i := range w.plan.Load.Attachments {
-		a := &w.plan.Load.Attachments[i]
-		legs := w.legsTo(a)
-		f := facts.Attachment{
-			Record:                 facts.Record{Key: "attachment/" + a.ID, At: at(a.Pointer)},
-			ID:                     a.ID,
-			Kind:                   a.Kind,
-			Legs:                   len(legs),
-			PullN:                  w.pullOf(legs).judgedN,
-			RatedToHorizontalGiven: a.RatedToFromHorizontal != nil,
-			RatedToHorizontalDeg:   number(a.RatedToFromHorizontal),
-			RatedToPlaneGiven:      a.RatedToFromPlane != nil,
-			RatedToPlaneDeg:        number(a.RatedToFromPlane),
-		}
-		if a.RatedLoad != nil {
-			f.RatedLoadN = ptr(a.RatedLoad.Newtons)
-		}
-		if a.Kind != plan.InsertIn {
-			w.wait(f.Key, []facts.Input{attachmentRating(a)}, absent(f, "rated_load_n")...)
-		}
-		for _, i := range legs {
-			if f.PullN == nil {
-				w.out.Gaps.CopyTo(legKey(w.plan.Support.Legs[i]), "tension_judged_n", f.Key, "pull_n")
-			}
-		}
-		w.pulled(a, legs, &f)
-		w.bolt(a, legs, &f)
-		w.insert(a, legs, &f)
-		w.out.Document.Attachments = append(w.out.Document.Attachments, f)
+		w.attachment(&w.plan.Load.Attachments[i])
 	}
+	for _, b := range w.plan.Beams {
+		for i := range b.Points {
+			w.attachment(&b.Points[i])
+		}
+	}
+}
+
+func (w *work) attachment(a *plan.Attachment) {
+	legs := w.legsAt(a)
+	f := facts.Attachment{
+		Record:                 facts.Record{Key: "attachment/" + a.ID, At: at(a.Pointer)},
+		ID:                     a.ID,
+		Kind:                   a.Kind,
+		Legs:                   len(legs),
+		PullN:                  w.pullOf(a, legs).judgedN,
+		OnBeam:                 a.Beam != nil,
+		RatedToHorizontalGiven: a.RatedToFromHorizontal != nil,
+		RatedToHorizontalDeg:   number(a.RatedToFromHorizontal),
+		RatedToPlaneGiven:      a.RatedToFromPlane != nil,
+		RatedToPlaneDeg:        number(a.RatedToFromPlane),
+	}
+	if a.RatedLoad != nil {
+		f.RatedLoadN = ptr(a.RatedLoad.Newtons)
+	}
+	if a.Kind != plan.InsertIn {
+		w.wait(f.Key, []facts.Input{attachmentRating(a)}, absent(f, "rated_load_n")...)
+	}
+	for _, i := range legs {
+		if f.PullN == nil {
+			w.out.Gaps.CopyTo(legKey(w.hung.Legs[i].Leg), "tension_judged_n", f.Key, "pull_n")
+		}
+	}
+	w.pulled(a, legs, &f)
+	w.bolt(a, legs, &f)
+	w.insert(a, legs, &f)
+	w.out.Document.Attachments = append(w.out.Document.Attachments, f)
 }
 
 // pulled sets from where the legs pull: how flat, and how far out of the plane
@@ -47,22 +56,21 @@ func (w *work) pulled(a *plan.Attachment, legs []int, f *facts.Attachment) {
 	if len(legs) == 0 {
 		return
 	}
-	f.PullAngleFromHorizontalDeg = w.flattestPull(legs)
+	f.PullAngleFromHorizontalDeg = w.flattestPull(a, legs)
 	w.unposed(f.Key, absent(*f, "pull_angle_from_horizontal_deg")...)
 	if a.Kind == plan.Padeye || a.Kind == plan.Eyebolt {
 		f.OutOfPlaneDeg = w.leaning(f.Key, a, a.HoleAxis, "hole_axis", legs, capacity.OffPlaneDeg, "out_of_plane_deg")
 	}
 }
 
-// flattestPull is the flattest of the pulls of some legs, from the load's own
-// horizontal.
-func (w *work) flattestPull(legs []int) *float64 {
-	if w.pose.balance == nil {
+// flattestPull is the flattest of the pulls of some legs, from the horizontal of
+// the load or beam itself.
+func (w *work) flattestPull(a *plan.Attachment, legs []int) *float64 {
+	if !w.steady() {
 		return nil
 	}
 	least := 90.0
-	for _, i := range legs {
-		pull, _ := w.pose.pullOn(i)
+	for _, pull := range w.pullsOn(a, legs) {
 		least = min(least, math.Asin(min(1, math.Abs(pull[2])))*180/math.Pi)
 	}
 	return &least
@@ -73,7 +81,7 @@ func (w *work) bolt(a *plan.Attachment, legs []int, f *facts.Attachment) {
 	if a.Kind != plan.Eyebolt && a.Kind != plan.HoistRing {
 		return
 	}
-	who := "attachment " + a.ID
+	who := nameOf(a)
 	if len(legs) > 0 {
 		f.OffAxisDeg = w.leaning(f.Key, a, a.Axis, "axis", legs, capacity.OffAxisDeg, "off_axis_deg")
 	}
@@ -103,7 +111,7 @@ func (w *work) insert(a *plan.Attachment, legs []int, f *facts.Attachment) {
 	if a.Kind != plan.InsertIn {
 		return
 	}
-	who, in := "attachment "+a.ID, a.Insert
+	who, in := nameOf(a), a.Insert
 	if in.Panel != "" {
 		f.Panel = ptr(in.Panel)
 	}

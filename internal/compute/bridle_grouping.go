@@ -11,8 +11,7 @@ import (
 // grouping tells whether the legs on one intermediate link go to points next to
 // each other round the load. It matters with four legs in use, two of them on
 // one link.
-func (w *work) grouping(f *facts.Bridle) {
-	s := w.plan.Support
+func (w *work) grouping(f *facts.Bridle, s plan.Support) {
 	pairs := pairsOnLinks(s)
 	if len(s.Legs) != 4 || len(pairs) == 0 {
 		f.GroupedAs = ptr("does_not_matter")
@@ -22,6 +21,10 @@ func (w *work) grouping(f *facts.Bridle) {
 	var points [4]plan.Point
 	for i, leg := range s.Legs {
 		a := leg.End.Attachment
+		if leg.End.Kind != plan.To {
+			f.GroupedAs = ptr("does_not_matter")
+			return
+		}
 		for _, c := range a.Lacks {
 			needs = append(needs, input(a.Pointer, c, "attachment "+a.ID+"'s "+c))
 		}
@@ -30,7 +33,7 @@ func (w *work) grouping(f *facts.Bridle) {
 		}
 	}
 	if len(needs) > 0 {
-		w.wait(f.Key, unique(needs), "grouped_as")
+		w.wait(f.Key, needs, "grouped_as")
 		return
 	}
 	f.GroupedAs = ptr("adjacent")

@@ -10,27 +10,31 @@ import (
 	"liftlint/internal/plan"
 )
 
-// bridles compares the parts of the bridle in use with one another.
+// bridles compares the parts of each bridle in use with one another.
 func (w *work) bridles() {
-	use := w.plan.Support.Bridle
-	if use == nil {
-		return
+	for _, s := range w.plan.Supports {
+		if s.Bridle != nil {
+			w.bridle(s)
+		}
 	}
-	b := use.Bridle
+}
+
+func (w *work) bridle(s plan.Support) {
+	b := s.Bridle.Bridle
 	f := facts.Bridle{
 		Record:            facts.Record{Key: "bridle/" + b.ID, At: at(b.Pointer)},
 		ID:                b.ID,
 		Legs:              len(b.Legs()),
-		LegsUsed:          len(w.plan.Support.Legs),
-		IntermediateLinks: len(w.intermediateLinks()),
+		LegsUsed:          len(s.Legs),
+		IntermediateLinks: len(intermediateLinks(s)),
 	}
 	w.bridleTag(&f, b)
 	w.masterRatio(&f, b)
-	w.intermediateRatio(&f)
-	w.lowerFittings(&f)
+	w.intermediateRatio(&f, s)
+	w.lowerFittings(&f, s)
 	w.lengthSpread(&f, b)
-	w.grouping(&f)
-	w.relate(f.Key, use.Pointer, "where it hangs")
+	w.grouping(&f, s)
+	w.relate(f.Key, s.Bridle.Pointer, "where it hangs")
 	w.out.Document.Bridles = append(w.out.Document.Bridles, f)
 }
 
@@ -48,7 +52,7 @@ func (w *work) bridleTag(f *facts.Bridle, b *gear.Bridle) {
 	} else if why := unreadable(b); why.Text != "" {
 		w.explain(f.Key, why, "rated_for")
 	}
-	r := w.bridleRating()
+	r := w.bridleRating(b)
 	if f.OneLegRatedN = r.ratedN; f.OneLegRatedN != nil {
 		f.AssemblyRatedN = w.wholeRatedN(b, *r.ratedN)
 	}
@@ -113,22 +117,22 @@ func (w *work) masterRatio(f *facts.Bridle, b *gear.Bridle) {
 	f.MasterRatio = w.ratedOver(f.Key, field, master, f.AssemblyRatedN, "assembly_rated_n")
 }
 
-func (w *work) intermediateRatio(f *facts.Bridle) {
+func (w *work) intermediateRatio(f *facts.Bridle, s plan.Support) {
 	if f.IntermediateLinks == 0 {
 		return
 	}
 	const field = "intermediate_over_leg_ratio"
-	link := w.weakest(f.Key, items(w.intermediateLinks()), field, "weakest_intermediate_link")
+	link := w.weakest(f.Key, items(intermediateLinks(s)), field, "weakest_intermediate_link")
 	f.IntermediateRatio, f.WeakestLink = w.ratedOver(f.Key, field, link, f.OneLegRatedN, "one_leg_rated_n"), idOf(link)
 }
 
 // lowerFittings compares the fittings below the sling of each leg that carries
 // with what one leg may carry.
-func (w *work) lowerFittings(f *facts.Bridle) {
+func (w *work) lowerFittings(f *facts.Bridle, s plan.Support) {
 	var list []gear.Item
-	for _, leg := range w.plan.Support.Legs {
+	for _, leg := range s.Legs {
 		for _, u := range leg.Down {
-			if k := u.Item.Base().Kind; k == gear.ShackleKind || k == gear.HookKind {
+			if k := u.Item.Base().Kind; k == gear.ShackleKind || k == gear.HookKind || k == gear.LoadCellKind || k == gear.TurnbuckleKind {
 				list = append(list, u.Item)
 			}
 		}

@@ -9,16 +9,20 @@ import (
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 )
 
 // Conditions are what a plan is computed under, besides itself.
 type Conditions struct {
-	Profile       string     // name of the profile
-	Stage         string     // draft, review or prelift
-	On            *time.Time // the day judged for; nil takes the plan's own
-	LegsThatCount int        // legs of a rigid load that count, four legs and more
-	LegsWhenEven  int        // the same where the legs' own forces are alike; zero makes no difference
+	Profile string     // name of the profile
+	Stage   string     // draft, review or prelift
+	On      *time.Time // the day judged for; nil takes the plan's own
+	// Decides is what legs whose split stiffness settles are judged by, and
+	// DecidesWhenEven the same where their own forces are alike; empty makes no
+	// difference.
+	Decides, DecidesWhenEven Decides
+	Parts                    capacity.PartPractice // how the parts of one sling share
 	// BridlePractice is how the rated load of a bridle goes over to its legs.
 	BridlePractice capacity.BridlePractice
 	// IntervalMonths is how long a periodic inspection holds for a kind of gear
@@ -26,27 +30,26 @@ type Conditions struct {
 	IntervalMonths func(kind, service string) (int, bool)
 }
 
-// Trouble is a fault of the plan that computing comes upon: as it is
-// described, the lift can't exist.
-type Trouble struct {
-	ID      string
-	Message string
-	At      string // JSON pointer
-	Related []facts.Related
-}
+// Decides is what a leg is judged by where stiffness settles how legs share.
+type Decides string
 
-// The troubles.
+// What can decide, besides a leg's own force at its worst.
 const (
-	OutOfReach = "mechanics/out_of_reach"
-	NoBalance  = "mechanics/no_balance"
+	Elastic   Decides = "elastic"    // nothing else
+	Bound     Decides = "bound"      // the most that any lengths can bring about
+	TwoLegs   Decides = "two_legs"   // its share if two legs carried
+	ThreeLegs Decides = "three_legs" // its share if three did
 )
 
-// TroubleIDs lists them.
-func TroubleIDs() []string { return []string{OutOfReach, NoBalance} }
+// legs is the number of legs that count; 0 where it does not go by them.
+func (d Decides) legs() int { return map[Decides]int{TwoLegs: 2, ThreeLegs: 3}[d] }
+
+// TroubleIDs lists the troubles that computing may come upon.
+func TroubleIDs() []string { return []string{hang.OutOfReach, hang.NoBalance} }
 
 // Facts computes everything that rules may ask of the plan. What can't be
 // computed is absent, and Gaps says what it waits for.
-func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
+func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []hang.Trouble) {
 	w := &work{
 		plan: p,
 		cond: c,
@@ -56,10 +59,10 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
 	if c.On != nil {
 		w.day = calendarDay(c.On)
 	}
-	w.hang()
+	w.hung = hang.Of(p)
 	w.lift()
 	w.load()
-	w.hook()
+	w.hooks()
 	w.gear()
 	w.ropes()
 	w.legs() // before all that the legs pull on
@@ -70,8 +73,11 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []Trouble) {
 	w.fits()
 	w.gathers()
 	w.hookUses()
+	w.beams()
+	w.hitches()
+	w.positions()
 	w.out.Document.Finish()
-	return w.out, w.troubles
+	return w.out, w.hung.Troubles
 }
 
 // calendarDay leaves the time of day out, so that days are counted whole.
@@ -84,12 +90,11 @@ func calendarDay(t *time.Time) *time.Time {
 
 // work is one plan on its way to facts.
 type work struct {
-	plan     *plan.Plan
-	cond     Conditions
-	day      *time.Time
-	pose     hanging
-	out      *facts.Facts
-	troubles []Trouble
+	plan *plan.Plan
+	cond Conditions
+	day  *time.Time
+	hung *hang.Lift
+	out  *facts.Facts
 }
 
 func at(pointer string) string { return "#" + pointer }
@@ -121,7 +126,7 @@ func (w *work) lift() {
 		Category:      w.plan.Lift.Category,
 		Profile:       w.cond.Profile,
 		Stage:         w.cond.Stage,
-		Legs:          len(w.plan.Support.Legs),
+		Legs:          len(w.hung.Legs),
 		RopesUnlike:   w.ropesUnlike(),
 		Labels:        w.plan.Lift.Labels,
 		LegsThatCount: w.legsThatCount(),

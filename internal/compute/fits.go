@@ -3,6 +3,7 @@ package compute
 import (
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 )
 
@@ -11,19 +12,74 @@ import (
 // links to the master link: whether there is room for them is said where they
 // gather.
 func (w *work) fits() {
-	w.fitsAbove()
-	for _, leg := range w.plan.Support.Legs {
-		above := w.hangsFrom(leg)
-		for n, u := range leg.Down {
-			lowest := n == len(leg.Down)-1
-			if s, ok := u.Item.(*gear.WireRopeSling); ok {
-				w.slingFits(leg, n, s, above)
-			} else if n == 0 || !isSling(leg.Down[n-1]) {
-				w.joined(leg.ID, u.Item, surfaceOf(u.Item, gear.UpperEnd, lowest), above)
-			}
-			above = surfaceOf(u.Item, gear.LowerEnd, lowest)
+	for _, s := range w.plan.Supports {
+		w.fitsAbove(s)
+	}
+	for _, at := range w.hung.Legs {
+		s, leg := w.plan.Supports[at.Support], at.Leg
+		if leg.End.Kind == plan.RunsTo {
+			w.fitsOverSheave(leg)
+			continue
 		}
-		w.fitsAtEnd(leg)
+		w.fitsDown(leg, w.hangsFrom(s, leg))
+		switch leg.End.Kind {
+		case plan.To:
+			w.fitsAtEnd(leg)
+		case plan.Basket:
+			w.secondEye(leg, w.lowest(w.otherSupport(at)))
+		}
+	}
+}
+
+// fitsDown are those of the parts of a leg, from what it hangs from to its lowest
+// part.
+func (w *work) fitsDown(leg plan.Leg, above surface) {
+	for n, u := range leg.Down {
+		lowest := n == len(leg.Down)-1 && leg.End.Kind == plan.To
+		if s, ok := u.Item.(*gear.WireRopeSling); ok {
+			w.slingFits(leg, n, s, above)
+		} else if n == 0 || !isSling(leg.Down[n-1]) {
+			w.joined(leg.ID, u.Item, surfaceOf(u.Item, gear.UpperEnd, lowest), above)
+		}
+		above = surfaceOf(u.Item, gear.LowerEnd, lowest)
+	}
+}
+
+// otherSupport is the one that the second eye of a basket goes up to.
+func (w *work) otherSupport(leg hang.Leg) plan.Support {
+	if leg.End.UpTo != nil {
+		return w.plan.Supports[*leg.End.UpTo]
+	}
+	return w.plan.Supports[leg.Support]
+}
+
+// secondEye is the lower eye of a basket's sling, over what it goes up to.
+func (w *work) secondEye(leg plan.Leg, over surface) {
+	if s, ok := leg.Down[len(leg.Down)-1].Item.(*gear.WireRopeSling); ok && over.kind != onPoint {
+		w.eye(leg.ID, s, "lower", s.Lower, over)
+	}
+}
+
+// fitsOverSheave are those of a sling that runs over a sheave to two points: its
+// parts lie in their order from the first to the second.
+func (w *work) fitsOverSheave(leg plan.Leg) {
+	for n, u := range leg.Down {
+		s, ok := u.Item.(*gear.WireRopeSling)
+		if !ok {
+			continue
+		}
+		if n > 0 && !isSling(leg.Down[n-1]) {
+			w.eye(leg.ID, s, "upper", s.Upper, surfaceOf(leg.Down[n-1].Item, gear.UpperEnd, true))
+		}
+		if n < len(leg.Down)-1 && !isSling(leg.Down[n+1]) {
+			w.eye(leg.ID, s, "lower", s.Lower, surfaceOf(leg.Down[n+1].Item, gear.UpperEnd, true))
+		}
+	}
+	for k, a := range []*plan.Attachment{leg.End.Attachment, leg.End.Second} {
+		end := leg.Down[k*(len(leg.Down)-1)]
+		if x, ok := end.Item.(*gear.Shackle); ok {
+			w.shackleAt(leg.ID, a, nil, x, shackleEnd(x, gear.LowerEnd, pinOf(x, true)))
+		}
 	}
 }
 
@@ -35,24 +91,26 @@ func isSling(u plan.Use) bool {
 // slingFits are those of a sling's two eyes. One sling's eye in another's is no
 // fit: what is to be said of it is said of the leg.
 func (w *work) slingFits(leg plan.Leg, n int, s *gear.WireRopeSling, above surface) {
-	if n == 0 || !isSling(leg.Down[n-1]) {
+	if (n == 0 || !isSling(leg.Down[n-1])) && above.kind != onPoint {
 		w.eye(leg.ID, s, "upper", s.Upper, above)
 	}
 	if n == len(leg.Down)-1 {
 		return
 	}
 	if next := leg.Down[n+1]; !isSling(next) {
-		lowest := n+1 == len(leg.Down)-1
+		lowest := n+1 == len(leg.Down)-1 && leg.End.Kind == plan.To
 		w.eye(leg.ID, s, "lower", s.Lower, surfaceOf(next.Item, gear.UpperEnd, lowest))
 	}
 }
 
-// fitsAbove are those between the hook of the crane and what gathers the legs.
-func (w *work) fitsAbove() {
-	by, from := w.plan.Support.By, w.plan.Support.From
+// fitsAbove are those between a hook, or a point of a beam, and what gathers the
+// legs below it.
+func (w *work) fitsAbove(s plan.Support) {
+	by, from := s.By, s.From
 	for i, u := range by {
 		upper := surfaceOf(u.Item, gear.UpperEnd, false)
-		above := w.craneHook()
+		s.By = nil
+		above := w.lowest(s)
 		if i > 0 {
 			above = surfaceOf(by[i-1].Item, gear.LowerEnd, false)
 		}
@@ -62,8 +120,7 @@ func (w *work) fitsAbove() {
 
 // overHook is the topmost part over the hook of the crane: the hook passes into
 // a link, into a bow, or into the jaw above a pin that lies in it.
-func (w *work) overHook(where string, item gear.Item, upper surface) {
-	hook := w.craneHook()
+func (w *work) overHook(where string, item gear.Item, upper, hook surface) {
 	f := opening(where, item, "over_hook", "link_over_hook", upper.opening(), hook.name)
 	w.fill(f, upper.at, hook.thick, roomAbove(item, upper, hook.thick.m))
 }
@@ -72,13 +129,19 @@ func (w *work) overHook(where string, item gear.Item, upper surface) {
 // How wide a hook's own eye is inside, no plan says.
 func (w *work) joined(where string, item gear.Item, below, above surface) {
 	if above.kind == onHook {
-		w.overHook(where, item, below)
+		w.overHook(where, item, below, above)
 		return
 	}
-	f := opening(where, item, "in", intoOpening(above), below.name, above.opening())
-	w.fill(f, below.at, below.thick, above.room)
-	if below.kind != onFitting {
-		f = opening(where, item, "round", intoOpening(below), above.name, below.opening())
+	if s, ok := item.(*gear.Shackle); ok && above.kind == onPoint {
+		w.shackleAt(where, above.point, nil, s, below)
+		return
+	}
+	if above.kind != onLoop {
+		f := opening(where, item, "in", intoOpening(above), below.name, above.opening())
+		w.fill(f, below.at, below.thick, above.room)
+	}
+	if below.kind != onFitting && below.kind != onLoop {
+		f := opening(where, item, "round", intoOpening(below), above.name, below.opening())
 		w.fill(f, below.at, above.thick, roomAbove(item, below, above.thick.m))
 	}
 }

@@ -13,11 +13,12 @@ func (w *work) fitsAtEnd(leg plan.Leg) {
 	a := leg.End.Attachment
 	switch x := leg.Down[len(leg.Down)-1].Item.(type) {
 	case *gear.Shackle:
-		w.shackleAtEnd(leg, x, shackleEnd(x, gear.LowerEnd, pinOf(x, true)))
+		w.shackleAt(leg.ID, a, w.othersAt(leg), x, shackleEnd(x, gear.LowerEnd, pinOf(x, true)))
 	case *gear.Hook:
-		name := x.ID + besideIt(w.othersAt(leg))
+		others := w.othersAt(leg)
+		name := x.ID + besideIt(others)
 		f := opening(leg.ID, x, "in_hole", "hook_in_hole", name, holeName(a))
-		w.fill(f, x.Pointer, w.throughHole(leg), holeOf(a))
+		w.fill(f, x.Pointer, throughHole(x, others), holeOf(a))
 	case *gear.WireRopeSling:
 		if a.Kind != plan.Padeye {
 			ring := surface{kind: onFitting, name: "attachment " + a.ID, at: a.Pointer, thick: thicknessOf(a)}
@@ -26,32 +27,44 @@ func (w *work) fitsAtEnd(leg plan.Leg) {
 	}
 }
 
-// shackleAtEnd is a shackle whose lower end takes the attachment: as a rule its
-// pin goes through the hole and the plate between its ears.
-func (w *work) shackleAtEnd(leg plan.Leg, s *gear.Shackle, lower surface) {
-	a := leg.End.Attachment
+// shackleAt is a shackle one end of which takes an attachment or a point of a
+// beam: as a rule its pin goes through the hole and the plate between its ears.
+// Others are what goes through the same hole.
+func (w *work) shackleAt(where string, a *plan.Attachment, others []gear.Item, s *gear.Shackle, taking surface) {
 	through, between := "pin_in_hole", "plate_in_jaw"
 	switch {
-	case lower.kind == onBow:
+	case taking.kind == onBow:
 		through, between = "bow_in_hole", "plate_in_bow"
 	case a.Kind != plan.Padeye:
 		through, between = "pin_in_ring", "ring_in_jaw"
 	}
-	f := opening(leg.ID, s, "in_hole", through, lower.name+besideIt(w.othersAt(leg)), holeName(a))
-	w.fill(f, s.Pointer, w.throughHole(leg), holeOf(a))
-	f = opening(leg.ID, s, "jaw", between, "attachment "+a.ID, lower.opening())
+	f := opening(where, s, "in_hole", through, taking.name+besideIt(others), holeName(a))
+	sum := taking.thick
+	for _, other := range others {
+		sum = sum.plus(endWidth(other))
+	}
+	w.fill(f, s.Pointer, sum, holeOf(a))
+	f = opening(where, s, "jaw", between, nameOf(a), taking.opening())
 	f.Spaced = s.Spacers
-	w.fill(f, s.Pointer, thicknessOf(a), lower.room)
+	w.fill(f, s.Pointer, thicknessOf(a), taking.room)
 }
 
-func holeName(a *plan.Attachment) string { return "the hole of attachment " + a.ID }
+// nameOf is what an attachment of the load, or a point of a beam, is called.
+func nameOf(a *plan.Attachment) string {
+	if a.Beam != nil {
+		return "point " + a.ID
+	}
+	return "attachment " + a.ID
+}
+
+func holeName(a *plan.Attachment) string { return "the hole of " + nameOf(a) }
 
 func holeOf(a *plan.Attachment) measure {
-	return given(a.Hole, a.Pointer, "hole", "the hole of attachment "+a.ID, "the hole")
+	return given(a.Hole, a.Pointer, "hole", holeName(a), "the hole")
 }
 
 func thicknessOf(a *plan.Attachment) measure {
-	return given(a.Thickness, a.Pointer, "thickness", "the thickness of attachment "+a.ID, "the thickness at the hole")
+	return given(a.Thickness, a.Pointer, "thickness", "the thickness of "+nameOf(a), "the thickness at the hole")
 }
 
 // othersAt lists the lowest parts of the later legs that go to the same
@@ -60,10 +73,10 @@ func thicknessOf(a *plan.Attachment) measure {
 func (w *work) othersAt(leg plan.Leg) []gear.Item {
 	var list []gear.Item
 	later := false
-	for _, other := range w.plan.Support.Legs {
+	for _, other := range w.hung.Legs {
 		lowest := other.Down[len(other.Down)-1]
 		switch {
-		case other.End.Attachment != leg.End.Attachment || isSling(lowest):
+		case other.End.Kind != plan.To || other.End.Attachment != leg.End.Attachment || isSling(lowest):
 		case other.ID == leg.ID:
 			later = true
 		case !later:
@@ -75,20 +88,12 @@ func (w *work) othersAt(leg plan.Leg) []gear.Item {
 	return list
 }
 
-// throughHole is the width of all that goes through one hole side by side: the
-// leg's own lowest part and those of the other legs there. In a row along the
-// hole's diameter they fit if their widths add up to no more than that.
-func (w *work) throughHole(leg plan.Leg) measure {
-	own := leg.Down[len(leg.Down)-1].Item
+// throughHole is the width of all that goes through one hole side by side: in a
+// row along the hole's diameter they fit if their widths add up to no more.
+func throughHole(own gear.Item, others []gear.Item) measure {
 	sum := endWidth(own)
-	for _, other := range w.othersAt(leg) {
-		m := endWidth(other)
-		sum.needs = append(sum.needs, m.needs...)
-		if sum.m == nil || m.m == nil {
-			sum.m = nil
-		} else {
-			sum.m = ptr(*sum.m + *m.m)
-		}
+	for _, other := range others {
+		sum = sum.plus(endWidth(other))
 	}
 	return sum
 }

@@ -25,7 +25,7 @@ import (
 // schema of the facts says: they have no gap.
 func concernsNot(r facts.View, collection, field string) bool {
 	name := collection + "." + field
-	return hangingConcernsNot(r, name) || gearConcernsNot(r, name) || fitConcernsNot(r, name)
+	return hangingConcernsNot(r, name) || arrangedConcernsNot(r, name) || gearConcernsNot(r, name) || fitConcernsNot(r, name)
 }
 
 // unexplained lists the absent fields without a gap, and the gaps of fields

@@ -8,56 +8,77 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 )
 
 // bearing is a leg, or an intermediate link with its legs, that bears on what
 // gathers it. A parked leg hangs there too: it takes room, and pulls nowhere.
 type bearing struct {
-	width measure
-	legs  []int // none for a parked leg
-	link  int   // index among the support's links, -1 for a leg
+	width  measure
+	legs   []int // among all; none for a parked leg
+	link   int   // index among the support's links, -1 for a leg
+	second bool  // the other end of a basket
 }
 
-// gathers lists the places where legs come together: the hook or what is last
-// below it, then the intermediate links.
+// gathers lists the places where legs come together: of each support the hook or
+// what is last below it, then its intermediate links.
 func (w *work) gathers() {
-	s := w.plan.Support
+	for i, s := range w.plan.Supports {
+		w.gathersOf(i, s)
+	}
+}
+
+func (w *work) gathersOf(support int, s plan.Support) {
+	first := w.legIndex(support)
 	var onTop []bearing
 	for i, leg := range s.Legs {
 		if leg.Link == nil {
-			onTop = append(onTop, legBearing(leg, i))
+			onTop = append(onTop, legBearings(leg, support, first+i)...)
+		}
+	}
+	for i, leg := range w.hung.Legs {
+		if leg.Support != support && leg.End.UpTo != nil && *leg.End.UpTo == support {
+			onTop = append(onTop, secondBearing(leg.Leg, i))
 		}
 	}
 	for _, leg := range s.Parked {
 		if leg.Link == nil {
-			onTop = append(onTop, legBearing(leg))
+			onTop = append(onTop, bearing{width: upperWidth(leg), link: -1})
 		}
 	}
-	for _, u := range w.idleLinks() {
+	for _, u := range idleLinks(s) {
 		onTop = append(onTop, bearing{width: surfaceOf(u.Item, gear.UpperEnd, false).thick, link: -1})
 	}
 	for i, l := range s.Links {
 		link := surfaceOf(l.Item, gear.UpperEnd, false)
-		onTop = append(onTop, bearing{link.thick, l.Legs, i})
+		onTop = append(onTop, bearing{width: link.thick, legs: offset(l.Legs, first), link: i})
 	}
+	key, id := "gather/"+s.From, s.From
 	if n := len(s.By); n > 0 {
-		item := s.By[n-1].Item
-		w.gather("gather/"+s.From+"/"+item.Base().ID, item.Base().ID, surfaceOf(item, gear.LowerEnd, false), onTop)
-	} else {
-		w.gather("gather/"+s.From, s.From, w.craneHook(), onTop)
+		id = s.By[n-1].Item.Base().ID
+		key += "/" + id
 	}
+	w.gather(key, id, w.lowest(s), onTop)
 	for _, l := range s.Links {
 		var legs []bearing
 		for _, i := range l.Legs {
-			legs = append(legs, legBearing(s.Legs[i], i))
+			legs = append(legs, legBearings(s.Legs[i], support, first+i)...)
 		}
 		for _, leg := range l.Parked {
-			legs = append(legs, legBearing(leg))
+			legs = append(legs, bearing{width: upperWidth(leg), link: -1})
 		}
 		id := l.Item.Base().ID
 		w.gather("gather/"+s.From+"/"+id, id, surfaceOf(l.Item, gear.LowerEnd, false), legs)
 	}
+}
+
+func offset(list []int, by int) []int {
+	out := make([]int, len(list))
+	for i, n := range list {
+		out[i] = n + by
+	}
+	return out
 }
 
 // earsOverPin is the width that a shackle hung by its pin takes, in pin
@@ -65,33 +86,54 @@ func (w *work) gathers() {
 const earsOverPin = 2.0
 
 // idleLinks lists the intermediate links of which every leg is parked.
-func (w *work) idleLinks() []plan.Use {
-	return slices.DeleteFunc(w.intermediateLinks(), func(u plan.Use) bool {
-		return slices.ContainsFunc(w.plan.Support.Links, func(l plan.LinkUse) bool { return l.Item == u.Item })
+func idleLinks(s plan.Support) []plan.Use {
+	return slices.DeleteFunc(intermediateLinks(s), func(u plan.Use) bool {
+		return slices.ContainsFunc(s.Links, func(l plan.LinkUse) bool { return l.Item == u.Item })
 	})
 }
 
-// legBearing is a leg by the width of its uppermost part; index is its own, and
-// left out for one that is parked.
-func legBearing(leg plan.Leg, index ...int) bearing {
-	b := bearing{legs: index, link: -1}
-	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
-	switch upper := surfaceOf(leg.Down[0].Item, gear.UpperEnd, len(leg.Down) == 1); {
-	case ok && s.Upper.Kind == socketEye:
-		b.width.why = facts.Reason{Text: "how wide the socket of " + s.ID + " is, the plan does not say"}
-	case ok:
-		b.width = ropeWidth(s, s.Upper)
-	case upper.kind == onPin:
-		b.width = upper.thick.times(earsOverPin)
-	default:
-		b.width = upper.thick
+// legBearings are what a leg bears with on what it hangs from: its uppermost part,
+// and the other end of a basket that goes up to the same place. Over a sheave a
+// sling lies once.
+func legBearings(leg plan.Leg, support, index int) []bearing {
+	list := []bearing{{width: upperWidth(leg), legs: []int{index}, link: -1}}
+	if leg.End.Kind == plan.Basket && (leg.End.UpTo == nil || *leg.End.UpTo == support) {
+		list = append(list, secondBearing(leg, index))
+	}
+	return list
+}
+
+// secondBearing is the other end of a basket.
+func secondBearing(leg plan.Leg, index int) bearing {
+	b := bearing{legs: []int{index}, link: -1, second: true}
+	last := leg.Down[len(leg.Down)-1].Item
+	if s, ok := last.(*gear.WireRopeSling); ok {
+		b.width = ropeWidth(s, s.Lower)
+	} else {
+		b.width = surfaceOf(last, gear.LowerEnd, false).thick
 	}
 	return b
 }
 
+// upperWidth is the width of a leg's uppermost part.
+func upperWidth(leg plan.Leg) measure {
+	item := leg.Down[0].Item
+	s, ok := item.(*gear.WireRopeSling)
+	switch upper := surfaceOf(item, gear.UpperEnd, len(leg.Down) == 1); {
+	case ok && s.Upper.Kind == socketEye:
+		return measure{why: facts.Reason{Text: "how wide the socket of " + s.ID + " is, the plan does not say"}}
+	case ok:
+		return ropeWidth(s, s.Upper)
+	case upper.kind == onPin:
+		return upper.thick.times(earsOverPin)
+	default:
+		return upper.thick
+	}
+}
+
 // gather adds a record of what gathers two legs or links and more.
 func (w *work) gather(key, id string, on surface, list []bearing) {
-	if len(list) < 2 {
+	if len(list) < 2 || on.kind == onPoint {
 		return
 	}
 	g := facts.Gather{Record: facts.Record{Key: key, At: at(on.at)}, ID: id, Name: on.name, What: on.kind}
@@ -129,35 +171,39 @@ func (w *work) sideBySide(key, at string, list []bearing) *float64 {
 	return sum
 }
 
-// spread is the largest angle between the pulls of two of them, in degrees.
+// spread is the largest angle between the pulls of two of them, in degrees, in
+// any phase.
 func (w *work) spread(list []bearing) *float64 {
-	if w.pose.balance == nil {
+	if !w.steady() {
 		return nil
 	}
 	most := 0.0
-	for i, a := range list {
-		for _, b := range list[:i] {
-			if len(a.legs) > 0 && len(b.legs) > 0 {
-				most = max(most, capacity.IncludedAngleDeg(components(w.pullDown(a)), components(w.pullDown(b))))
+	for _, p := range w.hung.Positions {
+		for i, a := range list {
+			for _, b := range list[:i] {
+				if pulls(p, a) && pulls(p, b) {
+					most = max(most, capacity.IncludedAngleDeg(components(pullDown(p, a)), components(pullDown(p, b))))
+				}
 			}
 		}
 	}
 	return &most
 }
 
+// pulls reports whether a bearing pulls anywhere in a position.
+func pulls(p hang.Position, b bearing) bool {
+	return slices.ContainsFunc(b.legs, p.InUse)
+}
+
 // pullDown is the direction in which a leg, or a link with its legs, pulls. A
 // link whose legs are all slack points between them.
-func (w *work) pullDown(b bearing) r3.Vec {
-	lines := w.pose.balance.Lines
+func pullDown(p hang.Position, b bearing) r3.Vec {
 	if b.link < 0 {
-		return lines[b.legs[0]].Direction
+		runs := p.Line(b.legs[0]).Runs
+		if b.second {
+			return runs[len(runs)-1].Direction
+		}
+		return runs[0].Direction
 	}
-	if pull := w.pose.balance.Together[b.link]; pull.MagnitudeN > 0 {
-		return pull.ForceN
-	}
-	var sum r3.Vec
-	for _, i := range b.legs {
-		sum = r3.Add(sum, lines[i].Direction)
-	}
-	return sum
+	return p.Direction(b.legs)
 }

@@ -53,8 +53,8 @@ func (w *work) ratedByOwnTag(item gear.Item) *float64 {
 	case *gear.WireRopeSling:
 		return w.oneLegRating(x).ratedN
 	case *gear.Bridle:
-		if use := w.plan.Support.Bridle; use != nil && use.Bridle == x {
-			return w.bridleRating().ratedN
+		if _, used := w.supportOf(x); used {
+			return w.bridleRating(x).ratedN
 		}
 	}
 	return nil

@@ -14,6 +14,7 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/compute"
 	"liftlint/internal/facts"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 	"liftlint/internal/validate"
 	"liftlint/internal/yamldoc"
@@ -128,7 +129,8 @@ func conditions() compute.Conditions {
 	return compute.Conditions{
 		Profile:        "us",
 		Stage:          "review",
-		LegsThatCount:  3,
+		Decides:        compute.ThreeLegs,
+		Parts:          capacity.EqualParts,
 		BridlePractice: capacity.ByAngle,
 		IntervalMonths: func(kind, service string) (int, bool) {
 			return 12, service == "normal"
@@ -140,16 +142,16 @@ func conditions() compute.Conditions {
 // by the bands of EN 13414-1.
 func europe() compute.Conditions {
 	c := conditions()
-	c.Profile, c.LegsThatCount, c.LegsWhenEven, c.BridlePractice = "eu", 2, 3, capacity.ByBand
+	c.Profile, c.Decides, c.DecidesWhenEven, c.BridlePractice = "eu", compute.TwoLegs, compute.ThreeLegs, capacity.ByBand
 	return c
 }
 
-func (v tree) compute(t testing.TB) (*facts.Facts, []compute.Trouble) {
+func (v tree) compute(t testing.TB) (*facts.Facts, []hang.Trouble) {
 	t.Helper()
 	return compute.Facts(decode(t, v.text()), conditions())
 }
 
-func computeText(t testing.TB, text string) (*facts.Facts, []compute.Trouble) {
+func computeText(t testing.TB, text string) (*facts.Facts, []hang.Trouble) {
 	t.Helper()
 	return compute.Facts(decode(t, []byte(text)), conditions())
 }
@@ -232,7 +234,7 @@ func rulesBaseOf(name string) tree {
 }
 
 // computeTree computes a plan that is known to be valid.
-func computeTree(v tree) (*facts.Facts, []compute.Trouble) {
+func computeTree(v tree) (*facts.Facts, []hang.Trouble) {
 	doc, _ := yamldoc.Read("plan", v.text())
 	p, _, err := plan.Decode(doc)
 	if err != nil {

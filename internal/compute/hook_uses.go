@@ -8,31 +8,36 @@ import (
 
 // hookUses lists the hook of the crane and those of slings that carry.
 func (w *work) hookUses() {
-	w.craneHookUse()
-	for _, leg := range w.plan.Support.Legs {
+	for i, s := range w.plan.Supports {
+		if s.Hook >= 0 {
+			w.craneHookUse(i, s)
+		}
+	}
+	for _, leg := range w.hung.Legs {
 		if h, ok := leg.Down[len(leg.Down)-1].Item.(*gear.Hook); ok {
-			w.slingHookUse(leg, h)
+			w.slingHookUse(leg.Leg, h)
 		}
 	}
 }
 
-func (w *work) craneHookUse() {
-	hook, h := w.craneHook(), w.plan.Hook
+func (w *work) craneHookUse(support int, s plan.Support) {
+	h := w.plan.Hooks[s.Hook]
+	hook := w.craneHook(h)
 	u := facts.HookUse{
-		Record:     facts.Record{Key: "hook_use/" + w.plan.Support.From, At: at(h.Pointer)},
-		ID:         w.plan.Support.From,
+		Record:     facts.Record{Key: "hook_use/" + s.From, At: at(h.Pointer)},
+		ID:         s.From,
 		Name:       hook.name,
 		Of:         "crane",
 		MadeFor:    "lifting",
 		Latch:      word(h.Latch),
-		LegsDirect: w.legsDirect(),
+		LegsDirect: w.legsDirect(support),
 	}
-	w.wait(u.Key, []facts.Input{input(h.Pointer, "crane.hook.latch", "the latch of the crane hook")}, absent(u, "latch")...)
+	w.wait(u.Key, []facts.Input{w.hookInput(h, "latch", "the latch of "+hook.name)}, absent(u, "latch")...)
 	if u.LegsDirect > 0 {
-		u.OffAxisDeg = w.offPlumb()
+		u.OffAxisDeg = w.offPlumb(support)
 		w.unposed(u.Key, absent(u, "off_axis_deg")...)
 	}
-	names, things := w.hangsInHook()
+	names, things := w.hangsInHook(support, s)
 	u.WidestM, u.Passes = w.widest(u.Key, hook.at, names, things)
 	w.throat(u, hook.at, hook.room)
 }
@@ -50,7 +55,7 @@ func (w *work) slingHookUse(leg plan.Leg, h *gear.Hook) {
 	}
 	w.wait(u.Key, []facts.Input{input(h.Pointer, "latch", "the latch of "+h.ID)}, absent(u, "latch")...)
 	w.wait(u.Key, []facts.Input{input(h.Pointer, "points", "which way "+h.ID+" points")}, absent(u, "points")...)
-	u.WidestM, u.Passes = w.widest(u.Key, h.Pointer, []string{"attachment " + a.ID}, []measure{thicknessOf(a)})
+	u.WidestM, u.Passes = w.widest(u.Key, h.Pointer, []string{nameOf(a)}, []measure{thicknessOf(a)})
 	w.throat(u, h.Pointer, given(h.Throat, h.Pointer, "throat", "the throat of "+h.ID, "the throat"))
 }
 
@@ -63,19 +68,28 @@ func (w *work) throat(u facts.HookUse, pointer string, throat measure) {
 
 // hangsInHook lists what goes past the tip of the crane's hook into its bowl:
 // the topmost link, bow or pin, or the eyes of the legs.
-func (w *work) hangsInHook() (names []string, things []measure) {
-	by := w.plan.Support.By
-	if len(by) > 0 {
-		top := surfaceOf(by[0].Item, gear.UpperEnd, false)
+func (w *work) hangsInHook(support int, s plan.Support) (names []string, things []measure) {
+	if len(s.By) > 0 {
+		top := surfaceOf(s.By[0].Item, gear.UpperEnd, false)
 		return []string{top.name}, []measure{top.thick}
 	}
-	for i, leg := range w.plan.Support.Legs {
-		top := surfaceOf(leg.Down[0].Item, gear.UpperEnd, len(leg.Down) == 1)
-		if s, ok := leg.Down[0].Item.(*gear.WireRopeSling); ok {
-			names, things = append(names, s.ID+"'s upper eye"), append(things, legBearing(leg, i).width)
-			continue
+	for _, leg := range s.Legs {
+		item := leg.Down[0].Item
+		name := surfaceOf(item, gear.UpperEnd, len(leg.Down) == 1).name
+		if isSling(leg.Down[0]) {
+			name = item.Base().ID + "'s upper eye"
 		}
-		names, things = append(names, top.name), append(things, top.thick)
+		for i, b := range legBearings(leg, support, 0) {
+			if i > 0 {
+				name = "the other end of leg " + leg.ID
+			}
+			names, things = append(names, name), append(things, b.width)
+		}
+	}
+	for i, leg := range w.hung.Legs {
+		if leg.Support != support && leg.End.UpTo != nil && *leg.End.UpTo == support {
+			names, things = append(names, "the other end of leg "+leg.ID), append(things, secondBearing(leg.Leg, i).width)
+		}
 	}
 	return names, things
 }
@@ -97,15 +111,23 @@ func (w *work) widest(key, at string, names []string, things []measure) (*float6
 	return most, name
 }
 
-// offPlumb is the largest angle of a leg from vertical, in degrees; nil where
-// it is not known how the load hangs.
-func (w *work) offPlumb() *float64 {
-	if w.pose.balance == nil {
+// offPlumb is the largest angle from vertical of a leg on a support, in degrees
+// and in any phase; nil where it is not known how the load hangs.
+func (w *work) offPlumb(support int) *float64 {
+	if !w.steady() {
 		return nil
 	}
 	most := 0.0
-	for _, l := range w.pose.balance.Lines {
-		most = max(most, l.AngleFromVerticalDeg)
+	for _, p := range w.hung.Positions {
+		for i, leg := range w.hung.Legs {
+			line := p.Line(i)
+			if line == nil || leg.Support != support && (leg.End.UpTo == nil || *leg.End.UpTo != support) {
+				continue
+			}
+			for _, run := range line.Runs {
+				most = max(most, run.AngleFromVerticalDeg)
+			}
+		}
 	}
 	return &most
 }

@@ -7,18 +7,9 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 )
-
-func slingsOf(leg plan.Leg) []*gear.WireRopeSling {
-	var list []*gear.WireRopeSling
-	for _, u := range leg.Down {
-		if s, ok := u.Item.(*gear.WireRopeSling); ok {
-			list = append(list, s)
-		}
-	}
-	return list
-}
 
 // compareAngle sets by how much a leg hangs otherwise than the plan states.
 func (w *work) compareAngle(leg plan.Leg, f *facts.Leg) {
@@ -35,7 +26,7 @@ func (w *work) compareAngle(leg plan.Leg, f *facts.Leg) {
 // a leg of several: the two would unlay one another. It is known as soon as two
 // differ, or once all are known.
 func (w *work) joinedLays(leg plan.Leg, f *facts.Leg) {
-	slings := slingsOf(leg)
+	slings := hang.SlingsOf(leg)
 	if len(slings) < 2 {
 		return
 	}
@@ -62,7 +53,7 @@ func (w *work) joinedLays(leg plan.Leg, f *facts.Leg) {
 // tells whether these are of unlike series.
 func steels(leg plan.Leg) (named int, mixed bool) {
 	first := ""
-	for _, u := range partsOf(leg) {
+	for _, u := range hang.PartsOf(leg) {
 		steel := steelOf(u.Item)
 		if steel == "" {
 			continue
@@ -81,6 +72,8 @@ func steelOf(item gear.Item) string {
 	case *gear.Link:
 		return x.Steel
 	case *gear.Hook:
+		return x.Steel
+	case *gear.InLine:
 		return x.Steel
 	}
 	return ""
@@ -123,8 +116,8 @@ func (w *work) tagAngle(leg plan.Leg, f *facts.Leg) {
 // them.
 func (w *work) ropesUnlike() bool {
 	var first gear.Rope
-	for _, leg := range w.plan.Support.Legs {
-		for _, s := range slingsOf(leg) {
+	for _, leg := range w.hung.Legs {
+		for _, s := range hang.SlingsOf(leg.Leg) {
 			if first.Diameter != nil && s.Diameter != nil && *first.Diameter != *s.Diameter ||
 				unlike(first.Class, s.Class) || unlike(string(first.Core), string(s.Core)) {
 				return true

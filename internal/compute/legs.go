@@ -2,20 +2,17 @@ package compute
 
 import (
 	"math"
-	"slices"
-
-	"gonum.org/v1/gonum/spatial/r3"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
-	"liftlint/internal/quantity"
 )
 
-// splitLegs is the number of legs from which statics alone no longer settles
-// what each carries on a rigid load.
+// splitLegs is the number of legs from which statics alone as a rule no longer
+// settles what each carries on a rigid load.
 const splitLegs = 4
 
 const (
@@ -23,96 +20,27 @@ const (
 	settledByStiffness = "settled_by_stiffness"
 )
 
-// split says what settles the force in the legs. Fewer than four in one plane,
-// as to three points in a row, are no more settled by statics than four are.
-func (w *work) split() string {
-	if len(w.plan.Support.Legs) >= splitLegs || w.pose.dependent() {
+// split says what settles the force in a leg.
+func (w *work) split(leg int) string {
+	if w.hung.ByStiffness(leg, w.plan) {
 		return settledByStiffness
 	}
 	return settledByStatics
 }
 
-// nearlyDependent is how small the sine of the angle between one leg and the
-// plane or line of the others may be before their forces turn on millimeters:
-// about 3 degrees. It is this project's own choice, with no source.
-const nearlyDependent = 0.05
-
-// share is a leg's own force over the mean of all; nil where it is not known.
-func (h hanging) share(i int) *float64 {
-	if h.balance == nil {
-		return nil
-	}
-	sum := 0.0
-	for _, l := range h.balance.Lines {
-		sum += l.TensionN
-	}
-	return ptr(h.balance.Lines[i].TensionN * float64(len(h.balance.Lines)) / sum)
-}
-
-// distinct counts the legs that pull along lines of their own: of several that
-// go to one point, one may come to carry for all.
-func (h hanging) distinct() int {
-	n := 0
-	for i, l := range h.balance.Lines {
-		own := !slices.ContainsFunc(h.balance.Lines[:i], func(other mechanics.LineState) bool {
-			return r3.Norm(r3.Cross(l.Direction, other.Direction)) < nearlyDependent
-		})
-		if own {
-			n++
-		}
-	}
-	return n
-}
-
-// dependent reports whether the directions of the legs lie in one plane, for
-// three, or in one line, for two, or nearly so: then statics alone does not
-// settle their forces.
-func (h hanging) dependent() bool {
-	if h.balance == nil {
-		return false
-	}
-	lines := h.balance.Lines
-	switch len(lines) {
-	case 2:
-		return r3.Norm(r3.Cross(lines[0].Direction, lines[1].Direction)) < nearlyDependent
-	case 3:
-		return outOfPlane(lines[0].Direction, lines[1].Direction, lines[2].Direction) < nearlyDependent
-	}
-	return false
-}
-
-// outOfPlane is the sine of the angle by which one of three directions leaves
-// the plane of the other two, those that spread the most: their volume over
-// the area of the two. The volume alone would shrink with steep legs too, which
-// statics settles well. Directions that all lie in one line have no plane.
-func outOfPlane(a, b, c r3.Vec) float64 {
-	area := max(r3.Norm(r3.Cross(a, b)), r3.Norm(r3.Cross(b, c)), r3.Norm(r3.Cross(c, a)))
-	if area < nearlyDependent {
-		return 0
-	}
-	return math.Abs(r3.Dot(a, r3.Cross(b, c))) / area
-}
-
 func (w *work) legs() {
-	for i, leg := range w.plan.Support.Legs {
-		f := facts.Leg{
-			Record:   facts.Record{Key: legKey(leg), At: at(leg.Pointer)},
-			ID:       leg.ID,
-			From:     w.plan.Support.From,
-			To:       leg.End.Attachment.ID,
-			EyeToEye: eyeToEye(leg),
-			EndsIn:   string(leg.Down[len(leg.Down)-1].Item.Base().Kind),
-			EndsAt:   leg.End.Attachment.Kind,
-			Split:    w.split(),
-			Slings:   len(slingsOf(leg)),
+	level, levels := w.hung.LevelLengths()
+	for i, at := range w.hung.Legs {
+		leg := at.Leg
+		f := w.newLeg(i, at)
+		if len(at.Route.Needs) == 0 {
+			f.LengthM = &at.Route.LengthM
 		}
-		r := routeOf(leg)
-		if len(r.needs) == 0 {
-			f.LengthM = &r.lengthM
+		w.wait(f.Key, at.Route.Needs, absent(f, "length_m")...)
+		if levels {
+			f.LevelLengthM = &level[i]
 		}
-		w.wait(f.Key, r.needs, absent(f, "length_m")...)
-		w.pose.describeLeg(i, &f)
-		f.ShareRatio = w.pose.share(i)
+		w.describeLeg(i, &f)
 		w.count(i, &f)
 		w.compareAngle(leg, &f)
 		w.joinedLays(leg, &f)
@@ -120,10 +48,70 @@ func (w *work) legs() {
 		w.tagAngle(leg, &f)
 		f.SteelsNamed, f.SteelsMixed = steels(leg)
 		w.explainLeg(i, f)
-		w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
+		if leg.End.Attachment != nil {
+			w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
+		} else {
+			w.relate(f.Key, leg.End.Round.Body.Pointer, "the body it goes round")
+		}
 		w.out.Document.Legs = append(w.out.Document.Legs, f)
 	}
 }
+
+// newLeg begins the record of a leg with what the plan says of it.
+func (w *work) newLeg(i int, l hang.Leg) facts.Leg {
+	f := facts.Leg{
+		Record:   facts.Record{Key: legKey(l.Leg), At: at(l.Pointer)},
+		ID:       l.ID,
+		From:     w.plan.Supports[l.Support].From,
+		To:       goesTo(l.End),
+		Holds:    "load",
+		Hitch:    hitchOf(l.End.Kind),
+		Runs:     1,
+		EyeToEye: eyeToEye(l.Leg),
+		EndsIn:   string(l.Down[len(l.Down)-1].Item.Base().Kind),
+		EndsAt:   "body",
+		Split:    w.split(i),
+		Slings:   len(hang.SlingsOf(l.Leg)),
+	}
+	if a := l.End.Attachment; a != nil {
+		f.EndsAt = a.Kind
+		if a.Beam != nil {
+			f.EndsAt, f.Holds = "beam", a.Beam.ID
+		}
+	}
+	if l.End.Kind == plan.Basket || l.End.Kind == plan.RunsTo {
+		f.Runs = 2
+	}
+	if l.OpenM != nil {
+		f.LengthOpen, f.LengthNeededM = true, l.OpenM
+	}
+	return f
+}
+
+// goesTo names where a leg ends.
+func goesTo(e plan.End) string {
+	switch {
+	case e.Second != nil:
+		return e.Attachment.ID + " and " + e.Second.ID
+	case e.Attachment != nil:
+		return e.Attachment.ID
+	}
+	return e.Round.Body.ID
+}
+
+func hitchOf(k plan.EndKind) string {
+	switch k {
+	case plan.Basket:
+		return "basket"
+	case plan.Choke:
+		return "choke"
+	case plan.RunsTo:
+		return "over_sheave"
+	}
+	return straight
+}
+
+const straight = "straight"
 
 // eyeToEye counts slings that follow each other with no fitting between.
 func eyeToEye(leg plan.Leg) int {
@@ -139,7 +127,7 @@ func eyeToEye(leg plan.Leg) int {
 func legKey(l plan.Leg) string { return "leg/" + l.ID }
 
 // count adds what the leg would carry if only as many legs carried as the
-// profile counts, and which of the two forces its parts are judged by.
+// profile counts, and which of the forces its parts are judged by.
 func (w *work) count(i int, f *facts.Leg) {
 	if f.TensionAtWorstN == nil {
 		return
@@ -148,14 +136,34 @@ func (w *work) count(i int, f *facts.Leg) {
 	if f.WorstCorner != nil {
 		f.JudgedBy = ptr("own_force_at_worst")
 	}
-	if w.split() == settledByStatics {
+	if f.Split == settledByStatics {
 		return
 	}
-	// A slack leg counts too: a few millimeters can tighten it.
-	angle := w.pose.balance.Lines[i].AngleFromHorizontalDeg
-	weight := *w.upperMassKg() * quantity.StandardGravity
-	count := min(w.legsThatCount(), w.pose.distinct())
-	counted := capacity.CountedShareN(weight, count, angle)
+	decides := w.decides(i)
+	switch {
+	case decides == Bound && f.TensionBoundN == nil:
+		f.TensionJudgedN, f.JudgedBy = nil, nil
+	case decides == Bound && *f.TensionBoundN > *f.TensionJudgedN:
+		f.TensionJudgedN, f.JudgedBy = f.TensionBoundN, ptr("bound")
+	case decides.legs() > 0:
+		w.countLegs(i, f, decides.legs())
+	}
+}
+
+// countLegs takes so many legs of a group to carry what the group carries. A
+// slack leg counts too: a few millimeters can tighten it.
+func (w *work) countLegs(i int, f *facts.Leg, legs int) {
+	counted := 0.0
+	for _, p := range w.hung.Positions {
+		line := p.Line(i)
+		if line == nil {
+			continue
+		}
+		group := p.Group(i)
+		for _, run := range line.Runs {
+			counted = max(counted, capacity.CountedShareN(upN(p, group), min(legs, p.Distinct(group))*len(line.Runs), run.AngleFromHorizontalDeg))
+		}
+	}
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
 		f.TensionJudgedN, f.JudgedBy = nil, nil
 		return
@@ -166,6 +174,17 @@ func (w *work) count(i int, f *facts.Leg) {
 	}
 }
 
+// upN is what legs that hold one body lift together, in newtons.
+func upN(p hang.Position, group []int) float64 {
+	sum := 0.0
+	for _, i := range group {
+		for _, run := range p.Line(i).Runs {
+			sum += run.TensionN * math.Abs(run.Direction.Z)
+		}
+	}
+	return sum
+}
+
 // How far forces and angles of legs may differ for them to be loaded evenly
 // (common practice).
 const (
@@ -173,22 +192,43 @@ const (
 	evenAngleDeg = 15.0
 )
 
-// legsThatCount is the profile's count, for legs loaded evenly or unevenly.
-func (w *work) legsThatCount() int {
-	if w.cond.LegsWhenEven == 0 || w.pose.balance == nil {
-		return w.cond.LegsThatCount
+// decides is what the profile lets decide of a leg, for legs loaded evenly or
+// unevenly.
+func (w *work) decides(i int) Decides {
+	if w.cond.DecidesWhenEven == "" || !w.steady() {
+		return w.cond.Decides
 	}
-	flattest, steepest := 90.0, 0.0
-	for i, l := range w.pose.balance.Lines {
-		if math.Abs(*w.pose.share(i)-1) > evenShare {
-			return w.cond.LegsThatCount
+	for _, p := range w.hung.Positions {
+		if p.Line(i) != nil && !even(p, p.Group(i)) {
+			return w.cond.Decides
 		}
-		flattest, steepest = min(flattest, l.AngleFromHorizontalDeg), max(steepest, l.AngleFromHorizontalDeg)
 	}
-	if steepest-flattest > evenAngleDeg {
-		return w.cond.LegsThatCount
+	return w.cond.DecidesWhenEven
+}
+
+// even reports whether legs are loaded evenly in a position.
+func even(p hang.Position, group []int) bool {
+	least, steepest := 90.0, 0.0
+	for _, i := range group {
+		if s := share(p, i); s == nil || math.Abs(*s-1) > evenShare {
+			return false
+		}
+		for _, run := range p.Line(i).Runs {
+			least, steepest = min(least, run.AngleFromHorizontalDeg), max(steepest, run.AngleFromHorizontalDeg)
+		}
 	}
-	return w.cond.LegsWhenEven
+	return steepest-least <= evenAngleDeg
+}
+
+// legsThatCount is the profile's number of legs that carry, for the first leg
+// whose split stiffness settles; 0 where it does not go by a number.
+func (w *work) legsThatCount() int {
+	for i := range w.hung.Legs {
+		if w.split(i) == settledByStiffness {
+			return w.decides(i).legs()
+		}
+	}
+	return w.cond.Decides.legs()
 }
 
 // explainLeg notes why figures of a leg are absent. The bound and the counted
@@ -198,37 +238,49 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 	if f.AngleStated {
 		w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", f.Key, "stated_angle_off_deg")
 	}
-	if f.Split == settledByStiffness {
-		w.unposed(f.Key, absent(f, "tension_bound_n", "tension_counted_n")...)
+	open := []string{"tension_bound_n"}
+	if w.decides(i).legs() > 0 {
+		open = append(open, "tension_counted_n")
 	}
-	if w.pose.balance == nil {
+	if f.Split == settledByStiffness {
+		w.unposed(f.Key, absent(f, open...)...)
+	}
+	if !w.steady() {
 		return
 	}
-	if w.pose.worst.failed != nil {
+	if w.hung.Failed() != nil {
 		fields := []string{"tension_at_worst_n", "tension_judged_n", "judged_by"}
 		if f.Split == settledByStiffness {
-			fields = append(fields, "tension_bound_n", "tension_counted_n")
+			fields = append(fields, open...)
 		}
-		w.explain(f.Key, w.pose.notAtWorst(), absent(f, fields...)...)
+		w.explain(f.Key, w.notAtWorst(), absent(f, fields...)...)
 	}
-	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "angle_from_horizontal_deg")...)
+	slack := facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}
+	w.explain(f.Key, slack, absent(f, "angle_from_horizontal_deg", "share_ratio")...)
 	if f.AngleStated {
-		w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}, absent(f, "stated_angle_off_deg")...)
+		w.explain(f.Key, slack, absent(f, "stated_angle_off_deg")...)
 	}
-	if f.Split == settledByStatics || w.pose.worst.failed != nil {
+	if f.Split == settledByStatics || w.hung.Failed() != nil {
 		return
 	}
-	w.explain(f.Key, facts.Reason{Text: noBound(w.pose.balance.Lines[i].Bound.Meaning)}, absent(f, "tension_bound_n")...)
-	w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " lies level, where no pull on it could hold a weight"},
-		absent(f, "tension_counted_n", "tension_judged_n", "judged_by")...)
+	w.explain(f.Key, facts.Reason{Text: w.noBound(i)}, absent(f, "tension_bound_n")...)
+	why := facts.Reason{Text: "leg " + f.ID + " lies level, where no pull on it could hold a weight"}
+	if w.decides(i) == Bound {
+		why = facts.Reason{Text: w.noBound(i)}
+	}
+	w.explain(f.Key, why, absent(f, append(open[1:], "tension_judged_n", "judged_by")...)...)
 }
 
-func noBound(m mechanics.BoundMeaning) string {
-	if m == mechanics.Unbounded {
+// noBound says why the most that a leg can be made to carry is not known.
+func (w *work) noBound(i int) string {
+	has := func(m mechanics.BoundMeaning) bool {
+		return w.anyLine(i, func(_ hang.Position, l *mechanics.LineState) bool { return l.Bound.Meaning == m })
+	}
+	switch {
+	case has(mechanics.Unbounded):
 		return "the legs can pull against each other without end"
+	case has(mechanics.Unknown):
+		return "the most that each leg can be made to carry could not be computed"
 	}
-	if m == mechanics.Determinate {
-		return "the legs lie so nearly in one plane that millimeters decide which of them carries"
-	}
-	return "the most that each leg can be made to carry could not be computed"
+	return "the legs lie so nearly in one plane that millimeters decide which of them carries"
 }

@@ -58,9 +58,9 @@ func TestDiameterSettlesFourLegsOnly(t *testing.T) {
 // greater of it and the leg's own force.
 func TestCountedShare(t *testing.T) {
 	p := decode(t, example(t, "pump-skid").text())
-	for _, count := range []int{2, 3, 4} {
+	for decides, count := range map[compute.Decides]int{compute.TwoLegs: 2, compute.ThreeLegs: 3} {
 		c := conditions()
-		c.LegsThatCount = count
+		c.Decides = decides
 		f, _ := compute.Facts(p, c)
 		b := figure(t, f, "leg/hook/1", "angle_from_horizontal_deg") * math.Pi / 180
 		want := 8823 * gravity / (float64(count) * math.Sin(b))

@@ -3,9 +3,8 @@ package compute
 import (
 	"math"
 
-	"gonum.org/v1/gonum/spatial/r3"
-
 	"liftlint/internal/facts"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
 )
@@ -25,8 +24,6 @@ func (w *work) upperMassKg() *float64 {
 	return &m
 }
 
-func massInput() facts.Input { return input("/load", "mass", "the load's mass") }
-
 func (w *work) load() {
 	l := facts.Load{
 		Record:             facts.Record{Key: loadKey, At: "#/load"},
@@ -42,18 +39,18 @@ func (w *work) load() {
 	if k := w.plan.Load.MassKnownBy; k != "" {
 		l.MassKnownBy = &k
 	}
-	w.pose.describe(&l)
-	w.pose.describeWorst(&l)
+	w.describe(&l)
+	w.describeWorst(&l)
 	w.hookAbove(&l)
-	w.wait(loadKey, []facts.Input{massInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
+	w.wait(loadKey, []facts.Input{hang.MassInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "plumb_offset_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
-	if w.pose.balance != nil && w.pose.worst.failed != nil {
-		w.explain(loadKey, w.pose.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
+	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "plumb_offset_m", "drop_m", "swing_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
+	if w.steady() && w.hung.Failed() != nil {
+		w.explain(loadKey, w.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
 	}
-	if w.pose.balance != nil {
-		w.explain(loadKey, facts.Reason{Text: "the load hangs from more than the hook"}, absent(l, "plumb_offset_m")...)
+	if w.steady() {
+		w.explain(loadKey, facts.Reason{Text: "the load hangs from several hooks"}, absent(l, "plumb_offset_m")...)
 	}
 	if w.plan.Load.CenterOfGravity != nil {
 		w.relate(loadKey, "/load/center_of_gravity", "the center of gravity")
@@ -61,33 +58,27 @@ func (w *work) load() {
 	w.out.Document.Loads = []facts.Load{l}
 }
 
-// hookAbove sets how high the crane hook's bearing stands above the highest
-// attachment in use: that one's place below where the legs meet, and what hangs
-// plumb between the hook and there.
+// hookAbove sets how high the hook's bearing stands above the highest place where
+// a leg holds the load.
 func (w *work) hookAbove(l *facts.Load) {
 	const field = "hook_above_points_m"
 	var needs []facts.Input
-	between := 0.0
-	for _, u := range w.plan.Support.By {
-		length, name := u.Item.Bearing()
-		if base := u.Item.Base(); length == nil {
-			needs = append(needs, input(base.Pointer, name, base.ID+"'s "+words(name)))
-		} else {
-			between += float64(*length)
+	for _, s := range w.plan.Supports {
+		if s.Hook < 0 {
+			continue
+		}
+		for _, u := range s.By {
+			length, name := u.Item.Bearing()
+			if base := u.Item.Base(); length == nil {
+				needs = append(needs, input(base.Pointer, name, base.ID+"'s "+words(name)))
+			}
 		}
 	}
 	w.wait(l.Key, needs, field)
 	w.unposed(l.Key, absent(*l, field)...)
-	if len(needs) > 0 || w.pose.balance == nil {
-		return
+	if len(needs) == 0 && w.steady() {
+		l.HookAboveM = ptr(w.hung.HookAboveM())
 	}
-	body := w.pose.balance.Bodies[0]
-	least := math.Inf(1)
-	for _, leg := range w.plan.Support.Legs {
-		point := r3.Add(body.Origin, body.Attitude.World(vector(leg.End.Attachment.At)))
-		least = min(least, -point.Z)
-	}
-	l.HookAboveM = ptr(between + least)
 }
 
 // mostUsed finds the part that is used the most, once all are known: one that
@@ -111,51 +102,103 @@ func (w *work) mostUsed() {
 	}
 }
 
-func (w *work) hook() {
+// hooks lists the hooks of cranes that the load hangs from.
+func (w *work) hooks() {
+	for i, s := range w.plan.Supports {
+		if s.Hook >= 0 {
+			w.hook(i, s)
+		}
+	}
+}
+
+func (w *work) hook(support int, s plan.Support) {
+	hook := w.plan.Hooks[s.Hook]
 	h := facts.Hook{
-		Record:           facts.Record{Key: "hook/" + w.plan.Support.From, At: at(w.plan.Hook.Pointer)},
-		ID:               w.plan.Support.From,
-		LoadN:            w.hookLoadN(),
-		RiggingMassKg:    w.riggingMassKg(),
-		ItemsWithoutMass: w.itemsWithoutMass(),
-		LegsDirect:       w.legsDirect(),
-		BodyWidthM:       number(w.plan.Hook.BodyWidth),
+		Record:           facts.Record{Key: "hook/" + s.From, At: at(hook.Pointer)},
+		ID:               s.From,
+		LegsDirect:       w.legsDirect(support),
+		ItemsWithoutMass: itemsWithoutMass(w.below(s)),
+		RiggingMassKg:    massKg(w.below(s)),
+		BodyWidthM:       number(hook.BodyWidth),
+		OfSeveral:        len(w.plan.Hooks) > 1,
 	}
-	w.wait(h.Key, []facts.Input{massInput()}, absent(h, "load_n")...)
-	w.wait(h.Key, []facts.Input{w.hookWidthInput()}, absent(h, "body_width_m")...)
-	w.out.Document.Hooks = []facts.Hook{h}
+	w.onHook(&h, s)
+	w.wait(h.Key, []facts.Input{w.hookInput(hook, "body_width", "the width of "+w.hookName(hook)+"'s section")}, absent(h, "body_width_m")...)
+	w.out.Document.Hooks = append(w.out.Document.Hooks, h)
 }
 
-// hookLoadN is the weight of the load at its upper mass and of all rigging
-// whose mass is given, in newtons; nil where the load's mass is not known.
-func (w *work) hookLoadN() *float64 {
-	m := w.upperMassKg()
-	if m == nil {
-		return nil
+// below lists the rigging whose mass is not in the pull of a hook's own legs: of
+// the one hook all; else its own. What hangs from beams is in that pull.
+func (w *work) below(s plan.Support) []plan.Use {
+	if w.oneHook(s) {
+		return w.uses()
 	}
-	return ptr((*m + w.riggingMassKg()) * quantity.StandardGravity)
+	return usesOf(s)
 }
 
-func (w *work) hookWidthInput() facts.Input {
-	return input(w.plan.Hook.Pointer, "crane.hook.body_width", "the width of the crane hook's section")
+// onHook sets the force on a hook: of the one hook the weight of all, of several
+// what hangs from it by statics, and the weight of its own rigging.
+func (w *work) onHook(h *facts.Hook, s plan.Support) {
+	if w.oneHook(s) {
+		if m := w.upperMassKg(); m != nil {
+			h.LoadN = ptr((*m + h.RiggingMassKg) * quantity.StandardGravity)
+		}
+		w.wait(h.Key, []facts.Input{hang.MassInput()}, absent(*h, "load_n")...)
+	}
+	w.unposed(h.Key, absent(*h, "horizontal_n")...)
+	if !w.oneHook(s) {
+		w.unposed(h.Key, absent(*h, "load_n")...)
+	}
+	if !w.steady() {
+		return
+	}
+	h.HorizontalN = ptr(0.0)
+	most := -1.0
+	for _, p := range w.hung.Positions {
+		state := p.Hook(s.Hook)
+		if state == nil {
+			continue
+		}
+		h.HorizontalN = ptr(max(*h.HorizontalN, math.Hypot(state.LoadN.X, state.LoadN.Y)))
+		if p.Worst.HookN[s.Hook] > most {
+			most, h.Phase = p.Worst.HookN[s.Hook], phaseOf(p)
+		}
+	}
+	switch {
+	case w.oneHook(s):
+	case w.hung.Failed() != nil:
+		w.explain(h.Key, w.notAtWorst(), "load_n")
+	default:
+		h.LoadN = ptr(most + h.RiggingMassKg*quantity.StandardGravity)
+	}
 }
 
 // riggingMassKg adds up what is given of the mass of links, slings and
 // shackles in use.
 func (w *work) riggingMassKg() float64 { return massKg(w.uses()) }
 
-// legsDirect counts the legs that go over the hook itself.
-func (w *work) legsDirect() int {
-	if len(w.plan.Support.By) > 0 {
+// legsDirect counts the ends of legs that go over a hook itself.
+func (w *work) legsDirect(support int) int {
+	s := w.plan.Supports[support]
+	if len(s.By) > 0 {
 		return 0
 	}
-	return len(w.plan.Support.Legs)
+	n := 0
+	for i, leg := range w.hung.Legs {
+		switch upTo := leg.End.UpTo; {
+		case leg.Support == support:
+			n += len(legBearings(leg.Leg, support, i))
+		case upTo != nil && *upTo == support:
+			n++
+		}
+	}
+	return n
 }
 
 // itemsWithoutMass counts what massKg takes as nothing.
-func (w *work) itemsWithoutMass() int {
+func itemsWithoutMass(uses []plan.Use) int {
 	n := 0
-	for _, u := range w.uses() {
+	for _, u := range uses {
 		if u.Item.Base().Mass == nil {
 			n++
 		}

@@ -1,10 +1,9 @@
 package compute_test
 
 import (
+	"liftlint/internal/hang"
 	"math"
 	"testing"
-
-	"liftlint/internal/compute"
 )
 
 // gravity is the standard acceleration of free fall (ISO 80000-3, read in SP
@@ -147,11 +146,11 @@ func TestTroubles(t *testing.T) {
 		says      string
 	}{
 		{"short legs", shortLegs(t),
-			compute.OutOfReach, "/rigging/0/legs/0", "too short to reach"},
+			hang.OutOfReach, "/rigging/0/legs/0", "too short to reach"},
 		{"a thousand times the mass", example(t, "pump-skid").set("load/mass", "8650 t"),
-			compute.OutOfReach, "/rigging/0/legs/0", "the ropes are too thin for this mass, or one of the two is not as written"},
+			hang.OutOfReach, "/rigging/0/legs/0", "the ropes are too thin for this mass, or one of the two is not as written"},
 		{"no mass to speak of", example(t, "pump-skid").set("load/mass", "0.0001 kg"),
-			compute.NoBalance, "/rigging/0", "can't be computed"},
+			hang.NoBalance, "/rigging/0", "can't be computed"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f, troubles := c.plan.compute(t)

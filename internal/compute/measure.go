@@ -1,6 +1,7 @@
 package compute
 
 import (
+	"slices"
 	"strings"
 
 	"liftlint/internal/facts"
@@ -28,6 +29,20 @@ func given(v *quantity.Length, pointer, field, label, caption string) measure {
 func (m measure) times(factor float64) measure {
 	if m.m != nil {
 		m.m = ptr(*m.m * factor)
+	}
+	return m
+}
+
+// plus is the width of two things side by side; nothing unless both are known.
+func (m measure) plus(other measure) measure {
+	m.needs = append(slices.Clone(m.needs), other.needs...)
+	if m.why.Text == "" {
+		m.why = other.why
+	}
+	if m.m == nil || other.m == nil {
+		m.m = nil
+	} else {
+		m.m = ptr(*m.m + *other.m)
 	}
 	return m
 }

@@ -8,6 +8,7 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
 )
@@ -27,16 +28,34 @@ func axisOf(name string, turned float64) ([3]float64, bool) {
 	return [3]float64{}, false
 }
 
-// pullOn is the direction in which a leg pulls on its attachment, in the load's
-// own axes; false where it is not known how the load hangs.
-func (h hanging) pullOn(leg int) ([3]float64, bool) {
-	if h.balance == nil {
-		return [3]float64{}, false
+func components(v r3.Vec) [3]float64 { return [3]float64{v.X, v.Y, v.Z} }
+
+// pullsOn lists the directions in which some legs pull on an attachment or on a
+// point of a beam, in the axes of what it is on, in every phase.
+func (w *work) pullsOn(a *plan.Attachment, legs []int) [][3]float64 {
+	var list [][3]float64
+	for _, p := range w.hung.Positions {
+		for _, i := range legs {
+			for _, pull := range p.Pulls(i) {
+				if pull.On == a {
+					list = append(list, pull.Along)
+				}
+			}
+			list = append(list, w.knottedPulls(p, a, i)...)
+		}
 	}
-	return components(h.balance.Lines[leg].ToPull), true
+	return list
 }
 
-func components(v r3.Vec) [3]float64 { return [3]float64{v.X, v.Y, v.Z} }
+// knottedPulls is the direction in which what hangs between a point of a beam and
+// its legs pulls on that point.
+func (w *work) knottedPulls(p hang.Position, a *plan.Attachment, leg int) [][3]float64 {
+	along, ok := p.PullBelow(w.hung.Legs[leg].Support, a)
+	if !ok || !p.InUse(leg) {
+		return nil
+	}
+	return [][3]float64{along}
+}
 
 // leaning finds the largest angle between an axis and the pulls of some legs,
 // by the measure given; needs and unposed say what it waits for.
@@ -44,32 +63,30 @@ func (w *work) leaning(key string, a *plan.Attachment, axis, axisField string, l
 	measure func(pull, axis [3]float64) float64, fields ...string) *float64 {
 	direction, ok := axisOf(axis, float64(a.TurnedInPlan))
 	if !ok {
-		w.wait(key, []facts.Input{input(a.Pointer, axisField, "attachment "+a.ID+"'s "+words(axisField))}, fields...)
+		w.wait(key, []facts.Input{input(a.Pointer, axisField, nameOf(a)+"'s "+words(axisField))}, fields...)
 	}
-	if w.pose.balance == nil {
+	if !w.steady() {
 		w.unposed(key, fields...)
 	}
-	if !ok || w.pose.balance == nil {
+	if !ok || !w.steady() {
 		return nil
 	}
 	most := 0.0
-	for _, i := range legs {
-		pull, _ := w.pose.pullOn(i)
+	for _, pull := range w.pullsOn(a, legs) {
 		most = max(most, measure(pull, direction))
 	}
 	return &most
 }
 
-// derateShackle takes off what a shackle's rated load loses when the pull leans
-// toward an end of its pin. A padeye or an eyebolt holds the pin along its hole;
-// what swivels lets the shackle turn into the pull.
-func (w *work) derateShackle(i int, leg plan.Leg, item gear.Item, p *facts.Part) {
-	a := leg.End.Attachment
+// derateShackleAt takes off what a shackle's rated load loses when the pull of its
+// legs leans toward an end of its pin. A padeye, an eyebolt or a beam holds the pin
+// along its hole; what swivels lets the shackle turn into the pull.
+func (w *work) derateShackleAt(legs []int, a *plan.Attachment, item gear.Item, p *facts.Part) {
 	if _, ok := item.(*gear.Shackle); !ok || a.Kind != plan.Padeye && a.Kind != plan.Eyebolt {
 		return
 	}
-	p.PullOffDeg = w.leaning(p.Key, a, a.HoleAxis, "hole_axis", []int{i}, capacity.OffPlaneDeg, "pull_off_deg", "rated_load_n", "used_ratio")
-	w.relate(p.Key, a.Pointer, "the attachment that holds its pin")
+	p.PullOffDeg = w.leaning(p.Key, a, a.HoleAxis, "hole_axis", legs, capacity.OffPlaneDeg, "pull_off_deg", "rated_load_n", "used_ratio")
+	w.relate(p.Key, a.Pointer, "what holds its pin")
 	if p.PullOffDeg == nil {
 		p.RatedLoadN = nil
 		return
@@ -113,7 +130,6 @@ func (w *work) derateEyebolt(a *plan.Attachment, legs []int, p *facts.Part) {
 // in its own direction, and which force of the legs that is; nil where one of
 // them is not known.
 func (w *work) togetherN(legs []int) (*float64, *string) {
-	var sum r3.Vec
 	by := "own_force"
 	for _, i := range legs {
 		f := w.out.Document.Legs[i]
@@ -123,23 +139,41 @@ func (w *work) togetherN(legs []int) (*float64, *string) {
 		if *f.JudgedBy != by {
 			by = *f.JudgedBy
 		}
-		sum = r3.Add(sum, r3.Scale(*f.TensionJudgedN, w.pose.balance.Lines[i].Direction))
 	}
-	return ptr(r3.Norm(sum)), &by
+	most := 0.0
+	for _, p := range w.hung.Positions {
+		most = max(most, p.TogetherN(legs, func(i int) float64 { return *w.out.Document.Legs[i].TensionJudgedN }))
+	}
+	return &most, &by
 }
 
 // togetherBoundN is the most that the legs on an intermediate link can be made
 // to pull together, where stiffness settles the split.
-func (w *work) togetherBoundN(link int) *float64 {
-	if w.pose.balance == nil || w.split() == settledByStatics || w.pose.worst.failed != nil {
+func (w *work) togetherBoundN(support, link int, legs []int) *float64 {
+	if !w.steady() || w.hung.Failed() != nil {
 		return nil
 	}
-	if w.pose.worst.lengths && len(w.pose.balance.Lines) >= splitLegs {
-		return ptr(w.pose.worst.lengthGroup[link])
+	most := 0.0
+	for _, p := range w.hung.Positions {
+		if !p.InUse(legs[0]) {
+			continue
+		}
+		joint, n := p.Joint(support, link)
+		group := p.Group(legs[0])
+		switch {
+		case joint == nil: // one leg hangs from it
+			bound := w.out.Document.Legs[legs[0]].TensionBoundN
+			if bound == nil {
+				return nil
+			}
+			most = max(most, *bound)
+		case p.Worst.Lengths && len(group) >= splitLegs:
+			most = max(most, p.Worst.LengthSumN[n])
+		case math.IsInf(p.Worst.TogetherN[n], 0) || joint.Bound.Meaning == mechanics.Determinate && p.Dependent(group):
+			return nil
+		default:
+			most = max(most, p.Worst.TogetherN[n])
+		}
 	}
-	b := w.pose.balance.Together[link].Bound
-	if b.Meaning == mechanics.AnySplit || b.Meaning == mechanics.Determinate && !w.pose.dependent() {
-		return ptr(w.pose.worst.together[link])
-	}
-	return nil
+	return &most
 }

@@ -69,7 +69,7 @@ func marked(item gear.Item) rating {
 func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
 	b := w.bridleOf(s)
 	if b != nil && s.Tag == nil {
-		return w.bridleRating()
+		return w.bridleRating(b)
 	}
 	own := marked(s)
 	if why := unrated(s); why.Text != "" {
@@ -78,7 +78,7 @@ func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
 	if b == nil || own.ratedN == nil {
 		return own
 	}
-	if whole := w.bridleRating(); whole.ratedN == nil || *whole.ratedN < *own.ratedN {
+	if whole := w.bridleRating(b); whole.ratedN == nil || *whole.ratedN < *own.ratedN {
 		return whole
 	}
 	return own
@@ -86,23 +86,23 @@ func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
 
 // bridleOf is the bridle in use that a sling is part of.
 func (w *work) bridleOf(s *gear.WireRopeSling) *gear.Bridle {
-	if w.plan.Support.Bridle == nil {
-		return nil
-	}
-	b := w.plan.Support.Bridle.Bridle
-	for _, l := range b.Legs() {
-		if l.Sling == s {
-			return b
+	for _, at := range w.plan.Supports {
+		if at.Bridle == nil {
+			continue
+		}
+		for _, l := range at.Bridle.Bridle.Legs() {
+			if l.Sling == s {
+				return at.Bridle.Bridle
+			}
 		}
 	}
 	return nil
 }
 
-// bridleRating is what the tag of the bridle in use rates one leg for along
+// bridleRating is what the tag of a bridle in use rates one leg for along
 // itself, and so many legs as are in use together at the tag's angle; never
 // more than the tag says of the whole.
-func (w *work) bridleRating() rating {
-	b := w.plan.Support.Bridle.Bridle
+func (w *work) bridleRating(b *gear.Bridle) rating {
 	if why := unreadable(b); why.Text != "" {
 		return rating{reason: why}
 	}
@@ -110,7 +110,8 @@ func (w *work) bridleRating() rating {
 	if why := unclear(b); why.Text != "" {
 		return rating{reason: why}
 	}
-	legs, used, angle := len(b.Legs()), len(w.plan.Support.Legs), float64(*t.AngleFromHorizontal)
+	at, _ := w.supportOf(b)
+	legs, used, angle := len(b.Legs()), len(at.Legs), float64(*t.AngleFromHorizontal)
 	one, ok := t.RatedLoad.Newtons, true
 	if t.RatedFor == gear.RatedForAssembly {
 		one, ok = capacity.BridleLegRatedN(t.RatedLoad.Newtons, legs, angle, w.cond.BridlePractice)
@@ -197,12 +198,13 @@ func usualBridleAngleDeg(p capacity.BridlePractice) float64 {
 	return 60
 }
 
-// flatterShare is what is left of a bridle's rated load where a leg hangs
+// flatterShare is what is left of the rated load of a bridle where a leg hangs
 // flatter than its tag's angle, by statics: sin b over sin of the tag's angle. By
 // band there is no rating beyond the band, which is found at the leg.
-func (w *work) flatterShare() float64 {
+func (w *work) flatterShare(support int) float64 {
 	share := 1.0
-	for _, f := range w.out.Document.Legs {
+	for _, i := range w.legsOfSupport(support) {
+		f := w.out.Document.Legs[i]
 		if f.TagNamesAngle && f.AngleFromHorizontalDeg != nil && *f.AngleFromHorizontalDeg < *f.TagAngleDeg {
 			share = min(share, sine(*f.AngleFromHorizontalDeg)/sine(*f.TagAngleDeg))
 		}

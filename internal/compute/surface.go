@@ -8,11 +8,12 @@ import (
 
 // surface is one end of a fitting, where the next part bears.
 type surface struct {
-	kind  string // hook, link, bow, pin, fitting, or shackle where its pin may be at either end
+	kind  string // hook, link, bow, pin, fitting, point, or shackle where its pin may be at either end
 	name  string
-	at    string  // pointer of the part
-	thick measure // of what an eye goes round
-	room  measure // clear width inside it
+	at    string           // pointer of the part
+	point *plan.Attachment // of a beam
+	thick measure          // of what an eye goes round
+	room  measure          // clear width inside it
 }
 
 // The kinds of surface.
@@ -23,21 +24,36 @@ const (
 	onPin     = "pin"
 	onShackle = "shackle"
 	onFitting = "fitting"
+	onPoint   = "point" // of a beam: a plate with a hole
+	onLoop    = "loop"  // of an endless sling, which is as wide as need be
 )
 
-func (w *work) craneHook() surface {
-	h := w.plan.Hook
+func (w *work) craneHook(h plan.Hook) surface {
+	name := w.hookName(h)
 	return surface{
 		kind:  onHook,
-		name:  "the crane hook",
+		name:  name,
 		at:    h.Pointer,
-		thick: measureOf(w.hookWidthInput(), number(h.BodyWidth), h.Pointer+"/body_width", "the width of the crane hook"),
-		room:  measureOf(w.throatInput(), number(h.Throat), h.Pointer+"/throat", "the throat of the crane hook"),
+		thick: measureOf(w.hookInput(h, "body_width", "the width of "+name+"'s section"), number(h.BodyWidth), h.Pointer+"/body_width", "the width of "+name),
+		room:  measureOf(w.hookInput(h, "throat", "the throat of "+name), number(h.Throat), h.Pointer+"/throat", "the throat of "+name),
 	}
 }
 
-func (w *work) throatInput() facts.Input {
-	return input(w.plan.Hook.Pointer, "crane.hook.throat", "the throat of the crane hook")
+// hookName is what a hook is called among others.
+func (w *work) hookName(h plan.Hook) string {
+	if len(w.plan.Hooks) == 1 {
+		return "the crane hook"
+	}
+	return "hook " + h.ID
+}
+
+// hookInput is something that the plan could say of a hook: below the crane, or
+// in the list of hooks.
+func (w *work) hookInput(h plan.Hook, field, label string) facts.Input {
+	if len(w.plan.Hooks) == 1 {
+		field = "crane.hook." + field
+	}
+	return input(h.Pointer, field, label)
 }
 
 // measureOf is a measure whose input does not stand below where it is missed.
@@ -70,6 +86,14 @@ func surfaceOf(item gear.Item, end gear.End, lowest bool) surface {
 			thick: given(x.SectionDiameter, base.Pointer, "section_diameter", base.ID+"'s section diameter", "the section of "+base.ID),
 			room:  given(x.InsideWidth, base.Pointer, "inside_width", base.ID+"'s inside width", "the inside width of "+base.ID),
 		}
+	case *gear.Grommet:
+		return surface{
+			kind: onLoop, name: base.ID, at: base.Pointer,
+			thick: given(x.Diameter, base.Pointer, "diameter", base.ID+"'s diameter", "the body of "+base.ID),
+		}
+	case *gear.InLine:
+		why := measure{why: facts.Reason{Text: "how thick and wide the ends of " + base.ID + " are, the plan does not say"}}
+		return surface{kind: onFitting, name: "an end of " + base.ID, at: base.Pointer, thick: why, room: why}
 	case *gear.Hook:
 		return surface{
 			kind: onFitting, name: base.ID + "'s eye", at: base.Pointer,
@@ -107,13 +131,27 @@ func (s surface) opening() string {
 	return s.name
 }
 
-// hangsFrom is what a leg hangs from.
-func (w *work) hangsFrom(leg plan.Leg) surface {
-	switch by := w.plan.Support.By; {
-	case leg.Link != nil:
+// hangsFrom is what a leg of a support hangs from.
+func (w *work) hangsFrom(s plan.Support, leg plan.Leg) surface {
+	if leg.Link != nil {
 		return surfaceOf(leg.Link.Item, gear.LowerEnd, false)
-	case len(by) > 0:
-		return surfaceOf(by[len(by)-1].Item, gear.LowerEnd, false)
 	}
-	return w.craneHook()
+	return w.lowest(s)
+}
+
+// lowest is what the legs or links of a support bear on: the last part above
+// them, the hook itself, or a point of a beam.
+func (w *work) lowest(s plan.Support) surface {
+	switch n := len(s.By); {
+	case n > 0:
+		return surfaceOf(s.By[n-1].Item, gear.LowerEnd, false)
+	case s.Point != nil:
+		return pointOf(s.Point)
+	}
+	return w.craneHook(w.plan.Hooks[s.Hook])
+}
+
+// pointOf is a point of a beam, from which something hangs.
+func pointOf(a *plan.Attachment) surface {
+	return surface{kind: onPoint, point: a, name: "point " + a.ID, at: a.Pointer, thick: thicknessOf(a), room: holeOf(a)}
 }

@@ -1,31 +1,42 @@
 package compute
 
-import "liftlint/internal/plan"
+import (
+	"slices"
 
-// uses lists every place where a link, sling or fitting works or hangs along,
-// links first, then leg by leg.
+	"liftlint/internal/gear"
+	"liftlint/internal/plan"
+)
+
+// uses lists every place where a link, sling, fitting or beam works or hangs
+// along: support by support, links first, then leg by leg; then the beams.
 func (w *work) uses() []plan.Use {
-	s := w.plan.Support
-	list := append([]plan.Use{}, s.By...)
-	list = append(list, w.intermediateLinks()...)
-	for _, leg := range s.Legs {
-		list = append(list, leg.Down...)
+	var list []plan.Use
+	for _, s := range w.plan.Supports {
+		list = append(list, usesOf(s)...)
 	}
-	for _, leg := range s.Parked {
+	for _, b := range w.plan.Beams {
+		list = append(list, plan.Use{Pointer: b.Item.Pointer, Item: b.Item})
+	}
+	return list
+}
+
+// usesOf lists those of one support.
+func usesOf(s plan.Support) []plan.Use {
+	list := append(slices.Clone(s.By), intermediateLinks(s)...)
+	for _, leg := range slices.Concat(s.Legs, s.Parked) {
 		list = append(list, leg.Down...)
 	}
 	return list
 }
 
-// intermediateLinks lists those of the bridle, whether or not the legs on them
-// are parked.
-func (w *work) intermediateLinks() []plan.Use {
-	b := w.plan.Support.Bridle
-	if b == nil {
+// intermediateLinks lists those of a support's bridle, whether or not the legs
+// on them are parked.
+func intermediateLinks(s plan.Support) []plan.Use {
+	if s.Bridle == nil {
 		return nil
 	}
 	var list []plan.Use
-	for _, g := range b.Bridle.Groups {
+	for _, g := range s.Bridle.Bridle.Groups {
 		if g.Link != nil {
 			list = append(list, plan.Use{Pointer: g.LinkPointer, Item: g.Link})
 		}
@@ -40,8 +51,40 @@ func (w *work) timesUsed() map[string]int {
 	for _, u := range w.uses() {
 		count[u.Item.Base().ID]++
 	}
-	if b := w.plan.Support.Bridle; b != nil {
-		count[b.Bridle.ID]++
+	for _, s := range w.plan.Supports {
+		if s.Bridle != nil {
+			count[s.Bridle.Bridle.ID]++
+		}
 	}
 	return count
+}
+
+// supportOf is the support that a bridle is used at; false where it is not used.
+func (w *work) supportOf(b *gear.Bridle) (plan.Support, bool) {
+	for _, s := range w.plan.Supports {
+		if s.Bridle != nil && s.Bridle.Bridle == b {
+			return s, true
+		}
+	}
+	return plan.Support{}, false
+}
+
+// legIndex is the index among all legs of the first leg of a support; those of
+// one support follow each other.
+func (w *work) legIndex(support int) int {
+	n := 0
+	for _, s := range w.plan.Supports[:support] {
+		n += len(s.Legs)
+	}
+	return n
+}
+
+// legsOfSupport are the indexes among all legs of those of a support.
+func (w *work) legsOfSupport(support int) []int {
+	first := w.legIndex(support)
+	var list []int
+	for i := range w.plan.Supports[support].Legs {
+		list = append(list, first+i)
+	}
+	return list
 }

@@ -4,7 +4,8 @@ package facts
 type Attachment struct {
 	Record
 	ID         string   `json:"id" doc:"Its name in the plan."`
-	Kind       string   `json:"kind" enum:"padeye,eyebolt,hoist_ring,insert" doc:"What it is."`
+	Kind       string   `json:"kind" enum:"padeye,eyebolt,hoist_ring,insert" doc:"What it is; a point of a beam is a padeye."`
+	OnBeam     bool     `json:"on_beam" doc:"Whether it is a point of a beam, and not of the load."`
 	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
 	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its legs put on it, their forces added up as if they pulled one way."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it is rated for as marked. Does not concern an insert, which has a breaking load."`

@@ -20,6 +20,9 @@ type Document struct {
 	Fits        []Fit        `json:"fits" doc:"Each place where one part goes over or into another."`
 	Gathers     []Gather     `json:"gathers" doc:"Each link, bow, pin or hook that two legs and more come together in."`
 	HookUses    []HookUse    `json:"hook_uses" doc:"Each hook, of the crane or of a sling, with what hangs in it."`
+	Beams       []Beam       `json:"beams" doc:"Each spreader beam, lifting beam and rocker plate that is used, and the forces in it."`
+	Hitches     []Hitch      `json:"hitches" doc:"Each sling that lies round a body of the load, or runs through a point or over a sheave."`
+	Positions   []Position   `json:"positions" doc:"Each leg in each phase of the lift, for people; of a lift in one attitude there are none."`
 }
 
 // Record is what every kind of record has.
@@ -40,7 +43,7 @@ type Lift struct {
 	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
 	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
 	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs differ in diameter, class or core, as far as these are given."`
-	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load."`
+	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load; 0 where it does not go by a number of legs."`
 }
 
 // Load is the body that hangs.
@@ -55,7 +58,7 @@ type Load struct {
 	Hazard             string   `json:"hazard" enum:"none,with_precaution,without_precaution,not_given" doc:"Whether what is in it is hazardous, and what is done about it; none where nothing is in it."`
 	SizeGiven          bool     `json:"size_given" doc:"Whether the plan gives its size."`
 	CenterOutsideM     *float64 `json:"center_outside_m,omitempty" doc:"How far the center of gravity lies outside the load's size, measured from the datum corner either way; zero inside. Does not concern a load without size."`
-	HookAboveM         *float64 `json:"hook_above_points_m,omitempty" doc:"Height of the crane hook's bearing above the highest attachment that a leg goes to, as it hangs; what is between the hook and the legs hangs plumb."`
+	HookAboveM         *float64 `json:"hook_above_points_m,omitempty" doc:"Height of the crane hook's bearing above the highest place where a leg holds the load, as it hangs; of several hooks, of the highest, and the most in any phase."`
 	ThrustN            *float64 `json:"thrust_n,omitempty" doc:"The greatest horizontal part of a leg's force, which squeezes the load."`
 	FlattestLegDeg     *float64 `json:"flattest_leg_from_horizontal_deg,omitempty" doc:"Angle from horizontal of its flattest leg that is not slack."`
 	MassToleranceGiven bool     `json:"mass_tolerance_given" doc:"Whether the plan gives a tolerance of the mass; where it does not, mass_upper_kg is mass_kg."`
@@ -70,6 +73,12 @@ type Load struct {
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
+	MayRiseM           *float64 `json:"center_may_rise_m,omitempty" doc:"How much higher its center of gravity may lie before the load no longer rights itself, all else being the same. Absent where it turns over; does not concern a load that turns over however high the hook, nor one whose center of gravity could rise without end."`
+	DropM              *float64 `json:"drop_m,omitempty" doc:"By how much its center of gravity comes to rest lower than with the load held as intended under the same hooks: what it drops when it comes free; negative where it rises."`
+	SwingM             *float64 `json:"swing_m,omitempty" doc:"How far its center of gravity moves sideways as it comes free, the hooks staying where they are."`
+	HangsFrom          string   `json:"hangs_from" enum:"one_hook,several_hooks" doc:"Whether it hangs from one hook or from several."`
+	Phases             int      `json:"phases" doc:"Number of positions that were looked at, one for each step of each phase; 1 for a lift in one attitude."`
+	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it does not hang steady or, where it always does, is tilted the most. Concerns a lift in phases."`
 	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest. Only where that says that it turns over."`
 }
 
@@ -77,7 +86,10 @@ type Load struct {
 type Hook struct {
 	Record
 	ID               string   `json:"id" doc:"The hook's name."`
-	LoadN            *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given."`
+	LoadN            *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given; of several hooks, the most in any phase and at any corner of the tolerances."`
+	HorizontalN      *float64 `json:"horizontal_n,omitempty" doc:"The horizontal part of that, as the plan has it: what pulls the crane sideways."`
+	Phase            *string  `json:"phase,omitempty" doc:"The phase in which it carries the most. Concerns a lift in phases."`
+	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`
 	ItemsWithoutMass int      `json:"items_without_mass" doc:"Number of links, slings and shackles in use whose mass is not given and counts as zero."`
 	RiggingMassKg    float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`

@@ -4,7 +4,7 @@ package facts
 type Gear struct {
 	Record
 	ID                   string      `json:"id" doc:"Its number in the plan."`
-	Kind                 string      `json:"kind" enum:"wire_rope_sling,bridle,shackle,master_link,intermediate_link,hook" doc:"What it is."`
+	Kind                 string      `json:"kind" enum:"wire_rope_sling,grommet,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,sheave_block,spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
 	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
 	Labels               []string    `json:"labels" doc:"A company's own labels of it, each as label=value."`
 	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
@@ -32,7 +32,7 @@ type Tag struct {
 	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
 	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %; of a bridle, that of all its legs. Does not concern a tag that names none."`
 	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
-	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
+	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }
 
 // Inspection is the last one on record and when the next is due.

@@ -5,10 +5,13 @@ type Leg struct {
 	Record
 	ID                     string   `json:"id" doc:"Support and number, as in hook/1."`
 	From                   string   `json:"from" doc:"The support it hangs from."`
-	To                     string   `json:"to" doc:"The attachment it goes to."`
+	To                     string   `json:"to" doc:"The attachment, the point of a beam or the body it goes to."`
+	Holds                  string   `json:"holds" doc:"What it holds: load, or the id of a beam."`
+	Hitch                  string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"How it holds: straight to a point; by a sling that goes through a point or round a body and up again; choked on a body; or by a sling that runs over a sheave to two points."`
+	Runs                   int      `json:"runs" doc:"Number of straight runs of its sling: two of a basket and over a sheave. Force and angle are those of the run where they are worst."`
 	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling's eye is put straight into another's."`
-	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,shackle,hook" doc:"Kind of its lowest part, which goes to the attachment."`
-	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert" doc:"Kind of the attachment it goes to."`
+	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,grommet,shackle,hook,load_cell,turnbuckle" doc:"Kind of its lowest part, which goes to the attachment."`
+	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert,beam,body" doc:"Kind of the attachment it goes to; a point of a beam, or a body of the load that its sling goes round."`
 	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone, or stiffness and exact lengths too, as from four legs on and for legs in one plane."`
 	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
 	Slack                  *bool    `json:"slack,omitempty" doc:"Whether it carries nothing."`
@@ -16,12 +19,18 @@ type Leg struct {
 	TensionN               *float64 `json:"tension_n,omitempty" doc:"Force in it with its length and stretch as given."`
 	TensionAtWorstN        *float64 `json:"tension_at_worst_n,omitempty" doc:"The most force in it with the center of gravity within its tolerance; its own force where there is none."`
 	WorstCorner            *string  `json:"worst_corner,omitempty" doc:"Where the center of gravity lies then. Concerns legs that carry more there."`
+	TensionPhase           *string  `json:"tension_phase,omitempty" doc:"The phase in which its own force is greatest. Concerns a lift in phases."`
+	FlattestPhase          *string  `json:"flattest_phase,omitempty" doc:"The phase in which it hangs flattest. Concerns a lift in phases."`
+	SlackPhase             *string  `json:"slack_phase,omitempty" doc:"The first phase in which it is slack. Concerns a lift in phases."`
+	LengthOpen             bool     `json:"length_open" doc:"Whether the plan leaves the length of its sling open and gives the height of what it hangs from."`
+	LengthNeededM          *float64 `json:"length_needed_m,omitempty" doc:"Length that its sling needs, bearing to bearing, for the load to hang as intended. Concerns legs whose sling is left open."`
+	LevelLengthM           *float64 `json:"level_length_m,omitempty" doc:"Its length with which, and with those of the other legs, the load would hang as intended, the hook plumb over its center of gravity and as high above the load as it is. Concerns straight legs from one hook, all of them."`
 	ShareRatio             *float64 `json:"share_ratio,omitempty" doc:"Its own force over the mean of all legs' own forces."`
 	TensionBoundN          *float64 `json:"tension_bound_n,omitempty" doc:"The most it can be made to carry by differences of length, where stiffness settles the split; statics alone leaves no choice."`
 	BoundBy                *string  `json:"bound_by,omitempty" enum:"any_lengths,length_tolerance" doc:"Which differences those are: any, or those within the tolerance that the plan gives of every sling. Concerns a leg with a bound."`
 	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
-	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greater of its own force, at worst, and the counted one."`
-	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted" doc:"Which of the two that is."`
+	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greatest of its own force, at worst, and of what the profile lets decide besides: the counted force or the bound."`
+	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,bound" doc:"Which of these that is."`
 	ThrustN                *float64 `json:"thrust_n,omitempty" doc:"Horizontal part of its own force, which squeezes the load."`
 	AngleStated            bool     `json:"angle_stated" doc:"Whether the plan states the angle at which it is meant to hang."`
 	StatedAngleDeg         *float64 `json:"stated_angle_from_horizontal_deg,omitempty" doc:"The angle from horizontal that the plan states. Does not concern a leg without."`

@@ -4,15 +4,17 @@ package facts
 type Part struct {
 	Record
 	ID          string   `json:"id" doc:"Its number in the plan."`
-	Kind        string   `json:"kind" enum:"wire_rope_sling,bridle,shackle,master_link,intermediate_link,hook,padeye,eyebolt,hoist_ring" doc:"What it is."`
+	Kind        string   `json:"kind" enum:"wire_rope_sling,grommet,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,sheave_block,spreader_beam,lifting_beam,rocker_plate,padeye,eyebolt,hoist_ring,beam_point" doc:"What it is."`
 	Where       string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split       string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
 	RiggingN    float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`
-	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,whole_load" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, or the weight of all."`
+	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,whole_load,bound" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, the most that any lengths can bring about, or the weight of all."`
 	LoadN       *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
 	LoadBoundN  *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	MarkedLoadN *float64 `json:"marked_load_n,omitempty" doc:"Its rated load as marked, or as its tag rates it for one leg."`
 	PullOffDeg  *float64 `json:"pull_off_deg,omitempty" doc:"Angle by which the pull on a shackle leans toward an end of its pin, or that on an eyebolt leans from its axis. Concerns those that an attachment holds so that they can't turn into the pull."`
-	RatedLoadN  *float64 `json:"rated_load_n,omitempty" doc:"What it may carry as used: as marked, less what its angle takes."`
+	Hitch       string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"The hitch of the leg it works in; straight for what works in none."`
+	HitchRatio  *float64 `json:"hitch_ratio,omitempty" doc:"What its hitch leaves of its marked load, for one of the parts that carry: by the angle of the choke, by the bend, by the number of parts. Concerns slings that are doubled, in a basket or choked."`
+	RatedLoadN  *float64 `json:"rated_load_n,omitempty" doc:"What it, or each of its parts in a basket or doubled, may carry as used: as marked, less what angle, bend and hitch take."`
 	UsedRatio   *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`
 }

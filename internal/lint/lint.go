@@ -155,13 +155,14 @@ func (l *Linter) conditions(p *plan.Plan) (*policy.Pack, compute.Conditions, err
 		return nil, compute.Conditions{}, err
 	}
 	return pack, compute.Conditions{
-		Profile:        name,
-		Stage:          l.options.Stage,
-		On:             l.options.On,
-		LegsThatCount:  profile.LegsThatCount.Legs,
-		LegsWhenEven:   profile.LegsThatCount.LegsWhenEven,
-		BridlePractice: capacity.BridlePractice(profile.BridleRating.By),
-		IntervalMonths: profile.IntervalMonths,
+		Profile:         name,
+		Stage:           l.options.Stage,
+		On:              l.options.On,
+		Decides:         compute.Decides(profile.RigidSplit.Decides),
+		DecidesWhenEven: compute.Decides(profile.RigidSplit.DecidesWhenEven),
+		Parts:           capacity.PartPractice(profile.SlingParts.Share),
+		BridlePractice:  capacity.BridlePractice(profile.BridleRating.By),
+		IntervalMonths:  profile.IntervalMonths,
 	}, nil
 }
 

@@ -9,6 +9,7 @@ import (
 	"liftlint/internal/config"
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
+	"liftlint/internal/hang"
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
 	"liftlint/internal/quantity"
@@ -121,7 +122,7 @@ func (r *Result) addFaults(faults []yamldoc.Fault) {
 	}
 }
 
-func (r *Result) addTroubles(troubles []compute.Trouble) {
+func (r *Result) addTroubles(troubles []hang.Trouble) {
 	for _, t := range troubles {
 		r.addBuiltin(t.ID, t.Message, "load", r.locate("#"+t.At), r.related(t.Related))
 	}

@@ -55,7 +55,7 @@ func FuzzProfile(f *testing.F) {
 		switch {
 		case err != nil && (!errors.As(err, &ps) || ps[0].File != "own.yaml"):
 			t.Fatalf("%v has no place", err)
-		case err == nil && (p.Name != "own" || p.LegsThatCount.Legs < 1 || len(p.LegsThatCount.Citations) == 0):
+		case err == nil && (p.Name != "own" || p.RigidSplit.Decides == "" || len(p.RigidSplit.Citations) == 0):
 			t.Fatalf("%+v is taken", p)
 		}
 	})

@@ -14,26 +14,35 @@ import (
 
 // Profile is whose practice a plan is judged by: data, not rules.
 type Profile struct {
-	Name          string
-	Title         string
-	Description   string
-	LegsThatCount LegsThatCount
-	BridleRating  BridleRating
-	Intervals     []Interval
-	Rules         map[string]Setting // by the rule's id
+	Name         string
+	Title        string
+	Description  string
+	RigidSplit   RigidSplit
+	SlingParts   SlingParts
+	BridleRating BridleRating
+	Intervals    []Interval
+	Rules        map[string]Setting // by the rule's id
 
 	tree *datafile.Tree // where it stands; nil for a profile made in Go
 }
 
-// LegsThatCount is how many legs of a rigid load on four legs or more are
-// counted on to carry it.
-type LegsThatCount struct {
-	Legs int
-	// LegsWhenEven is the count where the legs' own forces are alike; zero
+// RigidSplit is what legs of a rigid load are judged by where statics alone does
+// not settle how they share it: elastic, bound, two_legs or three_legs.
+type RigidSplit struct {
+	Decides string
+	// DecidesWhenEven is the same where the legs' own forces are alike; empty
 	// where the profile makes no difference.
-	LegsWhenEven int
-	Note         string
-	Citations    []finding.Citation
+	DecidesWhenEven string
+	Note            string
+	Citations       []finding.Citation
+}
+
+// SlingParts is how the parts of one sling that is laid double share its load:
+// equal or uneven.
+type SlingParts struct {
+	Share     string
+	Note      string
+	Citations []finding.Citation
 }
 
 // BridleRating is how the rated load of a bridle goes over to its legs: by the
@@ -130,15 +139,20 @@ func ReadProfile(file, name string, text []byte) (Profile, error) {
 
 // profileFile is a profile as it is written.
 type profileFile struct {
-	Name          string `json:"name"`
-	Title         string `json:"title"`
-	Description   string `json:"description"`
-	LegsThatCount struct {
-		Legs         int                `json:"legs"`
-		LegsWhenEven int                `json:"legs_when_even"`
-		Note         string             `json:"note"`
-		Cite         []finding.Citation `json:"cite"`
-	} `json:"legs_that_count"`
+	Name        string `json:"name"`
+	Title       string `json:"title"`
+	Description string `json:"description"`
+	RigidSplit  struct {
+		Decides         string             `json:"decides"`
+		DecidesWhenEven string             `json:"decides_when_even"`
+		Note            string             `json:"note"`
+		Cite            []finding.Citation `json:"cite"`
+	} `json:"rigid_split"`
+	SlingParts struct {
+		Share string             `json:"share"`
+		Note  string             `json:"note"`
+		Cite  []finding.Citation `json:"cite"`
+	} `json:"sling_parts"`
 	BridleRating struct {
 		By   string             `json:"by"`
 		Note string             `json:"note"`
@@ -160,7 +174,11 @@ func buildProfile(tree *datafile.Tree) (Profile, Problems) {
 		return Profile{}, Problems{tree.Problem("", "%v", err)}
 	}
 	p := Profile{Name: f.Name, Title: f.Title, Description: f.Description, Rules: f.Rules, tree: tree}
-	p.LegsThatCount = LegsThatCount{f.LegsThatCount.Legs, f.LegsThatCount.LegsWhenEven, f.LegsThatCount.Note, f.LegsThatCount.Cite}
+	p.RigidSplit = RigidSplit{f.RigidSplit.Decides, f.RigidSplit.DecidesWhenEven, f.RigidSplit.Note, f.RigidSplit.Cite}
+	p.SlingParts = SlingParts{f.SlingParts.Share, f.SlingParts.Note, f.SlingParts.Cite}
+	if p.SlingParts.Share == "" {
+		p.SlingParts.Share = "equal"
+	}
 	p.BridleRating = BridleRating{f.BridleRating.By, f.BridleRating.Note, f.BridleRating.Cite}
 	var ps Problems
 	known := newShape().words("gear", "kind")

@@ -17,8 +17,8 @@ func TestBuiltinProfiles(t *testing.T) {
 	us, eu := profile(t, "us"), profile(t, "eu")
 	// OSHA's guidance on safe sling use, Table 1, counts three legs of four;
 	// DGUV 100-500 two of an uneven three- or four-leg sling.
-	if us.LegsThatCount.Legs != 3 || eu.LegsThatCount.Legs != 2 {
-		t.Errorf("legs that count: us %d, eu %d", us.LegsThatCount.Legs, eu.LegsThatCount.Legs)
+	if us.RigidSplit.Decides != "three_legs" || eu.RigidSplit.Decides != "two_legs" {
+		t.Errorf("rigid split: us %s, eu %s", us.RigidSplit.Decides, eu.RigidSplit.Decides)
 	}
 	for _, c := range []struct {
 		p             policy.Profile
@@ -39,7 +39,7 @@ func TestBuiltinProfiles(t *testing.T) {
 		}
 	}
 	for _, p := range []policy.Profile{us, eu} {
-		for _, cite := range append(p.LegsThatCount.Citations, citations(p)...) {
+		for _, cite := range append(p.RigidSplit.Citations, citations(p)...) {
 			if cite.Document == "" || cite.Basis == "" {
 				t.Errorf("%s: %+v", p.Name, cite)
 			}
@@ -73,7 +73,7 @@ func TestUnknownProfile(t *testing.T) {
 
 const plainProfile = `name: own
 title: Our practice
-legs_that_count: {legs: 2, cite: [{document: ours, basis: company}]}
+rigid_split: {decides: two_legs, cite: [{document: ours, basis: company}]}
 inspection_intervals:
   - {kinds: [shackle], service: normal, months: 6, cite: [{document: ours, basis: company}]}
 `
@@ -91,10 +91,10 @@ func readProfile(text string) (policy.Profile, error) {
 func TestProfilesThatAreWrong(t *testing.T) {
 	for _, c := range []struct{ name, from, to, want string }{
 		{"unknown key", "title:", "titles:", `own.yaml:2:1: "titles" is no key here`},
-		{"legs", "legs: 2", "legs: 9", "own.yaml:3:19: legs: "},
-		{"legs in words", "legs: 2", "legs: two", "own.yaml:3:19: legs: want a whole number, found text"},
+		{"decides", "two_legs", "five_legs", `own.yaml:3:15: decides: "five_legs" is none of `},
+		{"decides by number", "two_legs", "2", "own.yaml:3:15: decides: "},
 		{"no citation", ", cite: [{document: ours, basis: company}]}\ninsp", "}\ninsp", `own.yaml:3:1: "cite" is missing`},
-		{"basis", "basis: company}]}\ninsp", "basis: hunch}]}\ninsp", `own.yaml:3:52: basis: "hunch" is none of read, memory, practice, company`},
+		{"basis", "basis: company}]}\ninsp", "basis: hunch}]}\ninsp", `own.yaml:3:58: basis: "hunch" is none of read, memory, practice, company`},
 		{"kind of gear", "[shackle]", "[shackel]", `own.yaml:5:14: "shackel" is no kind of gear: did you mean "shackle"?`},
 		{"twice", "[shackle]", "[shackle, shackle]", "own.yaml:5:6: kinds: "},
 		{"two documents", "title: Our practice", "---\ntitle: Our practice", "own.yaml:1:1: one YAML document is wanted here, found 2"},

@@ -3,8 +3,7 @@ package remedy
 import (
 	"fmt"
 
-	"liftlint/internal/compute"
-	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 	"liftlint/internal/quantity"
 )
 
@@ -50,7 +49,7 @@ func (m *Mender) longerLeg(a ask) (string, bool) {
 // offered is hung once more.
 func (m *Mender) lengthFor(leg int, length, limitDeg float64) (float64, bool) {
 	steep := func(factor float64) bool {
-		angles, ok := compute.LegAngles(m.plan, m.cond, func(lengthM float64) float64 { return lengthM * factor })
+		angles, ok := hang.Angles(m.plan, func(lengthM float64) float64 { return lengthM * factor })
 		return ok && angles[leg] >= limitDeg
 	}
 	low, high := 1.0, mostTimes
@@ -72,12 +71,7 @@ func (m *Mender) lengthFor(leg int, length, limitDeg float64) (float64, bool) {
 // slingFor words the length of the sling that lengthens a leg by so much,
 // where the leg has one sling.
 func (m *Mender) slingFor(leg int, moreM float64) string {
-	var slings []*gear.WireRopeSling
-	for _, u := range m.plan.Support.Legs[leg].Down {
-		if s, ok := u.Item.(*gear.WireRopeSling); ok {
-			slings = append(slings, s)
-		}
-	}
+	slings := hang.SlingsOf(m.plan.Legs()[leg])
 	if len(slings) != 1 || slings[0].Length == nil {
 		return ""
 	}

@@ -57,7 +57,7 @@ func computed(t testing.TB, text []byte) (*plan.Plan, *facts.Facts) {
 }
 
 func conditions() compute.Conditions {
-	return compute.Conditions{Profile: "us", Stage: "review", LegsThatCount: 3,
+	return compute.Conditions{Profile: "us", Stage: "review", Decides: compute.ThreeLegs, Parts: capacity.EqualParts,
 		IntervalMonths: func(string, string) (int, bool) { return 12, true }}
 }
 

@@ -19,4 +19,4 @@ finding contains leg.key if {
 	leg.judged_by == "own_forse"
 }
 
-# want 19:2: "own_forse" is none of own_force, own_force_at_worst, legs_counted: did you mean "own_force"?
+# want 19:2: "own_forse" is none of own_force, own_force_at_worst, legs_counted, bound: did you mean "own_force"?

@@ -20,4 +20,4 @@ finding contains leg.key if {
 	x == "own_forse"
 }
 
-# want 20:2: "own_forse" is none of own_force, own_force_at_worst, legs_counted: did you mean "own_force"?
+# want 20:2: "own_forse" is none of own_force, own_force_at_worst, legs_counted, bound: did you mean "own_force"?

@@ -19,4 +19,4 @@ finding contains leg.key if {
 	leg.judged_by in {"own_force", "legs_count"}
 }
 
-# want 19:2: "legs_count" is none of own_force, own_force_at_worst, legs_counted: did you mean "legs_counted"?
+# want 19:2: "legs_count" is none of own_force, own_force_at_worst, legs_counted, bound: did you mean "legs_counted"?

@@ -19,4 +19,4 @@ finding contains leg.key if {
 	leg.angle_from_horizontal_deg < p.minimum_deg
 }
 
-# want 7:25: "own_forse" is none of own_force, own_force_at_worst, legs_counted: did you mean "own_force"?
+# want 7:25: "own_forse" is none of own_force, own_force_at_worst, legs_counted, bound: did you mean "own_force"?

@@ -1,0 +1,171 @@
+package compute
+
+import (
+	"liftlint/internal/facts"
+	"liftlint/internal/plan"
+)
+
+// beams lists the beams and rocker plates in use with the forces in them.
+func (w *work) beams() {
+	for i, b := range w.plan.Beams {
+		f := facts.Beam{
+			Record:             facts.Record{Key: "beam/" + b.Item.ID, At: at(b.Item.Pointer)},
+			ID:                 b.Item.ID,
+			Kind:               string(b.Item.Kind),
+			CompressionRated:   b.Item.RatedCompression != nil,
+			BendingRated:       b.Item.RatedBending != nil,
+			TopLegs:            len(w.legsHolding(b.Item)),
+			LeastTopAngleGiven: b.Item.LeastTopAngle != nil,
+			LeastTopAngleDeg:   number(b.Item.LeastTopAngle),
+		}
+		if w.steady() {
+			w.insideBeam(i, b, &f)
+		}
+		w.heldAgainstRated(b, &f)
+		w.unposed(f.Key, absent(f, "tilt_deg", "compression_n", "bending_nm", "top_angle_from_horizontal_deg")...)
+		w.waitForBeam(f)
+		w.out.Document.Beams = append(w.out.Document.Beams, f)
+	}
+}
+
+// insideBeam sets the worst of each figure in any phase.
+func (w *work) insideBeam(i int, b plan.Beam, f *facts.Beam) {
+	f.TiltDeg, f.CompressionN, f.BendingNm, f.TopAngleDeg = ptr(0.0), ptr(0.0), ptr(-1.0), ptr(90.0)
+	for _, p := range w.hung.Positions {
+		state, used := p.Beam(i)
+		inside, ok := p.BeamForces(i, lengthwise(b))
+		if !used || !ok {
+			continue
+		}
+		f.TiltDeg = ptr(max(*f.TiltDeg, state.TiltDeg))
+		f.CompressionN = ptr(max(*f.CompressionN, inside.CompressionN))
+		if inside.BendingNm > *f.BendingNm {
+			f.BendingNm, f.Phase = ptr(inside.BendingNm), phaseOf(p)
+		}
+		for _, leg := range w.legsHolding(b.Item) {
+			if line := p.Line(leg); line != nil {
+				deg, _ := flattest(line)
+				f.TopAngleDeg = ptr(min(*f.TopAngleDeg, deg))
+			}
+		}
+	}
+}
+
+// lengthwise is the axis of a beam: that along which its points lie the furthest
+// apart.
+func lengthwise(b plan.Beam) [3]float64 {
+	var low, high [3]float64
+	for i, p := range b.Points {
+		for k, c := range []float64{float64(p.At.X), float64(p.At.Y), float64(p.At.Z)} {
+			if i == 0 {
+				low[k], high[k] = c, c
+			}
+			low[k], high[k] = min(low[k], c), max(high[k], c)
+		}
+	}
+	along := 0
+	for k := range low {
+		if high[k]-low[k] > high[along]-low[along] {
+			along = k
+		}
+	}
+	var axis [3]float64
+	axis[along] = 1
+	return axis
+}
+
+// heldAgainstRated sets what is in the beam over what it is rated for, at the worst
+// corner as far as its legs tell: forces inside grow with theirs.
+func (w *work) heldAgainstRated(b plan.Beam, f *facts.Beam) {
+	more := w.moreAtWorst(b)
+	if r := b.Item.RatedCompression; r != nil && f.CompressionN != nil && more != nil {
+		f.CompressionRatio = ptr(*f.CompressionN * *more / r.Newtons)
+	}
+	if r := b.Item.RatedBending; r != nil && f.BendingNm != nil && more != nil {
+		f.BendingRatio = ptr(*f.BendingNm * *more / float64(*r))
+	}
+	if f.LeastTopAngleGiven && f.TopAngleDeg != nil {
+		f.TopAngleTooFlatDeg = ptr(max(0, *f.LeastTopAngleDeg-*f.TopAngleDeg))
+	}
+}
+
+// moreAtWorst is by how much the forces of the legs on a beam are greater at the
+// worst corner than as the plan has it, the most of all; nil where it does not hang
+// steady at one.
+func (w *work) moreAtWorst(b plan.Beam) *float64 {
+	if !w.steady() || w.hung.Failed() != nil {
+		return nil
+	}
+	more := 1.0
+	for _, p := range w.hung.Positions {
+		for i, leg := range w.hung.Legs {
+			line := p.Line(i)
+			s := w.plan.Supports[leg.Support]
+			a := leg.End.Attachment
+			touches := a != nil && a.Beam == b.Item || s.Point != nil && s.Point.Beam == b.Item
+			if line != nil && touches && line.TensionN > 0 {
+				more = max(more, p.Worst.OwnN[i]/line.TensionN)
+			}
+		}
+	}
+	return &more
+}
+
+// waitForBeam says why ratios of a beam that is rated are absent.
+func (w *work) waitForBeam(f facts.Beam) {
+	for _, x := range []struct {
+		rated        bool
+		field, ratio string
+	}{
+		{f.CompressionRated, "compression_n", "compression_over_rated_ratio"},
+		{f.BendingRated, "bending_nm", "bending_over_rated_ratio"},
+		{f.LeastTopAngleGiven, "top_angle_from_horizontal_deg", "top_angle_too_flat_deg"},
+	} {
+		if x.rated && len(absent(f, x.ratio)) > 0 {
+			w.out.Gaps.CopyTo(f.Key, x.field, f.Key, x.ratio)
+			if w.steady() && w.hung.Failed() != nil {
+				w.explain(f.Key, w.notAtWorst(), x.ratio)
+			}
+		}
+	}
+}
+
+// positions lists each leg in each phase.
+func (w *work) positions() {
+	if !w.inPhases() || !w.steady() {
+		return
+	}
+	for _, p := range w.hung.Positions {
+		for i, leg := range w.hung.Legs {
+			f := facts.Position{
+				Record:   facts.Record{Key: "position/" + p.Phase + "/" + leg.ID, At: at(leg.Pointer)},
+				Phase:    p.Phase,
+				PitchDeg: p.Pitch,
+				Leg:      leg.ID,
+				Released: !p.InUse(i),
+			}
+			if line := p.Line(i); line != nil {
+				f.TensionN = ptr(line.TensionN)
+				deg, _ := flattest(line)
+				f.AngleFromHorizontalDeg = &deg
+			}
+			w.out.Document.Positions = append(w.out.Document.Positions, f)
+		}
+	}
+}
+
+// tilted reports whether the load is meant to hang at a pitch or roll, or is turned.
+func (w *work) tilted() bool {
+	if w.plan.Load.Roll != 0 {
+		return true
+	}
+	if len(w.hung.Positions) == 0 {
+		return len(w.plan.Phases) > 0 || w.plan.Load.Pitch != 0
+	}
+	for _, p := range w.hung.Positions {
+		if p.Pitch != 0 {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,266 @@
+package compute
+
+import (
+	"math"
+	"slices"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/hang"
+	"liftlint/internal/mechanics"
+)
+
+// steady reports whether figures are known of how the load hangs.
+func (w *work) steady() bool { return w.hung.Reason == "" && w.hung.Steady() }
+
+// inPhases reports whether the lift has phases.
+func (w *work) inPhases() bool { return len(w.plan.Phases) > 0 }
+
+// phaseOf names the phase of a position; nil for a lift in one attitude.
+func phaseOf(p hang.Position) *string {
+	if p.Phase == "" {
+		return nil
+	}
+	return &p.Phase
+}
+
+// unposed notes why fields that come from the hanging position are absent.
+func (w *work) unposed(key string, fields ...string) {
+	w.wait(key, w.hung.Needs, fields...)
+	if w.hung.Reason != "" {
+		w.explain(key, facts.Reason{Text: w.hung.Reason, Told: true}, fields...)
+	}
+}
+
+// notAtWorst says why figures at the worst corner are absent.
+func (w *work) notAtWorst() facts.Reason {
+	return facts.Reason{Text: "the load does not hang steady with " + failedAt(w.hung.Failed()), Told: true}
+}
+
+func failedAt(p *hang.Position) string {
+	if p.Phase == "" {
+		return p.Worst.FailedAt
+	}
+	return p.Worst.FailedAt + " in phase " + p.Phase
+}
+
+// describe sets what is known of the load as it hangs.
+func (w *work) describe(l *facts.Load) {
+	l.HangsFrom, l.Phases = "one_hook", max(1, len(w.hung.Positions))
+	if len(w.plan.Hooks) > 1 {
+		l.HangsFrom = "several_hooks"
+	}
+	if w.describeOverturned(l) || !w.steady() {
+		return
+	}
+	l.Hangs, l.TiltDeg, l.RightingM = ptr("steady"), ptr(-1.0), ptr(math.Inf(1))
+	l.DropM, l.SwingM = ptr(math.Inf(-1)), ptr(0.0)
+	mayRise := math.Inf(1)
+	for _, p := range w.hung.Positions {
+		b := p.Balance
+		body := b.Bodies[0]
+		if b.Rocks || b.Rests > 1 {
+			l.Hangs = ptr("rocks")
+		}
+		if body.TiltDeg > *l.TiltDeg {
+			l.TiltDeg, l.Phase = ptr(body.TiltDeg), phaseOf(p)
+		}
+		righting := max(0, b.RightingM)
+		if body.RollsFreely {
+			righting = 0
+		}
+		l.RightingM = ptr(min(*l.RightingM, righting))
+		mayRise = min(mayRise, body.MayRiseM)
+		l.DropM, l.SwingM = ptr(max(*l.DropM, body.DropM)), ptr(max(*l.SwingM, body.SwingM))
+		if l.HangsFrom == "one_hook" { // under which it comes to rest
+			l.PlumbOffsetM = ptr(max(body.SwingM, value(l.PlumbOffsetM)))
+		}
+	}
+	if !math.IsInf(mayRise, 1) {
+		l.MayRiseM = &mayRise
+	}
+	l.ThrustN, l.FlattestLegDeg = w.thrust()
+}
+
+func value(v *float64) float64 {
+	if v == nil {
+		return 0
+	}
+	return *v
+}
+
+// describeOverturned sets the first position in which the load turns over.
+func (w *work) describeOverturned(l *facts.Load) bool {
+	for _, p := range w.hung.Positions {
+		if p.Result.Verdict != mechanics.Overturns {
+			continue
+		}
+		l.Hangs, l.Phase = ptr("overturns"), phaseOf(p)
+		for _, why := range p.Result.Why {
+			if why.Cause == mechanics.PointsBelow {
+				l.Hangs = ptr("points_below_center_of_gravity")
+			}
+			if why.Cause == mechanics.Turned {
+				l.TurnedDeg = ptr(why.Measured)
+			}
+		}
+		return true
+	}
+	return false
+}
+
+// describeWorst sets how the load hangs at its worst.
+func (w *work) describeWorst(l *facts.Load) {
+	for _, p := range w.hung.Positions {
+		l.Corners += p.Worst.Corners
+	}
+	l.HangsAtWorst = l.Hangs
+	if !w.steady() {
+		return
+	}
+	if p := w.hung.Failed(); p != nil {
+		l.HangsAtWorst, l.WorstCorner = ptr(verdictAtWorst(*p.Worst.Failed)), ptr(failedAt(p))
+		return
+	}
+	l.TiltAtWorstDeg = ptr(0.0)
+	for _, p := range w.hung.Positions {
+		l.TiltAtWorstDeg = ptr(max(*l.TiltAtWorstDeg, p.Worst.TiltDeg))
+	}
+}
+
+func verdictAtWorst(r mechanics.Result) string {
+	if r.Verdict != mechanics.Overturns {
+		return "does_not_balance"
+	}
+	for _, why := range r.Why {
+		if why.Cause == mechanics.PointsBelow {
+			return "points_below_center_of_gravity"
+		}
+	}
+	return "overturns"
+}
+
+// thrust is the greatest horizontal part of the force of a leg that holds the
+// load, and the angle from horizontal of the flattest leg that carries.
+func (w *work) thrust() (thrustN, flattestDeg *float64) {
+	thrustN, flattestDeg = ptr(0.0), ptr(90.0)
+	for _, p := range w.hung.Positions {
+		for i, leg := range w.hung.Legs {
+			line := p.Line(i)
+			if line == nil || hang.BodyUnder(w.plan, leg.Leg) != 0 {
+				continue
+			}
+			for _, run := range line.Runs {
+				if !run.Slack {
+					*thrustN = max(*thrustN, horizontal(run))
+					*flattestDeg = min(*flattestDeg, run.AngleFromHorizontalDeg)
+				}
+			}
+		}
+	}
+	return thrustN, flattestDeg
+}
+
+func horizontal(run mechanics.RunState) float64 {
+	return run.TensionN * math.Cos(run.AngleFromHorizontalDeg*math.Pi/180)
+}
+
+// flattest is the least angle from horizontal of the runs of a leg that carry.
+func flattest(line *mechanics.LineState) (deg float64, carries bool) {
+	deg = 90
+	for _, run := range line.Runs {
+		if !run.Slack {
+			deg, carries = min(deg, run.AngleFromHorizontalDeg), true
+		}
+	}
+	return deg, carries
+}
+
+// describeLeg sets what is known of a leg as it hangs: each figure from the phase
+// in which it is worst.
+func (w *work) describeLeg(i int, f *facts.Leg) {
+	if !w.steady() {
+		return
+	}
+	f.Slack, f.TensionN, f.ThrustN = ptr(false), ptr(-1.0), ptr(0.0)
+	for _, p := range w.hung.Positions {
+		line := p.Line(i)
+		if line == nil {
+			continue
+		}
+		if line.Slack && !*f.Slack {
+			f.Slack, f.SlackPhase = ptr(true), phaseOf(p)
+		}
+		if line.TensionN > *f.TensionN {
+			f.TensionN, f.TensionPhase = ptr(line.TensionN), phaseOf(p)
+			f.ShareRatio = share(p, i)
+		}
+		for _, run := range line.Runs {
+			f.ThrustN = ptr(max(*f.ThrustN, horizontal(run)))
+		}
+		if deg, carries := flattest(line); carries && (f.AngleFromHorizontalDeg == nil || deg < *f.AngleFromHorizontalDeg) {
+			f.AngleFromHorizontalDeg, f.FlattestPhase = &deg, phaseOf(p)
+		}
+	}
+	w.describeLegAtWorst(i, f)
+}
+
+func (w *work) describeLegAtWorst(i int, f *facts.Leg) {
+	if w.hung.Failed() != nil {
+		return
+	}
+	f.TensionAtWorstN = ptr(0.0)
+	for _, p := range w.hung.Positions {
+		if e := p.Worst; e.OwnN[i] > *f.TensionAtWorstN {
+			f.TensionAtWorstN, f.WorstCorner = ptr(e.OwnN[i]), word(e.OwnAt[i])
+		}
+	}
+	if f.Split == settledByStiffness {
+		f.TensionBoundN, f.BoundBy = w.boundOf(i)
+	}
+}
+
+// boundOf is the most that a leg can be made to carry, and by which differences
+// of length; nil where it can't be told in some phase.
+func (w *work) boundOf(i int) (*float64, *string) {
+	most, by := 0.0, "any_lengths"
+	for _, p := range w.hung.Positions {
+		line := p.Line(i)
+		if line == nil {
+			continue
+		}
+		group := p.Group(i)
+		// Of legs that only just are independent the bound would be the force
+		// itself, which a millimeter changes: it is no bound then.
+		bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate && !p.Dependent(group)
+		switch {
+		case p.Worst.Lengths && len(group) >= splitLegs:
+			most, by = max(most, p.Worst.LengthN[i], p.Worst.OwnN[i]), "length_tolerance"
+		case bounded && !math.IsInf(p.Worst.BoundN[i], 0):
+			most = max(most, p.Worst.BoundN[i])
+		default:
+			return nil, nil
+		}
+	}
+	return &most, &by
+}
+
+// share is a leg's own force over the mean of all that hold the same body.
+func share(p hang.Position, i int) *float64 {
+	group := p.Group(i)
+	sum := 0.0
+	for _, j := range group {
+		sum += p.Line(j).TensionN
+	}
+	if sum == 0 {
+		return nil
+	}
+	return ptr(p.Line(i).TensionN * float64(len(group)) / sum)
+}
+
+// anyLine returns the state of a leg in the first position that tests true.
+func (w *work) anyLine(i int, test func(hang.Position, *mechanics.LineState) bool) bool {
+	return slices.ContainsFunc(w.hung.Positions, func(p hang.Position) bool {
+		line := p.Line(i)
+		return line != nil && test(p, line)
+	})
+}

@@ -1,0 +1,290 @@
+package compute
+
+import (
+	"math"
+
+	"liftlint/internal/capacity"
+	"liftlint/internal/facts"
+	"liftlint/internal/gear"
+	"liftlint/internal/hang"
+	"liftlint/internal/hitch"
+	"liftlint/internal/plan"
+)
+
+// hitches lists the slings that lie round a body, or run through a point or over a
+// sheave.
+func (w *work) hitches() {
+	for i, leg := range w.hung.Legs {
+		if leg.End.Kind != plan.To {
+			w.hitch(i, leg)
+		}
+	}
+}
+
+func (w *work) hitch(i int, leg hang.Leg) {
+	rope, id, pointer := ropeOfLeg(leg.Leg)
+	f := facts.Hitch{
+		Record:     facts.Record{Key: "hitch/" + leg.ID, At: at(leg.End.Pointer)},
+		ID:         leg.ID,
+		Sling:      id,
+		Kind:       hitchOf(leg.End.Kind),
+		Turns:      1,
+		EndsApart:  leg.End.Second != nil || leg.End.UpTo != nil && *leg.End.UpTo != leg.Support,
+		Surface:    "none",
+		LegsOnLoad: w.legsOnLoad(),
+		LoadTilts:  w.tilted(),
+	}
+	w.goesRound(leg, &f)
+	bend := w.bentRound(leg)
+	if leg.End.Attachment == nil || leg.End.Kind == plan.RunsTo {
+		f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
+		over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
+		f.BodyOverRopeRatio = ratio(over, number(rope.Diameter))
+		if rope.Diameter == nil {
+			w.wait(f.Key, []facts.Input{input(pointer, "diameter", id+"'s diameter")}, "body_over_rope_ratio")
+		}
+	}
+	switch leg.End.Kind {
+	case plan.Choke:
+		w.choke(i, leg, rope, &f)
+	case plan.Basket:
+		w.basket(i, &f)
+	}
+	if leg.End.Round != nil {
+		w.lean(i, leg, &f)
+	}
+	w.out.Document.Hitches = append(w.out.Document.Hitches, f)
+}
+
+func (w *work) legsOnLoad() int {
+	n := 0
+	for _, leg := range w.hung.Legs {
+		if hang.BodyUnder(w.plan, leg.Leg) == 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// ropeOfLeg is the rope of the last sling of a leg, which makes its hitch, with the
+// sling's id and pointer.
+func ropeOfLeg(leg plan.Leg) (gear.Rope, string, string) {
+	var rope gear.Rope
+	id, pointer := "", ""
+	for _, u := range leg.Down {
+		switch x := u.Item.(type) {
+		case *gear.WireRopeSling:
+			rope, id, pointer = x.Rope, x.ID, x.Pointer
+		case *gear.Grommet:
+			rope, id, pointer = x.Rope, x.ID, x.Pointer
+		}
+	}
+	return rope, id, pointer
+}
+
+// goesRound sets what a sling lies round or runs through.
+func (w *work) goesRound(leg hang.Leg, f *facts.Hitch) {
+	r := leg.End.Round
+	switch {
+	case leg.End.Kind == plan.RunsTo:
+		s := w.plan.Supports[leg.Support]
+		f.Round, f.On = s.By[len(s.By)-1].Item.Base().ID, "sheave"
+		return
+	case r == nil:
+		f.Round, f.On = leg.End.Attachment.ID, "point"
+		return
+	}
+	f.Round, f.On, f.Turns = r.Body.ID, "body_with_corners", r.Turns
+	f.EdgesProtected, f.HeldAgainstSliding = r.Softened, r.HeldBy != ""
+	f.BodyLengthM = number(r.Body.Length)
+	if r.Body.Round {
+		f.On = "round_body"
+	}
+	if f.Surface = r.Body.Surface; f.Surface == "" {
+		f.Surface = notGiven
+	}
+}
+
+// bent is what a rope is bent round.
+type bent struct {
+	width measure // of the body
+	bend  measure // diameter of the bend
+}
+
+// bentRound is what the sling of a leg is bent round: a body, its corners, a
+// sheave, or the plate of a point.
+func (w *work) bentRound(leg hang.Leg) bent {
+	r := leg.End.Round
+	switch {
+	case leg.End.Kind == plan.RunsTo:
+		s := w.plan.Supports[leg.Support]
+		if block, ok := s.By[len(s.By)-1].Item.(*gear.InLine); ok {
+			d := given(block.SheaveDiameter, block.Pointer, "sheave_diameter", block.ID+"'s sheave diameter", "the sheave of "+block.ID)
+			return bent{d, d}
+		}
+		return bent{}
+	case r == nil:
+		d := thicknessOf(leg.End.Attachment)
+		return bent{d, d}
+	case r.Body.Round:
+		d := given(r.Body.Diameter, r.Body.Pointer, "diameter", r.Body.ID+"'s diameter", "the diameter of "+r.Body.ID)
+		return bent{d, d}
+	}
+	b := r.Body
+	width := given(b.Width, b.Pointer, "width", b.ID+"'s width", "the width of "+b.ID)
+	height := given(b.Height, b.Pointer, "height", b.ID+"'s height", "the height of "+b.ID)
+	if width.m == nil || height.m != nil && *height.m < *width.m {
+		width = height
+	}
+	edge := given(b.EdgeRadius, b.Pointer, "edge_radius", "the radius of "+b.ID+"'s edges", "the edges of "+b.ID)
+	return bent{width, edge.times(2)}
+}
+
+// choke sets how a choke lies: its angle, and what it bears on.
+func (w *work) choke(i int, leg hang.Leg, rope gear.Rope, f *facts.Hitch) {
+	r := leg.End.Round
+	f.ChokeAngleGiven = r.ChokeAngle != nil
+	if perimeter := hang.Section(r.Body).PerimeterM(); perimeter > 0 && rope.Diameter != nil {
+		f.PerimeterD = ptr(perimeter / float64(*rope.Diameter))
+	} else {
+		w.out.Gaps.CopyTo(f.Key, "body_width_m", f.Key, "perimeter_d")
+		w.out.Gaps.CopyTo(f.Key, "body_over_rope_ratio", f.Key, "perimeter_d")
+	}
+	f.ChokeAngleDeg = w.chokeAngle(i, r)
+	w.unposed(f.Key, absent(*f, "choke_angle_deg", "choke_lands")...)
+	if w.steady() {
+		w.chokeLands(i, leg, f)
+	}
+}
+
+// chokeAngle is the least angle of a choke in any phase, in degrees; nil where it is
+// not known how the load hangs.
+func (w *work) chokeAngle(i int, r *plan.Round) *float64 {
+	if !w.steady() {
+		return nil
+	}
+	set := hang.NaturalChokeDeg
+	if r.ChokeAngle != nil {
+		set = float64(*r.ChokeAngle)
+	}
+	least := set
+	for _, p := range w.hung.Positions {
+		for _, pull := range p.BodyAxes(i) {
+			up := pull[2]
+			if r.Body.Round {
+				// The choke of a round body turns with the pull across it.
+				pull[1], up = 0, math.Hypot(pull[1], pull[2])
+			}
+			least = min(least, hitch.ChokeAngleDeg(pull[0], pull[1], up, set))
+		}
+	}
+	return &least
+}
+
+// chokeLands tells whether the loop is long enough for eye and splice to lie beyond
+// the choke.
+func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
+	f.ChokeLands = ptr("on_rope")
+	s, ok := lastSling(leg.Leg)
+	if !ok {
+		return // an endless sling has neither
+	}
+	if s.Lower.Length == nil {
+		f.ChokeLands = nil
+		w.wait(f.Key, []facts.Input{input(s.Lower.Pointer, "eyes.lower.length", s.ID+"'s lower eye length")}, "choke_lands")
+		return
+	}
+	longest, shortest, needs := splicesOf(s)
+	loop, _ := w.hung.Positions[0].Choke(i)
+	eye := float64(*s.Lower.Length)
+	switch {
+	case hitch.ChokeLands(loop, eye, shortest[1]):
+		f.ChokeLands = ptr("on_eye_or_splice")
+	case hitch.ChokeLands(loop, eye, longest[1]) && s.Lower.SpliceLength == nil:
+		f.ChokeLands = nil
+		w.wait(f.Key, append(needs, diameterNeed(s)...), "choke_lands")
+	}
+}
+
+func lastSling(leg plan.Leg) (*gear.WireRopeSling, bool) {
+	slings := hang.SlingsOf(leg)
+	if len(slings) == 0 {
+		return nil, false
+	}
+	return slings[len(slings)-1], true
+}
+
+// basket sets how unequally the two runs of a basket pull, and what friction holds.
+func (w *work) basket(i int, f *facts.Hitch) {
+	round := f.On != "point"
+	fields := []string{"force_ratio"}
+	if round {
+		fields = append(fields, "friction_holds_ratio", "slips_ratio")
+	}
+	w.unposed(f.Key, absent(*f, fields...)...)
+	if !w.steady() {
+		return
+	}
+	mu, known := capacity.Friction(capacity.Surface(f.Surface))
+	if round && !known {
+		w.wait(f.Key, []facts.Input{w.surfaceInput(i)}, "friction_holds_ratio", "slips_ratio")
+	}
+	f.ForceRatio = ptr(1.0)
+	for _, p := range w.hung.Positions {
+		line := p.Line(i)
+		if line == nil {
+			continue
+		}
+		a, b := line.Runs[0].TensionN, line.Runs[len(line.Runs)-1].TensionN
+		force := mostRatio
+		if less := min(a, b); less > 0 {
+			force = min(mostRatio, max(a, b)/less)
+		}
+		f.ForceRatio = ptr(max(*f.ForceRatio, force))
+		if !round || !known {
+			continue
+		}
+		holds := hitch.HoldsRatio(mu, p.TurnedRad(i))
+		if f.HoldsRatio == nil || holds < *f.HoldsRatio {
+			f.HoldsRatio = &holds
+		}
+		f.SlipsRatio = ptr(max(value(f.SlipsRatio), force/holds))
+	}
+}
+
+// mostRatio stands for ratios that grow without end, as over nothing.
+const mostRatio = 1000.0
+
+func (w *work) surfaceInput(i int) facts.Input {
+	b := w.hung.Legs[i].End.Round.Body
+	return input(b.Pointer, "surface", "what the surface of "+b.ID+" is")
+}
+
+// lean sets how far the runs of a sling lean along its body, and what friction that
+// asks for.
+func (w *work) lean(i int, leg hang.Leg, f *facts.Hitch) {
+	basket := leg.End.Kind == plan.Basket
+	fields := []string{"lean_along_body_deg"}
+	if basket {
+		fields = append(fields, "friction_needed_over_given_ratio")
+	}
+	w.unposed(f.Key, absent(*f, fields...)...)
+	if !w.steady() {
+		return
+	}
+	f.LeanDeg = ptr(0.0)
+	for _, p := range w.hung.Positions {
+		for _, pull := range p.BodyAxes(i) {
+			f.LeanDeg = ptr(max(*f.LeanDeg, hitch.SideLeanDeg(pull[0], pull[2])))
+		}
+	}
+	if !basket {
+		return
+	}
+	mu, known := capacity.Friction(capacity.Surface(f.Surface))
+	if !known {
+		w.wait(f.Key, []facts.Input{w.surfaceInput(i)}, "friction_needed_over_given_ratio")
+		return
+	}
+	f.FrictionNeededRatio = ptr(min(mostRatio, hitch.NeededFriction(*f.LeanDeg)/mu))
+}

@@ -1,0 +1,21 @@
+package facts
+
+// Beam is a spreader beam, a lifting beam or a rocker plate as it hangs.
+type Beam struct {
+	Record
+	ID                 string   `json:"id" doc:"Its number in the plan."`
+	Kind               string   `json:"kind" enum:"spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
+	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Its angle from level as it hangs; the largest in any phase."`
+	CompressionN       *float64 `json:"compression_n,omitempty" doc:"The largest force that squeezes it along its length, by statics."`
+	BendingNm          *float64 `json:"bending_nm,omitempty" doc:"The largest bending moment in it, by statics of forces at its points and its mass at its center of gravity."`
+	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it is bent or squeezed the most. Concerns a lift in phases."`
+	CompressionRated   bool     `json:"compression_rated" doc:"Whether the plan says what force along it it is rated for."`
+	CompressionRatio   *float64 `json:"compression_over_rated_ratio,omitempty" doc:"That force over what it is rated for. Concerns a beam that is rated so."`
+	BendingRated       bool     `json:"bending_rated" doc:"Whether the plan says what bending moment it is rated for."`
+	BendingRatio       *float64 `json:"bending_over_rated_ratio,omitempty" doc:"Its bending moment over what it is rated for. Concerns a beam that is rated so."`
+	TopLegs            int      `json:"top_legs" doc:"Number of legs that hold it."`
+	TopAngleDeg        *float64 `json:"top_angle_from_horizontal_deg,omitempty" doc:"Angle of the flattest leg that holds it."`
+	LeastTopAngleGiven bool     `json:"least_top_angle_given" doc:"Whether the plan says how flat those legs may be."`
+	LeastTopAngleDeg   *float64 `json:"least_top_angle_from_horizontal_deg,omitempty" doc:"How flat they may be for its rating to hold. Concerns a beam that says so."`
+	TopAngleTooFlatDeg *float64 `json:"top_angle_too_flat_deg,omitempty" doc:"By how much the flattest of them is flatter than that; zero where it is not. Concerns a beam that says so."`
+}

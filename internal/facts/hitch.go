@@ -1,0 +1,31 @@
+package facts
+
+// Hitch is a sling that lies round a body of the load, or runs through a point or
+// over a sheave.
+type Hitch struct {
+	Record
+	ID                  string   `json:"id" doc:"The leg it is in."`
+	Sling               string   `json:"sling" doc:"The sling that makes it."`
+	Kind                string   `json:"kind" enum:"basket,choke,over_sheave" doc:"What it is."`
+	Round               string   `json:"round" doc:"The body, the point or the sheave that it goes round or through."`
+	On                  string   `json:"on" enum:"round_body,body_with_corners,point,sheave" doc:"What that is."`
+	Turns               int      `json:"turns" doc:"How often it goes round a body; 1 where it goes through a point or over a sheave."`
+	EndsApart           bool     `json:"ends_apart" doc:"Whether its two ends go to two points."`
+	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, or diameter of a sheave. Does not concern a point."`
+	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the rope is bent round over its own: that of the body, of a sheave, or twice the radius of corners. Does not concern a point."`
+	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in rope diameters. Concerns a choke."`
+	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`
+	ChokeAngleDeg       *float64 `json:"choke_angle_deg,omitempty" doc:"Angle between the standing part and the loop: as the plan sets it, and no more than the pull leaves of it; the least in any phase. Concerns a choke."`
+	ChokeAngleGiven     bool     `json:"choke_angle_given" doc:"Whether the plan sets it."`
+	ChokeLands          *string  `json:"choke_lands,omitempty" enum:"on_rope,on_eye_or_splice" doc:"Where the standing part bears in the choke. Concerns a choke."`
+	ForceRatio          *float64 `json:"force_ratio,omitempty" doc:"Greater over lesser force of the two runs of a basket; the most in any phase. Concerns a basket."`
+	HoldsRatio          *float64 `json:"friction_holds_ratio,omitempty" doc:"The greatest such ratio that friction holds: e to the friction times the angle it is turned through. Concerns a basket round a body."`
+	SlipsRatio          *float64 `json:"slips_ratio,omitempty" doc:"The one over the other; over 1 it slides round the body. Concerns a basket round a body."`
+	LeanDeg             *float64 `json:"lean_along_body_deg,omitempty" doc:"How far its runs lean along the body from straight across it, the most in any phase. Concerns a sling round a body."`
+	FrictionNeededRatio *float64 `json:"friction_needed_over_given_ratio,omitempty" doc:"Friction that keeps it from sliding along the body, over what the surface gives: over 1 it slides. Concerns a basket round a body."`
+	Surface             string   `json:"surface" enum:"dry_steel,wood,wet_or_oily,not_given,none" doc:"What the sling bears on; none where it is no body of the load."`
+	HeldAgainstSliding  bool     `json:"held_against_sliding" doc:"Whether the plan says what keeps it from sliding along the body."`
+	LegsOnLoad          int      `json:"legs_on_load" doc:"Number of legs that hold the load in all."`
+	LoadTilts           bool     `json:"load_tilts" doc:"Whether the load is meant to be tilted or turned while it hangs."`
+	BodyLengthM         *float64 `json:"body_length_m,omitempty" doc:"Length of the body. Concerns a sling round a body of which the plan gives it."`
+}

@@ -1,0 +1,133 @@
+package hang
+
+import (
+	"gonum.org/v1/gonum/spatial/r3"
+
+	"liftlint/internal/hitch"
+	"liftlint/internal/plan"
+)
+
+// around is a sling round a body of the load.
+type around struct {
+	// at is where its runs pull on the load, in the load's axes: one place for
+	// a choke, two for a basket.
+	at [2]r3.Vec
+	// roundM is what it takes of the sling, so that the rest reaches from there:
+	// for a choke less the way from its choke point to the axis of a round body.
+	roundM  float64
+	basket  hitch.Basket
+	choke   hitch.Choke
+	trouble string // why it can't lie so
+}
+
+// Section is the outline of a body across its axis; nothing where its
+// dimensions are not known.
+func Section(b *plan.Body) hitch.Section {
+	switch {
+	case b.Diameter != nil:
+		return hitch.Section{DiameterM: float64(*b.Diameter)}
+	case b.Width != nil && b.Height != nil:
+		return hitch.Section{WidthM: float64(*b.Width), HeightM: float64(*b.Height)}
+	}
+	return hitch.Section{}
+}
+
+// lineRound is the outline along which the middle of a leg's rope lies round a
+// body.
+func lineRound(leg Leg) hitch.Section {
+	s := Section(leg.End.Round.Body)
+	d := 0.0
+	for _, u := range leg.Down {
+		if rope, ok := ropeIn(u.Item); ok && rope.Diameter != nil {
+			d = float64(*rope.Diameter)
+		}
+	}
+	if s.DiameterM > 0 {
+		return hitch.Section{DiameterM: s.DiameterM + d}
+	}
+	return hitch.Section{WidthM: s.WidthM + d, HeightM: s.HeightM + d}
+}
+
+// axes are the directions along a body, across it and up, in the load's axes.
+func axes(b *plan.Body) (along, across, up r3.Vec) {
+	x, y, z := r3.Vec{X: 1}, r3.Vec{Y: 1}, r3.Vec{Z: 1}
+	switch b.Along {
+	case "y":
+		return y, x, z
+	case "z":
+		return z, x, y
+	}
+	return x, y, z
+}
+
+// stationOf is the point of a body's axis where a sling lies round it, in the
+// load's axes.
+func stationOf(r *plan.Round) r3.Vec {
+	along, _, _ := axes(r.Body)
+	start := r.Body.Start
+	return r3.Add(vector(&start), r3.Scale(float64(r.Station), along))
+}
+
+// wrap lays the sling of a leg round its body, as seen from what it hangs from.
+func (y *layout) wrap(i int) {
+	leg := y.lift.legs[i]
+	r := leg.End.Round
+	if r == nil {
+		return
+	}
+	s := lineRound(leg)
+	switch leg.End.Kind {
+	case plan.Basket:
+		y.wrapBasket(i, leg, r, s)
+	case plan.Choke:
+		y.wrapChoke(i, r, s)
+	}
+}
+
+func (y *layout) wrapBasket(i int, leg Leg, r *plan.Round, s hitch.Section) {
+	second := leg.Support
+	if leg.End.UpTo != nil {
+		second = *leg.End.UpTo
+	}
+	center := stationOf(r)
+	_, across, up := axes(r.Body)
+	seen := func(support int) hitch.Point {
+		from := r3.Sub(y.attitude.Body(y.hangsAt(support)), r3.Sub(center, y.lift.center()))
+		return hitch.Point{Y: r3.Dot(from, across), Z: r3.Dot(from, up)}
+	}
+	b, err := s.Basket(seen(leg.Support), seen(second), r.Turns)
+	a := &y.around[i]
+	if err != nil {
+		a.trouble = err.Error()
+		return
+	}
+	place := func(p hitch.Point) r3.Vec {
+		return r3.Add(center, r3.Add(r3.Scale(p.Y, across), r3.Scale(p.Z, up)))
+	}
+	*a = around{at: [2]r3.Vec{place(b.Left), place(b.Right)}, roundM: b.RoundM, basket: b}
+}
+
+// NaturalChokeDeg is the angle at which a choke sets itself on a load that hangs
+// free (common practice).
+const NaturalChokeDeg = 135.0
+
+// wrapChoke takes a round body as pulled through its axis: its choke turns with
+// the pull. On one with corners it stays over the middle of the face on top.
+func (y *layout) wrapChoke(i int, r *plan.Round, s hitch.Section) {
+	angle := NaturalChokeDeg
+	if r.ChokeAngle != nil {
+		angle = float64(*r.ChokeAngle)
+	}
+	c, err := s.Choke(r.Turns, angle)
+	a := &y.around[i]
+	if err != nil {
+		a.trouble = err.Error()
+		return
+	}
+	center := stationOf(r)
+	*a = around{at: [2]r3.Vec{center}, roundM: c.LoopM - c.StandsM, choke: c}
+	if s.DiameterM == 0 {
+		_, _, up := axes(r.Body)
+		*a = around{at: [2]r3.Vec{r3.Add(center, r3.Scale(c.StandsM, up))}, roundM: c.LoopM, choke: c}
+	}
+}
