@@ -51,10 +51,10 @@ func lineRound(leg Leg) hitch.Section {
 // axes are the directions along a body, across it and up, in the load's axes.
 func axes(b *plan.Body) (along, across, up r3.Vec) {
 	x, y, z := r3.Vec{X: 1}, r3.Vec{Y: 1}, r3.Vec{Z: 1}
-	switch b.Along {
-	case "y":
+	switch b.Axis {
+	case "across":
 		return y, x, z
-	case "z":
+	case "up":
 		return z, x, y
 	}
 	return x, y, z

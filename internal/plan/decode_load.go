@@ -67,7 +67,7 @@ func decodeBody(f fields) Body {
 		Pointer:    f.pointer(),
 		ID:         f.text("id"),
 		Round:      f.text("kind") == "round",
-		Along:      f.text("along"),
+		Axis:       f.text("axis"),
 		Start:      *orZero(start),
 		Length:     f.length("length"),
 		Diameter:   f.length("diameter"),

@@ -28,7 +28,7 @@ type Body struct {
 	Pointer    string
 	ID         string
 	Round      bool   // its section is round; otherwise it has corners
-	Along      string // x, y or z: the direction of its axis
+	Axis       string // along, across or up: the direction in which it runs
 	Start      Point  // of the axis
 	Length     *quantity.Length
 	Diameter   *quantity.Length // of a round one

@@ -163,7 +163,7 @@ var requiredKeys = map[string]string{
 	"/rigging/*":                  "from legs",
 	"/rigging/*/legs/*":           "down end",
 	"/rigging/*/legs/*/end":       "kind",
-	"/load/bodies/*":              "id kind along start",
+	"/load/bodies/*":              "id kind axis start",
 	"/load/bodies/*/start":        "x y z",
 	"/hooks/*":                    "id",
 	"/gear/*/points/*":            "id",
