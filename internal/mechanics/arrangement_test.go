@@ -167,7 +167,7 @@ func (c *mixture) add(m Model, b *Balance) {
 			*n++
 		}
 	}
-	beam, slack, tilted, flat, running, gripping, points := len(m.Bodies) > 1, false, false, b.RightingM < 0.05, false, false, false
+	slack, tilted, flat, running, gripping, points := false, false, b.RightingM < 0.05, false, false, false
 	for i, l := range b.Lines {
 		slack = slack || l.Slack
 		flat = flat || !l.Slack && l.AngleFromHorizontalDeg < 12
@@ -182,8 +182,7 @@ func (c *mixture) add(m Model, b *Balance) {
 			rigid++
 		}
 	}
-	beam = rigid > 1
-	count(&c.beams, beam)
+	count(&c.beams, rigid > 1)
 	count(&c.slack, slack)
 	count(&c.tilted, tilted)
 	count(&c.singular, flat)

@@ -115,3 +115,26 @@ func TestTwoHooksOnATiltedLoad(t *testing.T) {
 		}
 	}
 }
+
+// The other sign: with the center of gravity z above the pick line the lower hook
+// gains W (z/L) tan a. Two legs across from each hook keep the load from rolling.
+func TestTwoHooksHoldingALoadByItsBase(t *testing.T) {
+	const l, w = 6.0, 2000 * gravity
+	for _, z := range []float64{0.5, 1.2} {
+		for _, deg := range []float64{2, 5, 10} {
+			a := deg * math.Pi / 180
+			at := TurnBy(-a, vec(0, 1, 0))
+			m := Model{Bodies: []Body{{Name: "load", MassKg: 2000}}}
+			for _, x := range []float64{-l / 2, l / 2} {
+				p := at.World(vec(x, 0, -z))
+				for _, y := range []float64{-1, 1} {
+					m.Lines = append(m.Lines, rope("leg", math.Hypot(5, 1), 1e10, Hook(vec(p.X, 0, p.Z+5)), Anchor{0, vec(x, y, -z)}))
+				}
+			}
+			r := steady(t, m)
+			near(t, "tilt", r.Bodies[0].TiltDeg, deg, 1e-3)
+			near(t, "higher hook", -r.Hooks[1].LoadN.Z/w, 0.5-z/l*math.Tan(a), 1e-4)
+			near(t, "lower hook", -r.Hooks[0].LoadN.Z/w, 0.5+z/l*math.Tan(a), 1e-4)
+		}
+	}
+}

@@ -8,10 +8,9 @@ import (
 	"gonum.org/v1/gonum/spatial/r3"
 )
 
-// gathered legs: hook, master ring, a ring for each pair of legs, and in each leg a
-// sling, a shackle of pointKg and a stiff link of 0.2 m to the lug. The straight
-// model has the same legs in one piece from the master ring's place, lengths and
-// give added up.
+// linkedBridle hangs a load off center by a master ring and four legs, each a sling, a
+// shackle of pointKg and a stiff link of 0.2 m to the lug. The straight model has the
+// same legs in one piece, lengths and give added up.
 func linkedBridle(mass, pointKg float64, longer [4]float64) (linked, straight Model) {
 	const link, linkEA, sling, top, topEA = 0.2, 1e9, 5.0, 0.8, 1e9
 	slingEA := 250 * mass * gravity
@@ -125,8 +124,7 @@ func TestJointOfARunningRope(t *testing.T) {
 }
 
 // Properties of any arrangement, on every kind: twice the mass on lines twice as
-// stiff doubles the tensions; a mirror mirrors them; a heavier load never turns a
-// line that carries into one that carries less than before by more than its share.
+// stiff doubles the tensions, and a mirror mirrors them.
 func TestPropertiesOfArrangements(t *testing.T) {
 	d := drawer{rand.New(rand.NewPCG(3, 7))}
 	kinds := []func() drawn{d.legs, d.spread, d.twoHooks, d.ring, d.baskets, d.nodes}
@@ -209,6 +207,62 @@ func TestStifferLegNeverCarriesLess(t *testing.T) {
 		after := steady(t, m)
 		if after.Lines[k].TensionN < before.Lines[k].TensionN-1e-4*8650*gravity {
 			t.Errorf("%d legs: leg %d carried %g, stiffer %g", n, k, before.Lines[k].TensionN, after.Lines[k].TensionN)
+		}
+	}
+}
+
+// Whatever the ratio of stiffness to weight and of a point's mass to the load's, an
+// arrangement that must come to rest somewhere does, and its forces balance.
+func TestHarshArrangementsComeToRest(t *testing.T) {
+	d := drawer{rand.New(rand.NewPCG(4, 4))}
+	linked := func() drawn {
+		var longer [4]float64
+		for i := range longer {
+			longer[i] = 5 * d.off() * d.Float64()
+		}
+		m, _ := linkedBridle([]float64{100, 1e3, 1e4, 1e5}[d.IntN(4)], []float64{0.05, 0.3, 1, 5}[d.IntN(4)], longer)
+		return drawn{"linked bridle", m, nil}
+	}
+	idle := 0
+	for i := range 500 {
+		kinds := []func() drawn{d.ring, d.baskets, d.nodes, d.spread, linked}
+		a := kinds[i%len(kinds)]()
+		if a.kind != "linked bridle" {
+			d.harden(a.m)
+		}
+		r, err := Solve(a.m, Options{MaxTiltDeg: 60, MaxStrain: 0.2})
+		if err != nil || r.Verdict == NoBalance || r.Verdict == OutOfReach {
+			t.Errorf("%d, %s: %v %+v", i, a.kind, err, r)
+			continue
+		}
+		if r.Balance == nil {
+			continue
+		}
+		checkForces(t, a.m, r.Balance)
+		for k, l := range a.m.Lines {
+			if l.LengthM < 0.5 && r.Balance.Lines[k].TensionN < 100 {
+				idle++
+			}
+		}
+	}
+	if idle < 20 {
+		t.Errorf("only %d links hung idle", idle)
+	}
+}
+
+// harden makes lines up to a thousand times stiffer, short ones very stiff, and points
+// up to a hundred times lighter.
+func (d drawer) harden(m Model) {
+	f, short, light := math.Pow(10, float64(d.IntN(4))), d.IntN(2) == 0, math.Pow(10, -float64(d.IntN(3)))
+	for i := range m.Lines {
+		m.Lines[i].StiffnessN *= f
+		if short && m.Lines[i].LengthM < 0.5 {
+			m.Lines[i].StiffnessN = 1e9
+		}
+	}
+	for i := range m.Bodies {
+		if m.Bodies[i].Point {
+			m.Bodies[i].MassKg *= light
 		}
 	}
 }

@@ -174,3 +174,60 @@ func TestPublishedChainBridles(t *testing.T) {
 		near(t, row["size_in"]+" of "+row["legs"]+" legs", rated, number(t, row["rated_load_lb"]), number(t, row["rounding"])/2+1e-4*rated)
 	}
 }
+
+// University statics textbook problem (read): 500 kg, lugs 3.0 m apart, at most 3.5 kN
+// a leg, g 9.81 m/s2. The legs stand at 44.48 deg from horizontal at the flattest, and
+// are then 2.10 m long (computed).
+func TestPublishedFlattestAngle(t *testing.T) {
+	legs := func(deg float64) (*Balance, Model) {
+		in := map[string]float64{"mass_kg": 500, "legs": 2, "spacing": 3, "angle_from_horizontal_deg": deg}
+		m := levelLegs(in, 1e10)
+		r, err := Solve(m, Options{GravityMS2: 9.81})
+		if err != nil || r.Verdict != Steady {
+			t.Fatalf("%v %+v", err, r)
+		}
+		return r.Balance, m
+	}
+	lo, hi := 30.0, 60.0
+	for range 40 {
+		mid := (lo + hi) / 2
+		if b, _ := legs(mid); b.Lines[0].TensionN > 3500 {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	near(t, "angle", hi, 44.48, 0.01)
+	_, m := legs(hi)
+	near(t, "length", m.Lines[0].LengthM, 2.10, 0.005)
+}
+
+// Two printed answers that statics contradicts. A coursework page (read) hangs a
+// 1,200 lb beam on cables of 1,500 lb as if another angle than 23.58 deg would do;
+// a Navy page (read) gives an inclined single basket the factor 4, where its two
+// parts lift at most twice what one part bears.
+func TestPrintedAnswersThatStaticsContradicts(t *testing.T) {
+	for _, c := range []struct {
+		deg   float64
+		bears bool
+	}{{23.57, false}, {23.59, true}} {
+		in := inputs(t, "weight_lbf=1200 legs=2")
+		in["angle_from_horizontal_deg"] = c.deg
+		b := steady(t, levelLegs(in, 1e10))
+		if got := b.Lines[0].TensionN <= 1500*poundN; got != c.bears {
+			t.Errorf("at %g deg: %g lbf", c.deg, b.Lines[0].TensionN/poundN)
+		}
+	}
+	for _, height := range []float64{0.3, 1, 10} {
+		m := Model{Bodies: []Body{{Name: "pipe", MassKg: 1000, CenterOfGravity: vec(0, 0, -0.2)}}}
+		hook, long := Hook(vec(0, 0, 20)), math.Hypot(height, 0.25)
+		m.Lines = []Line{rope("basket", 2*long, 1e9, hook, Anchor{0, vec(0, -0.25, 0)}, Anchor{0, vec(0, 0.25, 0)}, hook)}
+		m.Lines[0].Grips = true
+		b := steady(t, m)
+		factor := 1000 * gravity / b.Lines[0].TensionN
+		near(t, "factor", factor, 2*height/long, 1e-3)
+		if factor > 2 {
+			t.Errorf("factor %g", factor)
+		}
+	}
+}
