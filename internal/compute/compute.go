@@ -144,7 +144,7 @@ func dayInput() facts.Input { return input("/lift", "date", "the day of the lift
 // absent picks from the fields of a record those that it lacks.
 func absent(record any, fields ...string) []string {
 	v := facts.ViewOf(record)
-	return slices.DeleteFunc(fields, func(f string) bool {
+	return slices.DeleteFunc(slices.Clone(fields), func(f string) bool {
 		_, ok := v.Field(f)
 		return ok
 	})

@@ -10,6 +10,8 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 	case "loads.phase", "hooks.phase", "beams.phase", "legs.tension_phase", "legs.flattest_phase", "legs.slack_phase",
 		"legs.level_length_m", "loads.center_may_rise_m":
 		return true
+	case "gear.outside_range_m":
+		return true
 	case "legs.length_needed_m":
 		return in(r, "length_open", false)
 	case "parts.hitch_ratio": // whether a sling is laid double is not in the record

@@ -77,6 +77,10 @@ func (w *work) own(g *facts.Gear, item gear.Item) {
 	switch x := item.(type) {
 	case *gear.WireRopeSling:
 		g.EyeKinds = eyeKinds(x)
+	case *gear.InLine:
+		if x.Length != nil && x.Shortest != nil && x.Longest != nil {
+			g.OutsideRangeM = ptr(max(0, float64(*x.Shortest-*x.Length), float64(*x.Length-*x.Longest)))
+		}
 	case *gear.Shackle:
 		if x.PinKind != "" {
 			g.PinKind = &x.PinKind

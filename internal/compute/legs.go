@@ -2,6 +2,7 @@ package compute
 
 import (
 	"math"
+	"slices"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
@@ -73,6 +74,10 @@ func (w *work) newLeg(i int, l hang.Leg) facts.Leg {
 		Split:    w.split(i),
 		Slings:   len(hang.SlingsOf(l.Leg)),
 	}
+	f.Doubled, f.PartsTakenEqual = l.Doubled, l.Doubled && w.cond.Parts == capacity.EqualParts
+	f.Alone = w.legsOnLoad() == 1 && hang.BodyUnder(w.plan, l.Leg) == 0 && (l.End.Kind == plan.To || l.End.Kind == plan.Choke)
+	f.TurningHeld = w.plan.Load.TurningHeldBy != ""
+	f.HandTucked = slices.ContainsFunc(hang.SlingsOf(l.Leg), func(s *gear.WireRopeSling) bool { return tucked(s.Upper) && tucked(s.Lower) })
 	if a := l.End.Attachment; a != nil {
 		f.EndsAt = a.Kind
 		if a.Beam != nil {

@@ -145,21 +145,23 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 		}
 		w.wait(h.Key, []facts.Input{hang.MassInput()}, absent(*h, "load_n")...)
 	}
-	w.unposed(h.Key, absent(*h, "horizontal_n")...)
+	w.unposed(h.Key, absent(*h, "horizontal_n", "lean_from_plumb_deg")...)
 	if !w.oneHook(s) {
 		w.unposed(h.Key, absent(*h, "load_n")...)
 	}
 	if !w.steady() {
 		return
 	}
-	h.HorizontalN = ptr(0.0)
+	h.HorizontalN, h.LeanDeg = ptr(0.0), ptr(0.0)
 	most := -1.0
 	for _, p := range w.hung.Positions {
 		state := p.Hook(s.Hook)
 		if state == nil {
 			continue
 		}
-		h.HorizontalN = ptr(max(*h.HorizontalN, math.Hypot(state.LoadN.X, state.LoadN.Y)))
+		aside := math.Hypot(state.LoadN.X, state.LoadN.Y)
+		h.HorizontalN = ptr(max(*h.HorizontalN, aside))
+		h.LeanDeg = ptr(max(*h.LeanDeg, math.Atan2(aside, -state.LoadN.Z)*180/math.Pi))
 		if p.Worst.HookN[s.Hook] > most {
 			most, h.Phase = p.Worst.HookN[s.Hook], phaseOf(p)
 		}

@@ -88,6 +88,7 @@ type Hook struct {
 	ID               string   `json:"id" doc:"The hook's name."`
 	LoadN            *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given; of several hooks, the most in any phase and at any corner of the tolerances."`
 	HorizontalN      *float64 `json:"horizontal_n,omitempty" doc:"The horizontal part of that, as the plan has it: what pulls the crane sideways."`
+	LeanDeg          *float64 `json:"lean_from_plumb_deg,omitempty" doc:"Angle from plumb of the force on it, as the plan has it: how far its rope is pulled aside; the most in any phase."`
 	Phase            *string  `json:"phase,omitempty" doc:"The phase in which it carries the most. Concerns a lift in phases."`
 	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`

@@ -9,6 +9,11 @@ type Leg struct {
 	Holds                  string   `json:"holds" doc:"What it holds: load, or the id of a beam."`
 	Hitch                  string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"How it holds: straight to a point; by a sling that goes through a point or round a body and up again; choked on a body; or by a sling that runs over a sheave to two points."`
 	Runs                   int      `json:"runs" doc:"Number of straight runs of its sling: two of a basket and over a sheave. Force and angle are those of the run where they are worst."`
+	Doubled                bool     `json:"doubled" doc:"Whether its sling is laid double between its bearings."`
+	PartsTakenEqual        bool     `json:"parts_taken_equal" doc:"Whether the parts of a sling that is laid double are taken to carry alike, as the profile has it."`
+	Alone                  bool     `json:"alone" doc:"Whether it is the only leg that holds the load, and straight or choked: the load can turn below it."`
+	HandTucked             bool     `json:"hand_tucked" doc:"Whether a sling in it has hand-tucked splices at both ends, which turning undoes."`
+	TurningHeld            bool     `json:"turning_held" doc:"Whether the plan says what keeps the load from turning."`
 	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling's eye is put straight into another's."`
 	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,grommet,shackle,hook,load_cell,turnbuckle" doc:"Kind of its lowest part, which goes to the attachment."`
 	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert,beam,body" doc:"Kind of the attachment it goes to; a point of a beam, or a body of the load that its sling goes round."`

@@ -8,6 +8,7 @@ func decodeLoad(f fields) Load {
 		MassKnownBy:         f.text("mass_known_by"),
 		MassTolerance:       f.ratio("mass_tolerance"),
 		Contents:            decodeContents(f.of("contents")),
+		TurningHeldBy:       f.text("turning_held_by"),
 		Freed:               f.text("freed"),
 		StrengthConfirmedBy: f.text("strength_confirmed_by"),
 	}

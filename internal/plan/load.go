@@ -14,6 +14,7 @@ type Load struct {
 	CenterOfGravity     *Point
 	CenterTolerance     *quantity.Length // along, across and up, either way
 	Contents            *Contents
+	TurningHeldBy       string // what keeps it from turning, as tag lines
 	Freed               string // how it is known that nothing holds it down
 	StrengthConfirmedBy string
 	Attachments         []Attachment

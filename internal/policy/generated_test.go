@@ -61,7 +61,8 @@ package liftlint.rules.angle.bad
 // absent fact lets a record pass that broke it.
 func TestNoRuleThatLoadsTakesAbsentForMet(t *testing.T) {
 	loaded, refused, brokeAndMissed := 0, 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	// Most rules are met as they are: of three runs enough are broken.
+	check := func(t *rapid.T) {
 		p, text := generate(t)
 		if p == nil {
 			refused++
@@ -88,7 +89,10 @@ func TestNoRuleThatLoadsTakesAbsentForMet(t *testing.T) {
 		if before.State == policy.Broken && after.State == policy.NotJudged {
 			brokeAndMissed++
 		}
-	})
+	}
+	for range 3 {
+		rapid.Check(t, check)
+	}
 	if loaded < 20 || refused < 5 || brokeAndMissed < 3 {
 		t.Errorf("loaded %d, refused %d, broken and then not judged %d: too few to tell", loaded, refused, brokeAndMissed)
 	}
