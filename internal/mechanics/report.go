@@ -2,6 +2,7 @@ package mechanics
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/num/quat"
 	"gonum.org/v1/gonum/spatial/r3"
@@ -63,6 +64,7 @@ func (b *Balance) leastOf(curves []curve) {
 
 func (s *system) bodyStates(h hanging, st []pose) []BodyState {
 	out := make([]BodyState, len(st))
+	above := s.mastersBelowHook()
 	for b := range st {
 		c := s.model.Bodies[b].CenterOfGravity
 		at := r3.Add(st[b].at, s.reference)
@@ -73,7 +75,7 @@ func (s *system) bodyStates(h hanging, st []pose) []BodyState {
 		}
 		out[b].TiltDeg, out[b].HeadingDeg = tiltAndHeading(s.masses[b].intended, st[b].q)
 		_, out[b].RollsFreely = s.freeRoll(b)
-		out[b].HookOffset, out[b].HasHookOffset = s.hookOffset(h.held, b)
+		out[b].HookOffset, out[b].HasHookOffset = s.hookOffset(h.held, above, b)
 		if h.found {
 			way := r3.Sub(st[b].at, h.held[b].at)
 			out[b].DropM, out[b].SwingM = -way.Z, math.Hypot(way.X, way.Y)
@@ -91,7 +93,11 @@ func (s *system) freeRoll(b int) (r3.Vec, bool) {
 	return s.rollAxis(b)
 }
 
-func (s *system) hookOffset(held []pose, b int) (hook r3.Vec, found bool) {
+// hookOffset takes rings that everything hangs through for the hook they hang from.
+func (s *system) hookOffset(held []pose, above []int, b int) (hook r3.Vec, found bool) {
+	if s.masses[b].point {
+		return r3.Vec{}, false
+	}
 	for i := range s.strands {
 		for _, r := range s.strands[i].runs {
 			other, joined := r.across(b)
@@ -102,10 +108,16 @@ func (s *system) hookOffset(held []pose, b int) (hook r3.Vec, found bool) {
 			if e.body == b {
 				e = r.to
 			}
-			if other != World || found && e.at != hook {
+			at := e.at
+			if slices.Contains(above, other) {
+				at, _ = s.onlyHook()
+			} else if other != World {
 				return r3.Vec{}, false
 			}
-			hook, found = e.at, true
+			if found && at != hook {
+				return r3.Vec{}, false
+			}
+			hook, found = at, true
 		}
 	}
 	d := r3.Sub(hook, held[b].at)

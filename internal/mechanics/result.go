@@ -202,7 +202,8 @@ type BodyState struct {
 	// HookOffset is where the hook stands from plumb over the center of
 	// gravity, horizontally, world axes, meters, were the body held at its
 	// intended attitude with these lines. Known only if HasHookOffset: the body
-	// hangs directly from one hook and nothing else.
+	// hangs from one hook and nothing else, directly or by rings that everything
+	// hangs through.
 	HookOffset    r3.Vec
 	HasHookOffset bool
 	// MayRiseM is how far the center of gravity of this body alone may rise, at

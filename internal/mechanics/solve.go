@@ -54,24 +54,3 @@ func (s *system) judge() Result {
 	}
 	return s.report(h, rests)
 }
-
-// asIntended judges the intended attitude with the hook plumb over the center
-// of gravity, where this is a position of balance for some line lengths.
-func (s *system) asIntended(held []pose) (curve, bool) {
-	st := s.plumb(held)
-	split, ok := s.fittedSplit(st, s.strands)
-	if !ok {
-		return curve{}, false
-	}
-	return s.steadiness(st, split), true
-}
-
-// looseAsIntended names what nothing holds in place at the intended attitude.
-func (s *system) looseAsIntended(held []pose) Result {
-	st := s.plumb(held)
-	split, _ := s.fittedSplit(st, s.strands)
-	if free, ok := s.leftFree(st, split); ok {
-		return Result{Verdict: NoBalance, Why: []Reason{free}}
-	}
-	return s.unsettled(st)
-}

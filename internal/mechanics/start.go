@@ -102,26 +102,6 @@ func over(ties []tie) r3.Vec {
 	return r3.Scale(1/float64(len(ties)), sum)
 }
 
-// plumb shifts everything sideways so that the common center of gravity stands
-// under the hook, where there is only one.
-func (s *system) plumb(st []pose) []pose {
-	out := append([]pose(nil), st...)
-	hook, one := s.onlyHook()
-	if !one {
-		return out
-	}
-	var c r3.Vec
-	for b := range st {
-		c = r3.Add(c, r3.Scale(s.masses[b].weight/s.weight, st[b].at))
-	}
-	shift := r3.Sub(hook, c)
-	for b := range out {
-		out[b].at.X += shift.X
-		out[b].at.Y += shift.Y
-	}
-	return out
-}
-
 // spread guesses where points stand, seen from above: between what they are joined
 // to, close to what short lines join them to. A ring at the end of a bar would
 // else begin under the hook, far from the bar.
@@ -159,17 +139,4 @@ func (s *system) amid(st []pose, b int) {
 		}
 	}
 	st[b].at = r3.Vec{X: sum.X / all, Y: sum.Y / all}
-}
-
-// onlyHook gives the one fixed point that all lines to the world share.
-func (s *system) onlyHook() (at r3.Vec, one bool) {
-	found := false
-	one = true
-	s.each(func(e end) {
-		if e.body == World {
-			one = one && (!found || e.at == at)
-			at, found = e.at, true
-		}
-	})
-	return at, found && one
 }
