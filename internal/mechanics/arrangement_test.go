@@ -208,7 +208,7 @@ func TestArrangementsAgainstAGeneralMinimizer(t *testing.T) {
 		if r.Balance == nil || r.Balance.Rocks || r.Balance.Rests > 1 {
 			continue
 		}
-		checkForces(t, a.m, r.Balance)
+		checkBalance(t, a.m, r.Balance)
 		p, x, ok := find(a.m, a.origins)
 		if !ok {
 			t.Errorf("%d, %s: the minimizer found no place", i, a.kind)

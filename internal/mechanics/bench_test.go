@@ -83,6 +83,8 @@ func BenchmarkSpreaderWithFourSlings(b *testing.B) {
 
 // Four legs at 256 corners of mass, center of gravity and lengths, steadiness
 // judged at each, bounds left out.
+// 2026-11-27: 10 ms, 39 us a corner; 96 of them leave a leg slack and are solved
+// from the beginning.
 func BenchmarkCornersOfFourLegs(b *testing.B) {
 	m := benchLegs(4)
 	first := steady(b, m)
@@ -104,13 +106,16 @@ func BenchmarkCornersOfFourLegs(b *testing.B) {
 }
 
 // A bar between two rings on stiff links, six slings: four bodies.
+// 2026-11-27: 0.38 ms, 153 allocations.
 func BenchmarkBarUnderRings(b *testing.B) { benchSolve(b, barUnderNodes(1e4, 2, 50)) }
 
 // Two baskets that grip a pipe.
-func BenchmarkRunningBaskets(b *testing.B) { benchSolve(b, basket(0.3, 0.01, true)) }
+// 2026-11-27: 54 us, 81 allocations.
+func BenchmarkBasketsThatGrip(b *testing.B) { benchSolve(b, basket(0.3, 0.01, true)) }
 
 // Four legs of a sling, a shackle of 1 kg and a stiff link each, under a master ring
 // and 100 t; and the same with one leg far too long, its shackle hanging idle.
+// 2026-11-27: 0.41 ms, and 3.2 ms while the idle shackle swings to its place.
 func BenchmarkLinkedBridle(b *testing.B) {
 	m, _ := linkedBridle(1e5, 1, [4]float64{0, 0.004, 0, 0.002})
 	benchSolve(b, m)

@@ -125,8 +125,11 @@ func TestBoundOfBasketsThatGrip(t *testing.T) {
 			t.Errorf("%+v", l.Bound)
 		}
 	}
+	m := basket(0.25, 0.02, true)
+	m.Together = [][]int{{0, 1}}
+	wantBound(t, "both on the hook", steady(t, m).Together[0], 1000*gravity, Determinate)
 	// Two at one place: either may carry all, gripping or not.
-	m := basket(0.25, 0, true)
+	m = basket(0.25, 0, true)
 	m.Bodies[0].CenterOfGravity = vec(-2, 0, -0.3)
 	m.Lines[1] = m.Lines[0]
 	b = steady(t, m)

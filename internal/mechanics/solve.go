@@ -26,7 +26,9 @@ type hanging struct {
 func (s *system) judge() Result {
 	h := hanging{held: s.start()}
 	h.found = s.settleByStages(h.held, true)
-	s.grip(h.held)
+	if s.grip(h.held) && !h.found {
+		return s.unsettled(h.held) // where friction takes hold is not known
+	}
 	h.intended, h.applies = s.asIntended(h.held)
 
 	st := slices.Clone(h.held)

@@ -78,8 +78,8 @@ func (s *system) each(f func(e end)) {
 
 // grip lets friction hold the ropes that grip: each of their runs becomes a
 // strand with the share of the length that lies along it at held, where the whole
-// pulls alike.
-func (s *system) grip(held []pose) {
+// pulls alike. It reports whether any does.
+func (s *system) grip(held []pose) bool {
 	var out []strand
 	any := false
 	for i := range s.sliding {
@@ -98,11 +98,12 @@ func (s *system) grip(held []pose) {
 		}
 	}
 	if !any {
-		return
+		return false
 	}
 	s.strands = out
 	s.soften(math.Inf(1))
 	s.stretch = make([]float64, len(out))
 	s.trialReach = make([]float64, len(out))
 	s.caughtBy = make([]bool, len(out))
+	return true
 }
