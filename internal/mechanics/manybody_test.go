@@ -138,3 +138,29 @@ func TestTwoHooksHoldingALoadByItsBase(t *testing.T) {
 		}
 	}
 }
+
+// Statics: a lifting beam on one pin, its load on two plumb slings of one length that
+// stand as far apart below as above. Load and beam stay parallel, so the load's own
+// center of gravity, z below its points and e off the middle, counts as if it hung in
+// the beam: tilt = atan(e/(H + z)), H the pin above the lower holes.
+func TestLiftingBeamWithItsLoadParallel(t *testing.T) {
+	const top, e = 0.5, 0.05
+	for _, z := range []float64{0, 0.2, 1} {
+		m := Model{Bodies: []Body{{Name: "beam", MassKg: 0.01}, {Name: "load", MassKg: 6000}}}
+		m.Lines = []Line{
+			rope("top", 3, 1e11, Hook(vec(0, 0, 10)), Anchor{0, vec(0, 0, top)}),
+			rope("left", 2, 1e11, Anchor{0, vec(-1.5, 0, 0)}, Anchor{1, vec(-1.5-e, 0, z)}),
+			rope("right", 2, 1e11, Anchor{0, vec(1.5, 0, 0)}, Anchor{1, vec(1.5-e, 0, z)}),
+		}
+		if z == 0 { // else the load rolls about the line of its points
+			m.Bodies[1].CenterOfGravity.Z = -1e-3
+		}
+		r, err := Solve(m, Options{})
+		if err != nil || r.Verdict != Steady {
+			t.Fatalf("%v %+v", err, r)
+		}
+		want := degrees(math.Atan(e / (top + math.Max(z, 1e-3))))
+		near(t, "tilt of the beam", r.Balance.Bodies[0].TiltDeg, want, 1e-3)
+		near(t, "tilt of the load", r.Balance.Bodies[1].TiltDeg, want, 1e-3)
+	}
+}

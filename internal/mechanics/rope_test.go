@@ -62,6 +62,31 @@ func TestRopeOverASheaveToTwoPoints(t *testing.T) {
 	steady(t, legs)
 }
 
+// A rope from hook to hook that runs through sheaves at both ends of a bar: the bar
+// tilts without lengthening it, so only its center of gravity, z below the sheaves,
+// rights it (derived: by z), where two ropes would hold it level by themselves. About
+// the vertical it is a bifilar pendulum, righted by a^2/h, its ropes h long and each a
+// from the middle (mechanics textbooks).
+func TestBarOnOneRunningRope(t *testing.T) {
+	trapeze := func(z float64) Model {
+		m := Model{Bodies: []Body{{Name: "load", MassKg: 400}}}
+		left, right := vec(-1.5, 0, z), vec(1.5, 0, z)
+		m.Lines = []Line{rope("rope", 8, 1e10, Hook(vec(-1.5, 0, 9)), Anchor{0, left}, Anchor{0, right}, Hook(vec(1.5, 0, 9)))}
+		return m
+	}
+	for _, z := range []float64{0.05, 0.4, 2} {
+		b := steady(t, trapeze(z))
+		near(t, "righting", b.RightingM, math.Min(z, 1.5*1.5/4), 1e-4)
+		near(t, "may rise", b.Bodies[0].MayRiseM, z, 1e-4)
+		near(t, "tension", b.Lines[0].TensionN, 200*gravity, 1e-3)
+	}
+	wantOverturn(t, "level with the sheaves", trapeze(0), UnsteadyAsIntended)
+	// Off its middle it has no place: it tilts until one run takes what it must.
+	off := trapeze(0.4)
+	off.Bodies[0].CenterOfGravity.X = 0.3
+	wantOverturn(t, "off the middle", off, Turned)
+}
+
 // Two ropes side by side over one sheave share in one way only, and the bound
 // knows it: four separate legs would have two each.
 func TestTwoRunningRopesAreDeterminate(t *testing.T) {
