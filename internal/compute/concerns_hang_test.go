@@ -7,11 +7,11 @@ import "liftlint/internal/facts"
 // ratings.
 func arrangedConcernsNot(r facts.View, field string) bool {
 	switch field {
-	case "loads.phase", "hooks.phase", "beams.phase", "legs.tension_phase", "legs.flattest_phase", "legs.slack_phase",
-		"legs.level_length_m", "loads.center_may_rise_m":
+	case "loads.phase", "hooks.phase", "hooks.lean_phase", "beams.phase", "legs.tension_phase", "legs.flattest_phase", "legs.slack_phase",
+		"legs.level_length_m":
 		return true
 	case "gear.outside_range_m":
-		return true
+		return !in(r, "kind", "turnbuckle")
 	case "legs.length_needed_m":
 		return in(r, "length_open", false)
 	case "parts.hitch_ratio": // whether a sling is laid double is not in the record

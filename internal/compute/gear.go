@@ -7,6 +7,7 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/quantity"
 )
 
 func (w *work) gear() {
@@ -78,15 +79,32 @@ func (w *work) own(g *facts.Gear, item gear.Item) {
 	case *gear.WireRopeSling:
 		g.EyeKinds = eyeKinds(x)
 	case *gear.InLine:
-		if x.Length != nil && x.Shortest != nil && x.Longest != nil {
-			g.OutsideRangeM = ptr(max(0, float64(*x.Shortest-*x.Length), float64(*x.Length-*x.Longest)))
-		}
+		w.setTo(g, x)
 	case *gear.Shackle:
 		if x.PinKind != "" {
 			g.PinKind = &x.PinKind
 			return
 		}
 		w.wait(g.Key, []facts.Input{input(x.Pointer, "pin_kind", x.ID+"'s kind of pin")}, "pin_kind")
+	}
+}
+
+// setTo holds the length that a turnbuckle is set to against its range.
+func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
+	if x.Kind != gear.TurnbuckleKind {
+		return
+	}
+	if x.Length != nil && x.Shortest != nil && x.Longest != nil {
+		g.OutsideRangeM = ptr(max(0, float64(*x.Shortest-*x.Length), float64(*x.Length-*x.Longest)))
+		return
+	}
+	for _, of := range []struct {
+		field, label string
+		value        *quantity.Length
+	}{{"length", "length", x.Length}, {"shortest", "shortest length", x.Shortest}, {"longest", "longest length", x.Longest}} {
+		if of.value == nil {
+			w.wait(g.Key, []facts.Input{input(x.Pointer, of.field, x.ID+"'s "+of.label)}, "outside_range_m")
+		}
 	}
 }
 

@@ -15,6 +15,9 @@ func (w *work) steady() bool { return w.hung.Reason == "" && w.hung.Steady() }
 // inPhases reports whether the lift has phases.
 func (w *work) inPhases() bool { return len(w.plan.Phases) > 0 }
 
+// phases is the number of positions that are looked at.
+func (w *work) phases() int { return max(1, len(w.hung.Positions)) }
+
 // phaseOf names the phase of a position; nil for a lift in one attitude.
 func phaseOf(p hang.Position) *string {
 	if p.Phase == "" {
@@ -45,7 +48,7 @@ func failedAt(p *hang.Position) string {
 
 // describe sets what is known of the load as it hangs.
 func (w *work) describe(l *facts.Load) {
-	l.HangsFrom, l.Phases = "one_hook", max(1, len(w.hung.Positions))
+	l.HangsFrom, l.Phases = "one_hook", w.phases()
 	if len(w.plan.Hooks) > 1 {
 		l.HangsFrom = "several_hooks"
 	}
@@ -54,7 +57,7 @@ func (w *work) describe(l *facts.Load) {
 	}
 	l.Hangs, l.TiltDeg, l.RightingM = ptr("steady"), ptr(-1.0), ptr(math.Inf(1))
 	l.DropM, l.SwingM = ptr(math.Inf(-1)), ptr(0.0)
-	mayRise := math.Inf(1)
+	l.MayRiseM, l.HooksLeanDeg = ptr(math.Inf(1)), ptr(0.0)
 	for _, p := range w.hung.Positions {
 		b := p.Balance
 		body := b.Bodies[0]
@@ -69,14 +72,12 @@ func (w *work) describe(l *facts.Load) {
 			righting = 0
 		}
 		l.RightingM = ptr(min(*l.RightingM, righting))
-		mayRise = min(mayRise, body.MayRiseM)
+		l.MayRiseM = ptr(min(*l.MayRiseM, body.MayRiseM))
+		l.HooksLeanDeg = ptr(max(*l.HooksLeanDeg, w.hooksLeanDeg(p)))
 		l.DropM, l.SwingM = ptr(max(*l.DropM, body.DropM)), ptr(max(*l.SwingM, body.SwingM))
 		if l.HangsFrom == "one_hook" { // under which it comes to rest
 			l.PlumbOffsetM = ptr(max(body.SwingM, value(l.PlumbOffsetM)))
 		}
-	}
-	if !math.IsInf(mayRise, 1) {
-		l.MayRiseM = &mayRise
 	}
 	l.ThrustN, l.FlattestLegDeg = w.thrust()
 }

@@ -87,9 +87,7 @@ func (w *work) newLeg(i int, l hang.Leg) facts.Leg {
 	if l.End.Kind == plan.Basket || l.End.Kind == plan.RunsTo {
 		f.Runs = 2
 	}
-	if l.OpenM != nil {
-		f.LengthOpen, f.LengthNeededM = true, l.OpenM
-	}
+	f.Phases, f.LengthOpen, f.LengthNeededM = w.phases(), l.LeftOpen(w.plan), l.OpenM
 	return f
 }
 
@@ -249,6 +247,9 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 	}
 	if f.Split == settledByStiffness {
 		w.unposed(f.Key, absent(f, open...)...)
+	}
+	if f.LengthOpen {
+		w.unposed(f.Key, absent(f, "length_needed_m")...)
 	}
 	if !w.steady() {
 		return

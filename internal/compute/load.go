@@ -5,6 +5,7 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/hang"
+	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
 )
@@ -45,7 +46,7 @@ func (w *work) load() {
 	w.wait(loadKey, []facts.Input{hang.MassInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "plumb_offset_m", "drop_m", "swing_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
+	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "center_may_rise_m", "hooks_lean_from_plumb_deg", "plumb_offset_m", "drop_m", "swing_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
 	if w.steady() && w.hung.Failed() != nil {
 		w.explain(loadKey, w.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
 	}
@@ -121,6 +122,7 @@ func (w *work) hook(support int, s plan.Support) {
 		RiggingMassKg:    massKg(w.below(s)),
 		BodyWidthM:       number(hook.BodyWidth),
 		OfSeveral:        len(w.plan.Hooks) > 1,
+		Phases:           w.phases(),
 	}
 	w.onHook(&h, s)
 	w.wait(h.Key, []facts.Input{w.hookInput(hook, "body_width", "the width of "+w.hookName(hook)+"'s section")}, absent(h, "body_width_m")...)
@@ -161,7 +163,9 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 		}
 		aside := math.Hypot(state.LoadN.X, state.LoadN.Y)
 		h.HorizontalN = ptr(max(*h.HorizontalN, aside))
-		h.LeanDeg = ptr(max(*h.LeanDeg, math.Atan2(aside, -state.LoadN.Z)*180/math.Pi))
+		if lean := leanDeg(state); h.LeanPhase == nil || lean > *h.LeanDeg+sameLeanDeg {
+			h.LeanDeg, h.LeanPhase = ptr(max(*h.LeanDeg, lean)), phaseOf(p)
+		}
 		if p.Worst.HookN[s.Hook] > most {
 			most, h.Phase = p.Worst.HookN[s.Hook], phaseOf(p)
 		}
@@ -173,6 +177,26 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 	default:
 		h.LoadN = ptr(most + h.RiggingMassKg*quantity.StandardGravity)
 	}
+}
+
+// sameLeanDeg is the difference below which hooks lean alike, so that every
+// machine names the same phase.
+const sameLeanDeg = 1e-6
+
+// leanDeg is the angle from plumb of the force on a hook.
+func leanDeg(h *mechanics.HookState) float64 {
+	return math.Atan2(math.Hypot(h.LoadN.X, h.LoadN.Y), -h.LoadN.Z) * 180 / math.Pi
+}
+
+// hooksLeanDeg is the largest of all hooks in a position.
+func (w *work) hooksLeanDeg(p hang.Position) float64 {
+	most := 0.0
+	for h := range w.plan.Hooks {
+		if state := p.Hook(h); state != nil {
+			most = max(most, leanDeg(state))
+		}
+	}
+	return most
 }
 
 // riggingMassKg adds up what is given of the mass of links, slings and

@@ -73,9 +73,10 @@ type Load struct {
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
 	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
-	MayRiseM           *float64 `json:"center_may_rise_m,omitempty" doc:"How much higher its center of gravity may lie before the load no longer rights itself, all else being the same. Absent where it turns over; does not concern a load that turns over however high the hook, nor one whose center of gravity could rise without end."`
+	MayRiseM           *float64 `json:"center_may_rise_m,omitempty" doc:"How much higher its center of gravity may lie before the load no longer rights itself, all else being the same. Absent where it turns over."`
 	DropM              *float64 `json:"drop_m,omitempty" doc:"By how much its center of gravity comes to rest lower than with the load held as intended under the same hooks: what it drops when it comes free; negative where it rises."`
 	SwingM             *float64 `json:"swing_m,omitempty" doc:"How far its center of gravity moves sideways as it comes free, the hooks staying where they are."`
+	HooksLeanDeg       *float64 `json:"hooks_lean_from_plumb_deg,omitempty" doc:"The largest angle from plumb of the force on one of its hooks, as the plan has it and in any phase: how far a hoist rope is pulled aside."`
 	HangsFrom          string   `json:"hangs_from" enum:"one_hook,several_hooks" doc:"Whether it hangs from one hook or from several."`
 	Phases             int      `json:"phases" doc:"Number of positions that were looked at, one for each step of each phase; 1 for a lift in one attitude."`
 	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it does not hang steady or, where it always does, is tilted the most. Concerns a lift in phases."`
@@ -89,6 +90,8 @@ type Hook struct {
 	LoadN            *float64 `json:"load_n,omitempty" doc:"Force on the hook from the load and the rigging whose mass is given; of several hooks, the most in any phase and at any corner of the tolerances."`
 	HorizontalN      *float64 `json:"horizontal_n,omitempty" doc:"The horizontal part of that, as the plan has it: what pulls the crane sideways."`
 	LeanDeg          *float64 `json:"lean_from_plumb_deg,omitempty" doc:"Angle from plumb of the force on it, as the plan has it: how far its rope is pulled aside; the most in any phase."`
+	LeanPhase        *string  `json:"lean_phase,omitempty" doc:"The phase in which that is. Concerns a lift in phases."`
+	Phases           int      `json:"phases" doc:"Number of positions that were looked at, as of the load."`
 	Phase            *string  `json:"phase,omitempty" doc:"The phase in which it carries the most. Concerns a lift in phases."`
 	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`

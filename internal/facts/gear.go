@@ -12,7 +12,7 @@ type Gear struct {
 	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`
 	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link or hook. A shackle and a bridle have none."`
 	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle has none of its own."`
-	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles of which the plan gives the shortest and the longest length."`
+	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles."`
 	PinKind              *string     `json:"pin_kind,omitempty" enum:"screw,bolt,round" doc:"Kind of pin. Concerns shackles."`
 	TemperatureGiven     bool        `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
 	LowestC              *float64    `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`

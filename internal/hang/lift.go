@@ -25,6 +25,12 @@ type Leg struct {
 	OpenM *float64
 }
 
+// LeftOpen reports whether the plan leaves the length of one sling of the leg open
+// and gives the height of what it hangs from, so that the length can be found.
+func (l *Leg) LeftOpen(p *plan.Plan) bool {
+	return l.Route.open != nil && p.Supports[l.Support].Height != nil
+}
+
 // Trouble is a fault of the plan that comes out when it is hung: as it is
 // described, the lift can't exist.
 type Trouble struct {
