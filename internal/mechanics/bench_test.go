@@ -115,7 +115,8 @@ func BenchmarkBasketsThatGrip(b *testing.B) { benchSolve(b, basket(0.3, 0.01, tr
 
 // Four legs of a sling, a shackle of 1 kg and a stiff link each, under a master ring
 // and 100 t; and the same with one leg far too long, its shackle hanging idle.
-// 2026-11-27: 0.41 ms, and 3.2 ms while the idle shackle swings to its place.
+// 2026-11-27: 0.45 ms, and 0.86 ms while the idle shackle swings to its place; 3.2 ms
+// before steps followed the arcs of lines that turn.
 func BenchmarkLinkedBridle(b *testing.B) {
 	m, _ := linkedBridle(1e5, 1, [4]float64{0, 0.004, 0, 0.002})
 	benchSolve(b, m)

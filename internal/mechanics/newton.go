@@ -47,6 +47,35 @@ func (s *system) newtonOnce(st []pose, damping float64, locked bool) bool {
 	return true
 }
 
+// bend adds to the step what follows from lines turning on the way: a point on a
+// short stiff link moves on an arc, and a straight step along it would stretch the
+// link. What the step would stretch lines beyond what was foreseen is taken off by
+// the same second derivatives (geodesic acceleration; Transtrum and Sethna 2012,
+// from memory).
+func (s *system) bend(st []pose, locked bool) {
+	s.move(st)
+	more := s.trialGrad
+	clear(more)
+	for i := range s.strands {
+		if s.stretch[i] <= 0 && !s.caughtBy[i] {
+			continue
+		}
+		l := &s.strands[i]
+		u := s.pullOn(st, l, locked)
+		beyond := l.reach(s.trial) - l.length - s.stretch[i] - dot(u, s.step)
+		for k := range more {
+			more[k] -= l.rate * beyond * u[k]
+		}
+	}
+	solveCholesky(s.factor, s.n, more)
+	if norm(more) > 0.75*norm(s.step) {
+		return
+	}
+	for k := range more {
+		s.step[k] += more[k]
+	}
+}
+
 // catch marks the slack lines that the step would draw taut, and reports whether
 // that changes anything.
 func (s *system) catch(st []pose, locked bool) bool {

@@ -53,6 +53,9 @@ func (s *system) advance(st []pose, g, damping, floor float64, locked bool) (flo
 			continue
 		}
 		foreseen := dot(s.grad, s.step) + 0.5*s.curvature() + s.caught(st)
+		if s.hasPoints() {
+			s.bend(st, locked)
+		}
 		s.move(st)
 		got := s.energyChange(s.step)
 		switch {
