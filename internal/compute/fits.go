@@ -53,9 +53,15 @@ func (w *work) otherSupport(leg hang.Leg) plan.Support {
 	return w.plan.Supports[leg.Support]
 }
 
-// secondEye is the lower eye of a basket's sling, over what it goes up to.
+// secondEye is the other end of a basket, its lower eye or the shackle in it, on
+// what it goes up to.
 func (w *work) secondEye(leg plan.Leg, over surface) {
-	if s, ok := leg.Down[len(leg.Down)-1].Item.(*gear.WireRopeSling); ok && over.kind != onPoint {
+	last := leg.Down[len(leg.Down)-1].Item
+	s, ok := last.(*gear.WireRopeSling)
+	switch {
+	case !ok:
+		w.joined(leg.ID, last, surfaceOf(last, gear.UpperEnd, false), over)
+	case over.kind != onPoint:
 		w.eye(leg.ID, s, "lower", s.Lower, over)
 	}
 }
@@ -99,7 +105,11 @@ func (w *work) slingFits(leg plan.Leg, n int, s *gear.WireRopeSling, above surfa
 	}
 	if next := leg.Down[n+1]; !isSling(next) {
 		lowest := n+1 == len(leg.Down)-1 && leg.End.Kind == plan.To
-		w.eye(leg.ID, s, "lower", s.Lower, surfaceOf(next.Item, gear.UpperEnd, lowest))
+		end := gear.UpperEnd
+		if leg.End.Kind == plan.Basket {
+			end = gear.LowerEnd // it hangs from the other support, and the sling from it
+		}
+		w.eye(leg.ID, s, "lower", s.Lower, surfaceOf(next.Item, end, lowest))
 	}
 }
 
@@ -128,6 +138,9 @@ func (w *work) overHook(where string, item gear.Item, upper, hook surface) {
 // joined are two closed parts in one another: each has to go into the other.
 // How wide a hook's own eye is inside, no plan says.
 func (w *work) joined(where string, item gear.Item, below, above surface) {
+	if above.kind == onHook && below.kind == onLoop {
+		return // an endless sling goes over any hook; how it is bent is no fit
+	}
 	if above.kind == onHook {
 		w.overHook(where, item, below, above)
 		return

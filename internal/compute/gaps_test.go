@@ -114,6 +114,7 @@ func situations(t testing.TB) map[string]func() tree {
 	}
 	maps.Copy(list, gearSituations(t))
 	maps.Copy(list, fitSituations(t))
+	maps.Copy(list, arrangedSituations(t))
 	return list
 }
 

@@ -20,6 +20,7 @@ func (w *work) gear() {
 			ID:                  base.ID,
 			Kind:                string(base.Kind),
 			Uses:                count[base.ID],
+			Hitches:             w.hitchesOf(item),
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,

@@ -2,6 +2,7 @@ package compute
 
 import (
 	"math"
+	"slices"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
@@ -82,6 +83,27 @@ func ropeOfLeg(leg plan.Leg) (gear.Rope, string, string) {
 	return rope, id, pointer
 }
 
+// hitchesOf lists the hitches that an item makes where it is used: the last sling of
+// a leg makes that of the leg, those above it pull straight.
+func (w *work) hitchesOf(item gear.Item) []string {
+	list := []string{}
+	for _, s := range w.plan.Supports {
+		for _, leg := range s.Legs {
+			if !slices.ContainsFunc(leg.Down, func(u plan.Use) bool { return u.Item == item && isRope(item) }) {
+				continue
+			}
+			made := straight
+			if item == lastRope(leg) {
+				made = hitchOf(leg.End.Kind)
+			}
+			if !slices.Contains(list, made) {
+				list = append(list, made)
+			}
+		}
+	}
+	return list
+}
+
 // goesRound sets what a sling lies round or runs through.
 func (w *work) goesRound(leg hang.Leg, f *facts.Hitch) {
 	r := leg.End.Round
@@ -96,12 +118,15 @@ func (w *work) goesRound(leg hang.Leg, f *facts.Hitch) {
 	}
 	f.Round, f.On, f.Turns = r.Body.ID, "body_with_corners", r.Turns
 	f.EdgesProtected, f.HeldAgainstSliding = r.Softened, r.HeldBy != ""
-	f.BodyLengthM = number(r.Body.Length)
+	if f.BodyLengthM = number(r.Body.Length); f.BodyLengthM == nil {
+		w.wait(f.Key, []facts.Input{input(r.Body.Pointer, "length", r.Body.ID+"'s length")}, "body_length_m")
+	}
 	if r.Body.Round {
 		f.On = "round_body"
 	}
 	if f.Surface = r.Body.Surface; f.Surface == "" {
 		f.Surface = notGiven
+		w.wait(f.Key, []facts.Input{surfaceInput(r.Body)}, "surface")
 	}
 }
 
@@ -227,7 +252,7 @@ func (w *work) basket(i int, f *facts.Hitch) {
 	}
 	mu, known := capacity.Friction(capacity.Surface(f.Surface))
 	if round && !known {
-		w.wait(f.Key, []facts.Input{w.surfaceInput(i)}, "friction_holds_ratio", "slips_ratio")
+		w.wait(f.Key, []facts.Input{surfaceInput(w.hung.Legs[i].End.Round.Body)}, "friction_holds_ratio", "slips_ratio")
 	}
 	f.ForceRatio = ptr(1.0)
 	for _, p := range w.hung.Positions {
@@ -255,8 +280,7 @@ func (w *work) basket(i int, f *facts.Hitch) {
 // mostRatio stands for ratios that grow without end, as over nothing.
 const mostRatio = 1000.0
 
-func (w *work) surfaceInput(i int) facts.Input {
-	b := w.hung.Legs[i].End.Round.Body
+func surfaceInput(b *plan.Body) facts.Input {
 	return input(b.Pointer, "surface", "what the surface of "+b.ID+" is")
 }
 
@@ -283,7 +307,7 @@ func (w *work) lean(i int, leg hang.Leg, f *facts.Hitch) {
 	}
 	mu, known := capacity.Friction(capacity.Surface(f.Surface))
 	if !known {
-		w.wait(f.Key, []facts.Input{w.surfaceInput(i)}, "friction_needed_over_given_ratio")
+		w.wait(f.Key, []facts.Input{surfaceInput(w.hung.Legs[i].End.Round.Body)}, "friction_needed_over_given_ratio")
 		return
 	}
 	f.FrictionNeededRatio = ptr(min(mostRatio, hitch.NeededFriction(*f.LeanDeg)/mu))

@@ -10,14 +10,13 @@ import (
 // rateInLeg rates a part of a leg; a sling by the hitch that it is used in.
 func (w *work) rateInLeg(i int, leg plan.Leg, item gear.Item, p *facts.Part) {
 	_, grommet := item.(*gear.Grommet)
-	sling := grommet || isSling(plan.Use{Item: item})
 	last := item == lastRope(leg)
 	switch {
-	case sling && last && leg.End.Kind == plan.Choke:
+	case last && leg.End.Kind == plan.Choke:
 		w.rateChoke(i, item, p)
-	case sling && last && leg.End.Kind == plan.Basket:
+	case last && leg.End.Kind == plan.Basket:
 		w.rateBasket(i, item, p)
-	case sling && last && leg.End.Kind == plan.RunsTo:
+	case last && leg.End.Kind == plan.RunsTo:
 		w.rateOverSheave(i, item, p)
 	case grommet:
 		w.rateParts(leg, item, p)
@@ -26,12 +25,19 @@ func (w *work) rateInLeg(i int, leg plan.Leg, item gear.Item, p *facts.Part) {
 	}
 }
 
+func isRope(item gear.Item) bool {
+	switch item.(type) {
+	case *gear.WireRopeSling, *gear.Grommet:
+		return true
+	}
+	return false
+}
+
 // lastRope is the last sling of a leg, of either kind.
 func lastRope(leg plan.Leg) gear.Item {
 	var last gear.Item
 	for _, u := range leg.Down {
-		switch u.Item.(type) {
-		case *gear.WireRopeSling, *gear.Grommet:
+		if isRope(u.Item) {
 			last = u.Item
 		}
 	}

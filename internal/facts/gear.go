@@ -6,12 +6,13 @@ type Gear struct {
 	ID                   string      `json:"id" doc:"Its number in the plan."`
 	Kind                 string      `json:"kind" enum:"wire_rope_sling,grommet,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,sheave_block,spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
 	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
+	Hitches              []string    `json:"hitches" enum:"straight,basket,choke,over_sheave" doc:"The hitches that it makes where it is used, each once: the last sling of a leg makes the hitch of the leg, those above it pull straight. Empty for what is no sling."`
 	Labels               []string    `json:"labels" doc:"A company's own labels of it, each as label=value."`
 	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
 	TaggedWithBridle     bool        `json:"tagged_with_bridle" doc:"Whether the tag of a bridle holds for it, and it has none of its own."`
 	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`
-	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link or hook. A shackle and a bridle have none."`
-	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle has none of its own."`
+	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link or hook. A shackle, a bridle, a beam and what stands in line with a leg have none."`
+	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle and a beam have none of their own."`
 	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles."`
 	PinKind              *string     `json:"pin_kind,omitempty" enum:"screw,bolt,round" doc:"Kind of pin. Concerns shackles."`
 	TemperatureGiven     bool        `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`

@@ -252,3 +252,23 @@ func TestDecodePartsInLine(t *testing.T) {
 		t.Errorf("%+v", g.Tag)
 	}
 }
+
+// TestPinsInBeams: a shackle that hangs in a point of a beam has its pin in the
+// plate there, unless the plan says otherwise; another has it where the plan does.
+func TestPinsInBeams(t *testing.T) {
+	hung := func(pairs ...string) gear.End {
+		p := good(t, changedIn(t, arranged, pairs...))
+		return p.Supports[1].Legs[0].Down[0].Item.(*gear.Shackle).Pin
+	}
+	first := []string{"{down: [S4, K3], end: {kind: choke", "{down: [K3, S4], end: {kind: choke"}
+	if pin := hung(first...); pin != gear.UpperEnd {
+		t.Errorf("pin %q", pin)
+	}
+	if pin := hung(append(first, "- {id: K3, kind: shackle}", "- {id: K3, kind: shackle, pin: lower}")...); pin != gear.LowerEnd {
+		t.Errorf("pin %q, though the plan says lower", pin)
+	}
+	p := good(t, arranged)
+	if k := p.Supports[3].Legs[0].Down[0].Item.(*gear.Shackle); k.Pin != "" {
+		t.Errorf("the pin of K1, which hangs from no beam, is %q", k.Pin)
+	}
+}

@@ -25,7 +25,31 @@ func (l *linker) supports(list []fields) []Support {
 		l.allLegsOfBridle(all[i])
 		l.carries(all, i, f.of("legs").node)
 	}
+	for _, s := range all {
+		pinsInBeam(s)
+	}
 	return all
+}
+
+// pinsInBeam puts the pins of the shackles that hang in a point of a beam into its
+// plate, where the plan does not say otherwise: at their upper ends.
+func pinsInBeam(s Support) {
+	if s.Point == nil {
+		return
+	}
+	var tops []Use
+	if len(s.By) > 0 {
+		tops = s.By[:1]
+	} else {
+		for _, leg := range slices.Concat(s.Legs, s.Parked) {
+			tops = append(tops, leg.Down[:min(1, len(leg.Down))]...)
+		}
+	}
+	for _, u := range tops {
+		if k, ok := u.Item.(*gear.Shackle); ok && k.Pin == "" {
+			k.Pin = gear.UpperEnd
+		}
+	}
 }
 
 // support finds what legs hang from: a hook or a point of a beam.

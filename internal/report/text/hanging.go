@@ -23,6 +23,13 @@ func (p *printer) howItHangs(r *lint.Result) {
 		if above := aboveLegs(d, r.Units); above != "" {
 			p.item("", "  Above the legs: ", plain, above+".")
 		}
+		if inside := insideBeams(d, r.Units); inside != "" {
+			p.item("", "  In the beams: ", plain, inside+".")
+		}
+		if len(d.Positions) > 0 {
+			p.blank()
+			p.columns(phaseRows(d, r.Units))
+		}
 	}
 	p.blank()
 }
@@ -37,13 +44,74 @@ func sentences(d *facts.Document, units quantity.System) []string {
 	if load.TiltAtWorstDeg != nil && load.Corners > 0 {
 		out = append(out, "by up to "+figure("tilt_deg", *load.TiltAtWorstDeg, units)+" within its tolerances")
 	}
-	if len(d.Hooks) > 0 && d.Hooks[0].LoadN != nil {
-		out = append(out, figure("load_n", *d.Hooks[0].LoadN, units)+" on the hook")
+	out = append(out, onHooks(d, units)...)
+	if load.Phases > 1 {
+		out = append(out, fmt.Sprintf("looked at in %d positions, of which each figure is the worst", load.Phases))
 	}
-	if n := d.Lifts[0].LegsThatCount; load.TiltDeg != nil && n > 0 && n < d.Lifts[0].Legs {
-		out = append(out, fmt.Sprintf("%d of %d legs are taken to carry", n, d.Lifts[0].Legs))
+	if n, of := d.Lifts[0].LegsThatCount, legsThatShare(d); load.TiltDeg != nil && n > 0 && n < of {
+		out = append(out, fmt.Sprintf("%d of %d legs are taken to carry", n, of))
 	}
 	return out
+}
+
+// legsThatShare counts the legs whose share is counted and not settled by statics.
+func legsThatShare(d *facts.Document) int {
+	n := 0
+	for _, l := range d.Legs {
+		if l.TensionCountedN != nil {
+			n++
+		}
+	}
+	return n
+}
+
+// onHooks tells the force on each hook.
+func onHooks(d *facts.Document, units quantity.System) []string {
+	var out []string
+	for _, h := range d.Hooks {
+		switch {
+		case h.LoadN == nil:
+		case h.OfSeveral:
+			out = append(out, figure("load_n", *h.LoadN, units)+" on hook "+h.ID)
+		default:
+			out = append(out, figure("load_n", *h.LoadN, units)+" on the hook")
+		}
+	}
+	return out
+}
+
+// insideBeams tells what squeezes and bends each beam, and how it is tilted.
+func insideBeams(d *facts.Document, units quantity.System) string {
+	var beams []string
+	for _, b := range d.Beams {
+		if b.TiltDeg == nil || b.CompressionN == nil || b.BendingNm == nil {
+			continue
+		}
+		beams = append(beams, fmt.Sprintf("%s squeezed by %s, bent by %s, tilted by %s", b.ID, figure("compression_n", *b.CompressionN, units),
+			figure("bending_nm", *b.BendingNm, units), figure("tilt_deg", *b.TiltDeg, units)))
+	}
+	return strings.Join(beams, "; ")
+}
+
+// phaseRows has a row for each position and a column for each leg, with the force
+// in it.
+func phaseRows(d *facts.Document, units quantity.System) [][]string {
+	head := []string{"phase"}
+	for _, l := range d.Legs {
+		head = append(head, l.ID)
+	}
+	rows := [][]string{head}
+	for _, x := range d.Positions {
+		if x.Leg == d.Legs[0].ID {
+			rows = append(rows, []string{x.Phase})
+		}
+		cell := "released"
+		if x.TensionN != nil {
+			cell = figure("tension_n", *x.TensionN, units)
+		}
+		rows[len(rows)-1] = append(rows[len(rows)-1], cell)
+	}
+	return rows
 }
 
 // hangs words how the load hangs.
