@@ -22,18 +22,14 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		return in(r, "bending_rated", false)
 	case "beams.least_top_angle_from_horizontal_deg", "beams.top_angle_too_flat_deg":
 		return in(r, "least_top_angle_given", false)
-	case "hitches.body_width_m", "hitches.body_over_rope_ratio":
-		return in(r, "on", "point")
 	case "hitches.perimeter_d", "hitches.choke_angle_deg", "hitches.choke_lands":
 		return !in(r, "kind", "choke")
 	case "hitches.force_ratio":
 		return !in(r, "kind", "basket")
 	case "hitches.friction_holds_ratio", "hitches.slips_ratio", "hitches.friction_needed_over_given_ratio":
 		return !in(r, "kind", "basket") || in(r, "on", "point")
-	case "hitches.lean_along_body_deg":
+	case "hitches.lean_along_body_deg", "hitches.body_length_m":
 		return in(r, "on", "point", "sheave")
-	case "hitches.body_length_m":
-		return true
 	case "positions.tension_n", "positions.angle_from_horizontal_deg":
 		return in(r, "released", true)
 	}

@@ -37,13 +37,11 @@ func (w *work) hitch(i int, leg hang.Leg) {
 	}
 	w.goesRound(leg, &f)
 	bend := w.bentRound(leg)
-	if leg.End.Attachment == nil || leg.End.Kind == plan.RunsTo {
-		f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
-		over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
-		f.BodyOverRopeRatio = ratio(over, number(rope.Diameter))
-		if rope.Diameter == nil {
-			w.wait(f.Key, []facts.Input{input(pointer, "diameter", id+"'s diameter")}, "body_over_rope_ratio")
-		}
+	f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
+	over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
+	f.BodyOverRopeRatio = ratio(over, number(rope.Diameter))
+	if rope.Diameter == nil {
+		w.wait(f.Key, []facts.Input{input(pointer, "diameter", id+"'s diameter")}, "body_over_rope_ratio")
 	}
 	switch leg.End.Kind {
 	case plan.Choke:
@@ -126,7 +124,6 @@ func (w *work) goesRound(leg hang.Leg, f *facts.Hitch) {
 	}
 	if f.Surface = r.Body.Surface; f.Surface == "" {
 		f.Surface = notGiven
-		w.wait(f.Key, []facts.Input{surfaceInput(r.Body)}, "surface")
 	}
 }
 

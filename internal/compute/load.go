@@ -50,7 +50,7 @@ func (w *work) load() {
 	if w.steady() && w.hung.Failed() != nil {
 		w.explain(loadKey, w.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
 	}
-	if w.steady() {
+	if w.steady() && l.HangsFrom == "several_hooks" {
 		w.explain(loadKey, facts.Reason{Text: "the load hangs from several hooks"}, absent(l, "plumb_offset_m")...)
 	}
 	if w.plan.Load.CenterOfGravity != nil {

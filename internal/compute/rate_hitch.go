@@ -45,19 +45,28 @@ func lastRope(leg plan.Leg) gear.Item {
 }
 
 // hitchTag is the rated load that an item's own tag shows for a hitch, or why there
-// is none. field is that of the tag.
-func hitchTag(item gear.Item, field string) rating {
+// is none. field is that of the tag. That a tag which can be read shows none is
+// found at the sling, and so is a tag of its own that can't be read or is missing;
+// that of a bridle rates straight legs.
+func (w *work) hitchTag(item gear.Item, field string) rating {
 	base := item.Base()
+	hitch := words(field[:len(field)-len("_rated_load")])
 	if base.Tag == nil || base.Tag.Condition != gear.Legible {
-		return rating{reason: unreadable(item)}
+		why := unreadable(item)
+		s, ok := item.(*gear.WireRopeSling)
+		if why.Told = ok; ok && base.Tag == nil {
+			if b := w.bridleOf(s); b != nil {
+				why = facts.Reason{Text: b.ID + "'s tag is for straight legs: what " + s.ID + " may carry in a " + hitch + " hitch is not on it"}
+			}
+		}
+		return rating{reason: why}
 	}
 	load := base.Tag.ChokerRatedLoad
 	if field == "basket_rated_load" {
 		load = base.Tag.BasketRatedLoad
 	}
 	if load == nil {
-		label := base.ID + "'s rated load in a " + words(field[:len(field)-len("_rated_load")]) + " hitch"
-		return rating{needs: []facts.Input{input(base.Tag.Pointer, field, label)}}
+		return rating{reason: facts.Reason{Text: base.ID + "'s tag shows no rated load in a " + hitch + " hitch", Told: true}}
 	}
 	return rating{ratedN: ptr(load.Newtons), pointer: base.Tag.Pointer + "/" + field}
 }
@@ -81,7 +90,7 @@ func (w *work) used(p *facts.Part, ratio float64) {
 // rateChoke takes the choker rating on the tag, less what the angle of the choke
 // takes.
 func (w *work) rateChoke(i int, item gear.Item, p *facts.Part) {
-	if !w.rateBy(p, hitchTag(item, "choker_rated_load")) {
+	if !w.rateBy(p, w.hitchTag(item, "choker_rated_load")) {
 		w.out.Gaps.CopyTo(p.Key, "rated_load_n", p.Key, "hitch_ratio")
 		return
 	}
@@ -101,6 +110,19 @@ func (w *work) rateChoke(i int, item gear.Item, p *facts.Part) {
 // notRated says why nothing is known of what a part may carry in its hitch.
 func (w *work) notRated(p *facts.Part, why string) {
 	w.explain(p.Key, facts.Reason{Text: why}, "hitch_ratio", "rated_load_n", "used_ratio")
+}
+
+// bentTooSharply says why nothing is known of a sling that is bent round less than
+// itself, which is found at the hitch; not so over corners that are softened, of
+// which the plan gives the bare edge.
+func (w *work) bentTooSharply(i int, p *facts.Part, how string, bend float64, err error) {
+	r := w.hung.Legs[i].End.Round
+	softened := r != nil && !r.Body.Round && r.Softened
+	text := "of " + p.ID + " " + how + " nothing can be said: " + err.Error()
+	if softened {
+		text += "; give the radius that it is bent round over what softens the edges of " + r.Body.ID + " as edge_radius"
+	}
+	w.explain(p.Key, facts.Reason{Text: text, Told: bend < 1 && !softened}, "hitch_ratio", "rated_load_n", "used_ratio")
 }
 
 // statedBend is the diameter over the rope's for which basket ratings are usually
@@ -133,7 +155,7 @@ func (w *work) bendOf(i int, p *facts.Part) *float64 {
 // rateBasket takes the basket rating on the tag, which is for both runs, less what
 // the bend takes; each run may carry half of it.
 func (w *work) rateBasket(i int, item gear.Item, p *facts.Part) {
-	if !w.rateBy(p, hitchTag(item, "basket_rated_load")) {
+	if !w.rateBy(p, w.hitchTag(item, "basket_rated_load")) {
 		w.out.Gaps.CopyTo(p.Key, "rated_load_n", p.Key, "hitch_ratio")
 		return
 	}
@@ -146,7 +168,7 @@ func (w *work) rateBasket(i int, item gear.Item, p *facts.Part) {
 		rated, err = capacity.BasketRatedN(*p.MarkedLoadN, nominalN(item), *bend, statedBend(item))
 	}
 	if err != nil {
-		w.notRated(p, "of "+p.ID+" in its basket nothing can be said: "+err.Error())
+		w.bentTooSharply(i, p, "in its basket", *bend, err)
 		return
 	}
 	w.used(p, rated / *p.MarkedLoadN / 2)
@@ -181,7 +203,7 @@ func (w *work) rateOverSheave(i int, item gear.Item, p *facts.Part) {
 	// Twice one run's rating is what a basket of it would be rated for.
 	both, err := capacity.BasketRatedN(2**p.MarkedLoadN, nominalN(item), *bend, statedBend(item))
 	if err != nil {
-		w.notRated(p, "of "+p.ID+" over its sheave nothing can be said: "+err.Error())
+		w.bentTooSharply(i, p, "over its sheave", *bend, err)
 		return
 	}
 	w.used(p, both / *p.MarkedLoadN / 2)

@@ -1,6 +1,8 @@
 package mechanics
 
 import (
+	"slices"
+
 	"gonum.org/v1/gonum/spatial/r3"
 )
 
@@ -28,7 +30,7 @@ func findSpins(s *system) []spin {
 	s.each(func(e end) {
 		if !seen[e] {
 			seen[e] = true
-			spins = append(spins, s.spinsAbout(e)...)
+			spins = append(spins, s.spinsAbout(e, nil)...)
 		}
 	})
 	for b := range s.masses {
@@ -39,34 +41,68 @@ func findSpins(s *system) []spin {
 	return spins
 }
 
-// spinsAbout cuts every line at the point e and looks for parts of the model
-// that lost their last hook by it. They can turn about the vertical through e.
-func (s *system) spinsAbout(e end) []spin {
+// idleSpins are the turns about the vertical that only slack lines stand in the way
+// of: those too let nothing fall.
+func (s *system) idleSpins(tension []float64) []spin {
+	idle := make([]bool, len(s.strands))
+	for i := range idle {
+		idle[i] = tension[i] <= s.idle
+	}
+	if !slices.Contains(idle, true) {
+		return nil
+	}
+	var spins []spin
+	seen := map[end]bool{}
+	s.each(func(e end) {
+		if !seen[e] {
+			seen[e] = true
+			spins = append(spins, s.spinsAbout(e, idle)...)
+		}
+	})
+	return spins
+}
+
+// spinsAbout cuts every line at the point e, those that are idle besides, and
+// looks for parts of the model that lost their last hook by it. They can turn
+// about the vertical through e.
+func (s *system) spinsAbout(e end, idle []bool) []spin {
 	var spins []spin
 	done := make([]bool, len(s.masses))
 	for b := range s.masses {
 		if done[b] {
 			continue
 		}
-		part, hung := s.partOf(b, e)
+		part, hung := s.partOf(b, e, idle)
 		for _, p := range part {
 			done[p] = true
 		}
-		if !hung {
+		if !hung && (idle == nil || s.hangs(b, idle)) {
 			spins = append(spins, spin{bodies: part, about: e})
 		}
 	}
 	return spins
 }
 
-// partOf lists the bodies still joined to b with the lines at e cut, and says
-// whether one of them still reaches a hook.
-func (s *system) partOf(b int, e end) (part []int, hung bool) {
+// hangs reports whether a body still reaches a hook with idle lines cut.
+func (s *system) hangs(b int, idle []bool) bool {
+	_, hung := s.partOf(b, end{body: nowhere}, idle)
+	return hung
+}
+
+// nowhere is the body of an end at which no line ends.
+const nowhere = World - 1
+
+// partOf lists the bodies still joined to b with the lines at e and those that are
+// idle cut, and says whether one of them still reaches a hook.
+func (s *system) partOf(b int, e end, idle []bool) (part []int, hung bool) {
 	in := make([]bool, len(s.masses))
 	in[b] = true
 	part = []int{b}
 	for i := 0; i < len(part); i++ {
 		for k := range s.strands {
+			if idle != nil && idle[k] {
+				continue
+			}
 			for _, r := range s.strands[k].runs {
 				other, joined := r.across(part[i])
 				switch {

@@ -44,7 +44,7 @@ func (s *system) steadiness(st []pose, tension []float64) curve {
 	for i := range r {
 		trace += math.Abs(reduced[i*r+i])
 	}
-	s.holdSpins(st, reduced)
+	s.holdSpins(st, reduced, append(s.idleSpins(tension), s.spins...))
 	eigen(reduced, v, r)
 	low := 0
 	for i := range r {
@@ -134,13 +134,13 @@ func (s *system) perRadian(a []float64, b int) {
 	}
 }
 
-// holdSpins makes the free spins stiff, so that they are not found.
-func (s *system) holdSpins(st []pose, a []float64) {
+// holdSpins makes free spins stiff, so that they are not found.
+func (s *system) holdSpins(st []pose, a []float64, spins []spin) {
 	r := s.turns
 	var basis [][]float64
-	for i := range s.spins {
+	for i := range spins {
 		v := make([]float64, r)
-		s.fill(st, &s.spins[i], v)
+		s.fill(st, &spins[i], v)
 		if norm(v) == 0 {
 			continue // nothing but points
 		}

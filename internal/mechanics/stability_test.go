@@ -186,3 +186,29 @@ func TestIntendedAttitude(t *testing.T) {
 		t.Fatalf("meant level: %+v", r)
 	}
 }
+
+// TestSlackLineLeavesNoDoubt: a load that has come to hang plumb below one of two
+// hooks stands, though nothing but the slack line of the other keeps it from
+// turning about the vertical; one held by its base below its center of gravity
+// falls all the same.
+func TestSlackLineLeavesNoDoubt(t *testing.T) {
+	hung := func(headX, headZ float64) Model {
+		return Model{
+			Bodies: []Body{{MassKg: 1000}},
+			Lines: []Line{
+				{From: Hook(r3.Vec{X: headX, Z: headZ + 5}), To: Anchor{At: r3.Vec{X: headX, Z: headZ}}, LengthM: 5, StiffnessN: 1e8},
+				{From: Hook(r3.Vec{X: -1, Z: 4}), To: Anchor{At: r3.Vec{X: -1, Z: -3}}, LengthM: 7, StiffnessN: 1e8},
+			},
+		}
+	}
+	result, err := Solve(hung(0, 6), Options{})
+	if err != nil || result.Verdict != Steady {
+		t.Fatalf("%v %+v", err, result)
+	}
+	if lines := result.Balance.Lines; lines[0].Slack || !lines[1].Slack && lines[1].TensionN > 100 {
+		t.Errorf("%g N and %g N", lines[0].TensionN, lines[1].TensionN)
+	}
+	if result, err := Solve(hung(0, -1), Options{}); err != nil || result.Verdict != Overturns {
+		t.Errorf("held by its base: %v %+v", err, result)
+	}
+}
