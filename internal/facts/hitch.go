@@ -11,8 +11,8 @@ type Hitch struct {
 	On                  string   `json:"on" enum:"round_body,body_with_corners,point,sheave" doc:"What that is."`
 	Turns               int      `json:"turns" doc:"How often it goes round a body; 1 where it goes through a point or over a sheave."`
 	EndsApart           bool     `json:"ends_apart" doc:"Whether its two ends go to two points."`
-	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, or diameter of a sheave. Does not concern a point."`
-	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the rope is bent round over its own: that of the body, of a sheave, or twice the radius of corners. Does not concern a point."`
+	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, thickness of a point, or diameter of a sheave."`
+	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the rope is bent round over its own: that of the body or the sheave, the thickness of a point, or twice the radius of corners."`
 	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in rope diameters. Concerns a choke."`
 	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`
 	ChokeAngleDeg       *float64 `json:"choke_angle_deg,omitempty" doc:"Angle between the standing part and the loop: as the plan sets it, and no more than the pull leaves of it; the least in any phase. Concerns a choke."`
@@ -27,5 +27,5 @@ type Hitch struct {
 	HeldAgainstSliding  bool     `json:"held_against_sliding" doc:"Whether the plan says what keeps it from sliding along the body."`
 	LegsOnLoad          int      `json:"legs_on_load" doc:"Number of legs that hold the load in all."`
 	LoadTilts           bool     `json:"load_tilts" doc:"Whether the load is meant to be tilted or turned while it hangs."`
-	BodyLengthM         *float64 `json:"body_length_m,omitempty" doc:"Length of the body. Concerns a sling round a body of which the plan gives it."`
+	BodyLengthM         *float64 `json:"body_length_m,omitempty" doc:"Length of the body. Concerns a sling round a body."`
 }

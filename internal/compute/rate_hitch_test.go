@@ -1,0 +1,72 @@
+package compute_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"liftlint/internal/facts"
+)
+
+// why is what a part's rating waits for, and whether a finding says so already.
+func why(t testing.TB, f *facts.Facts, key string) (text string, told bool) {
+	t.Helper()
+	gap := lacks(t, f, key, "used_ratio")
+	for _, r := range gap.Reasons {
+		told = told || r.Told
+	}
+	return labels(gap), told
+}
+
+// TestHitchNotRated: what is found at the sling or at the hitch is told already; what
+// no rule finds is not.
+func TestHitchNotRated(t *testing.T) {
+	const tag = "condition: legible, rated_load: 4 t, basket_rated_load: 8 t, hitch: vertical"
+	box := []string{"kind: round, axis: along", "kind: box, axis: along", "diameter: 600 mm", "width: 600 mm, height: 600 mm, edge_radius: 5 mm"}
+	for _, c := range []struct {
+		name  string
+		pairs []string
+		want  string
+		told  bool
+	}{
+		{"no basket rating", []string{", basket_rated_load: 8 t", ""}, "shows no rated load in a basket hitch", true},
+		{"illegible", []string{tag, "condition: illegible"}, "illegible", true},
+		{"thinner than its rope", []string{"diameter: 600 mm", "diameter: 15 mm"}, "not bent round a body less than 1 rope diameter wide", true},
+		{"bare edges", box, "not bent round a body less than 1 rope diameter wide", true},
+		{"softened edges", append([]string{"body: pipe", "softened: true, body: pipe"}, box...), "as edge_radius", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f, _ := computeText(t, changed(t, inBaskets, c.pairs...))
+			text, told := why(t, f, "part/hook/1/W1")
+			if !strings.Contains(text, c.want) || told != c.told {
+				t.Errorf("%q, told %v", text, told)
+			}
+		})
+	}
+}
+
+// TestChokeOfABridlesLeg: its tag is for straight legs, and no rule says so.
+func TestChokeOfABridlesLeg(t *testing.T) {
+	v := rulesBase(t, "bridle").
+		set("load/bodies", []any{parse(t, "{id: bar, kind: round, axis: across, start: {x: 0 m, y: 0 m, z: 1 m}, length: 2 m, diameter: 200 mm, surface: dry_steel}")}).
+		set("rigging/0/legs/0", parse(t, "{down: [S1], end: {kind: choke, round: {body: bar, station: 0.1 m}}}"))
+	f, _ := v.compute(t)
+	text, told := why(t, f, "part/hook/1/S1")
+	if !strings.Contains(text, "B1's tag is for straight legs") || told {
+		t.Errorf("%q, told %v", text, told)
+	}
+}
+
+// TestHitchesOfGear: each sling by the hitch that it makes.
+func TestHitchesOfGear(t *testing.T) {
+	f, _ := computeText(t, changed(t, choked, "PITCH", "0", "STATION", "4", "EYE", "300",
+		"gear:\n", "gear:\n  - {id: U, kind: wire_rope_sling, core: iwrc, diameter: 20 mm, length: 2 m}\n  - {id: K, kind: shackle, inside_length: 60 mm}\n  - {id: X, kind: wire_rope_sling}\n",
+		"down: [C]", "down: [U, K, C]"))
+	for id, want := range map[string][]string{"U": {"straight"}, "C": {"choke"}, "K": {}, "X": {}} {
+		got, _ := find(t, f, "gear/"+id).Field("hitches")
+		if diff := cmp.Diff(want, got); diff != "" {
+			t.Errorf("%s: %s", id, diff)
+		}
+	}
+}
