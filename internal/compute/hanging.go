@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 
+	"gonum.org/v1/gonum/spatial/r3"
+
 	"liftlint/internal/facts"
 	"liftlint/internal/hang"
 	"liftlint/internal/mechanics"
@@ -66,6 +68,7 @@ func (w *work) describe(l *facts.Load) {
 		}
 		if body.TiltDeg > *l.TiltDeg {
 			l.TiltDeg, l.Phase = ptr(body.TiltDeg), phaseOf(p)
+			l.PitchDeg, l.RollDeg = slopeDeg(body.Attitude, r3.Vec{X: 1}), slopeDeg(body.Attitude, r3.Vec{Y: 1})
 		}
 		righting := max(0, b.RightingM)
 		if body.RollsFreely {
@@ -80,6 +83,12 @@ func (w *work) describe(l *facts.Load) {
 		}
 	}
 	l.ThrustN, l.FlattestLegDeg = w.thrust()
+}
+
+// slopeDeg is the angle from horizontal of an axis of a body as it hangs.
+func slopeDeg(a mechanics.Attitude, axis r3.Vec) *float64 {
+	v := a.World(axis)
+	return ptr(math.Atan2(v.Z, math.Hypot(v.X, v.Y)) * 180 / math.Pi)
 }
 
 func value(v *float64) float64 {
@@ -194,6 +203,7 @@ func (w *work) describeLeg(i int, f *facts.Leg) {
 		if line.TensionN > *f.TensionN {
 			f.TensionN, f.TensionPhase = ptr(line.TensionN), phaseOf(p)
 			f.ShareRatio = share(p, i)
+			w.pullAtEnd(p, line, f)
 		}
 		for _, run := range line.Runs {
 			f.ThrustN = ptr(max(*f.ThrustN, horizontal(run)))
@@ -203,6 +213,24 @@ func (w *work) describeLeg(i int, f *facts.Leg) {
 		}
 	}
 	w.describeLegAtWorst(i, f)
+}
+
+// plumbShare is how level a leg has to go, as a share of its length, for a direction
+// in plan to mean anything.
+const plumbShare = 1e-3
+
+// pullAtEnd sets the direction of a leg seen from above, and what its first run
+// pulls on its end.
+func (w *work) pullAtEnd(p hang.Position, line *mechanics.LineState, f *facts.Leg) {
+	run := line.Runs[0]
+	along := p.Balance.Bodies[0].Attitude.World(r3.Vec{X: 1})
+	f.PlanDirectionDeg = ptr(0.0)
+	if math.Hypot(run.Direction.X, run.Direction.Y) > plumbShare {
+		turn := math.Atan2(run.Direction.Y, run.Direction.X) - math.Atan2(along.Y, along.X)
+		f.PlanDirectionDeg = ptr(math.Remainder(turn, 2*math.Pi) * 180 / math.Pi)
+	}
+	pull := r3.Scale(run.TensionN, run.ToPull)
+	f.PullAlongN, f.PullAcrossN, f.PullUpN = &pull.X, &pull.Y, &pull.Z
 }
 
 func (w *work) describeLegAtWorst(i int, f *facts.Leg) {

@@ -237,7 +237,7 @@ func (w *work) legsThatCount() int {
 // explainLeg notes why figures of a leg are absent. The bound and the counted
 // force do not concern a leg whose force statics settles.
 func (w *work) explainLeg(i int, f facts.Leg) {
-	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "tension_at_worst_n", "thrust_n", "share_ratio", "tension_judged_n", "judged_by")...)
+	w.unposed(f.Key, absent(f, "slack", "angle_from_horizontal_deg", "tension_n", "tension_at_worst_n", "direction_in_plan_deg", "pull_along_n", "pull_across_n", "pull_up_n", "thrust_n", "share_ratio", "tension_judged_n", "judged_by")...)
 	if f.AngleStated {
 		w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", f.Key, "stated_angle_off_deg")
 	}

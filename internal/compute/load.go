@@ -46,7 +46,7 @@ func (w *work) load() {
 	w.wait(loadKey, []facts.Input{hang.MassInput()}, absent(l, "mass_kg", "mass_upper_kg")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_known_by", "how the load's mass is known")}, absent(l, "mass_known_by")...)
 	w.wait(loadKey, []facts.Input{input("/load", "mass_tolerance", "the tolerance of the load's mass")}, absent(l, "mass_tolerance_ratio")...)
-	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "righting_m", "center_may_rise_m", "hooks_lean_from_plumb_deg", "plumb_offset_m", "drop_m", "swing_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
+	w.unposed(loadKey, absent(l, "hangs", "hangs_at_worst", "tilt_at_worst_deg", "tilt_deg", "pitch_from_horizontal_deg", "roll_from_horizontal_deg", "righting_m", "center_may_rise_m", "hooks_lean_from_plumb_deg", "plumb_offset_m", "drop_m", "swing_m", "thrust_n", "flattest_leg_from_horizontal_deg")...)
 	if w.steady() && w.hung.Failed() != nil {
 		w.explain(loadKey, w.notAtWorst(), absent(l, "tilt_at_worst_deg")...)
 	}

@@ -71,6 +71,8 @@ type Load struct {
 	WorstCorner        *string  `json:"worst_corner,omitempty" doc:"What is where then, in words. Concerns a load that does not hang steady there."`
 	TiltAtWorstDeg     *float64 `json:"tilt_at_worst_deg,omitempty" doc:"The largest tilt within the tolerances; the same as tilt_deg where there are none."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Angle between the load as it hangs and as it is meant to hang. Absent where it turns over."`
+	PitchDeg           *float64 `json:"pitch_from_horizontal_deg,omitempty" doc:"Angle of its x axis from horizontal as it hangs, positive where that end is up; of the position in which it is tilted the most."`
+	RollDeg            *float64 `json:"roll_from_horizontal_deg,omitempty" doc:"The same of its y axis."`
 	RightingM          *float64 `json:"righting_m,omitempty" doc:"Least moment that rights the load when it is turned, per radian, over its weight: the length of a pendulum equally steady. Absent where it turns over."`
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
 	MayRiseM           *float64 `json:"center_may_rise_m,omitempty" doc:"How much higher its center of gravity may lie before the load no longer rights itself, all else being the same. Absent where it turns over."`

@@ -37,6 +37,10 @@ type Leg struct {
 	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
 	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greatest of its own force, at worst, and of what the profile lets decide besides: the counted force or the bound."`
 	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,bound" doc:"Which of these that is."`
+	PlanDirectionDeg       *float64 `json:"direction_in_plan_deg,omitempty" doc:"Direction in which it goes down and away from what it hangs from, seen from above: from the load's x axis toward its y axis. 0 for a plumb leg."`
+	PullAlongN             *float64 `json:"pull_along_n,omitempty" doc:"How much it pulls on its end along the x axis of what it holds; the load's own axes, or the beam's."`
+	PullAcrossN            *float64 `json:"pull_across_n,omitempty" doc:"The same along the y axis."`
+	PullUpN                *float64 `json:"pull_up_n,omitempty" doc:"The same along the z axis."`
 	ThrustN                *float64 `json:"thrust_n,omitempty" doc:"Horizontal part of its own force, which squeezes the load."`
 	AngleStated            bool     `json:"angle_stated" doc:"Whether the plan states the angle at which it is meant to hang."`
 	StatedAngleDeg         *float64 `json:"stated_angle_from_horizontal_deg,omitempty" doc:"The angle from horizontal that the plan states. Does not concern a leg without."`

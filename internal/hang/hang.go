@@ -180,6 +180,11 @@ func (y *layout) pointerOf(body int) string {
 			return y.lift.plan.Beams[i].Item.Pointer
 		}
 	}
+	for i, b := range y.node {
+		if b == body && b >= 0 {
+			return y.lift.plan.Supports[i].Pointer
+		}
+	}
 	return "/rigging/0"
 }
 

@@ -150,6 +150,8 @@ func TestFaultsOfPhases(t *testing.T) {
 			`60 plan/duplicate_id: "tail" is named twice among the hooks released: leave one out`}},
 		{"all released", []string{"[tail]", "[tail, head]"}, []string{
 			`60 plan/wrong_part: every hook is released: at least one has to carry the load`}},
+		{"a hook that never carries", []string{"{name: level, pitch: 0 deg}", "{name: level, pitch: 0 deg, released: [tail]}", "step: 5 deg}", "step: 5 deg, released: [tail]}"}, []string{
+			`58 plan/wrong_part: hook tail is released in every phase: leave it out of the plan, or say in which phase it carries`}},
 	})
 }
 

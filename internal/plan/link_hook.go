@@ -28,6 +28,20 @@ func (l *linker) hooksAndPhases(root fields) {
 		l.turning(f)
 		l.released(f.of("released"))
 	}
+	l.releasedThroughout(root.of("phases").items())
+}
+
+// releasedThroughout reports a hook that carries in no phase.
+func (l *linker) releasedThroughout(phases []fields) {
+	if len(phases) == 0 {
+		return
+	}
+	for _, f := range phases[0].of("released").items() {
+		everywhere := func(phase fields) bool { return slices.Contains(phase.texts("released"), f.node.Text) }
+		if !slices.ContainsFunc(phases, func(phase fields) bool { return !everywhere(phase) }) {
+			l.fault(WrongPart, f.node, fmt.Sprintf("hook %s is released in every phase: leave it out of the plan, or say in which phase it carries", f.node.Text))
+		}
+	}
 }
 
 // hookStands sees that a hook has both its coordinates or none.
