@@ -94,21 +94,21 @@ func TestGirder(t *testing.T) {
 	near(t, "east, east end higher", figure(t, f, "position/east end higher/east/1", "tension_n"), w-west+slope, 50)
 }
 
-// TestGirderLeans: as first drawn the east hook stands 1 m beyond its lug, and both
-// slings lean out, with level pulls that are alike: the westward one of the west
-// leg is that of the east leg. Over 6.178 m and 6.149 m of leg their level ways add
-// up to 1 m. A center of gravity 0.1 m further west, and the slope, put another
+// TestGirderLeans: as first drawn the east boom head stands 2 m beyond its lug, and
+// both slings lean out in line with their hoist ropes, with level pulls that are
+// alike: the westward one of the west leg is that of the east leg. Over 10 m of rope
+// and 6.178 m and 6.149 m of leg their level ways add up to 2 m. A center of gravity 0.1 m further west, and the slope, put another
 // W 0.1/18 and W 1/18 tan 3 deg on the west leg.
 func TestGirderLeans(t *testing.T) {
 	f := example(t, "girder").facts(t)
 	w := 22440 * gravity
 	west := w * (18 - 8.6) / 18
 	way := func(level float64) float64 {
-		return 6.178*math.Sin(math.Atan(level/west)) + 6.149*math.Sin(math.Atan(level/(w-west)))
+		return 16.178*math.Sin(math.Atan(level/west)) + 16.149*math.Sin(math.Atan(level/(w-west)))
 	}
 	low, high := 0.0, w
 	for range 60 {
-		if mid := (low + high) / 2; way(mid) < 1 {
+		if mid := (low + high) / 2; way(mid) < 2 {
 			low = mid
 		} else {
 			high = mid

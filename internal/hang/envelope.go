@@ -98,7 +98,7 @@ func boundOf(b mechanics.Bound) float64 {
 // hooks takes what is on each hook, where that is more than before.
 func (e *Envelope) hooks(pos *Position, b *mechanics.Balance) {
 	for _, h := range pos.layout.hooks() {
-		if state := hookAt(b, pos.layout.hookAt[h]); state != nil {
+		if state := hookAt(b, pos.layout.headOf(h)); state != nil {
 			e.HookN[h] = max(e.HookN[h], r3.Norm(state.LoadN))
 		}
 	}
@@ -117,7 +117,7 @@ func (p *Position) Hook(h int) *mechanics.HookState {
 	if !slices.Contains(p.layout.hooks(), h) {
 		return nil
 	}
-	return hookAt(p.Balance, p.layout.hookAt[h])
+	return hookAt(p.Balance, p.layout.headOf(h))
 }
 
 // center takes one position of the center of gravity, or another mass; false

@@ -27,6 +27,7 @@ type layout struct {
 	beamAt []placing // by beam
 	around []around  // by leg: the basket or choke of it
 
+	swings   []int           // by hook: its body in the model where it swings on its hoist rope; -1 of a sole hook
 	beam     []int           // by beam: its body in the model, -1 where it is not used
 	node     []int           // by support below a beam: the body of what hangs there, -1 for none
 	nodeLine []int           // by support: the line of that
@@ -138,6 +139,29 @@ func (y *layout) hangsAt(support int) r3.Vec {
 	below, _ := heightOf(s)
 	at.Z -= below
 	return at
+}
+
+// usualRopeM is the length of hoist rope above each of several hooks where the plan
+// gives none, in meters: a short one (this project's own choice). On a shorter rope
+// a hook swings less far after the legs that pull it aside, and leans more.
+const usualRopeM = 10.0
+
+// headOf is what a hook hangs from: the head of the boom, plumb over where it
+// stands with the load held; a sole hook is fixed, since the load comes to hang
+// plumb below it.
+func (y *layout) headOf(hook int) r3.Vec {
+	at := y.hookAt[hook]
+	if len(y.lift.plan.Hooks) > 1 {
+		at.Z += y.lift.ropeM(hook)
+	}
+	return at
+}
+
+func (l *lifter) ropeM(hook int) float64 {
+	if rope := l.plan.Hooks[hook].HoistRope; rope != nil {
+		return float64(*rope)
+	}
+	return usualRopeM
 }
 
 // hooks in use, by their index.

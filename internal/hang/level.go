@@ -76,7 +76,11 @@ func (l *Lift) HookAboveM() float64 {
 		for _, s := range y.lift.plan.Supports {
 			if s.Hook >= 0 && slices.Contains(y.hooks(), s.Hook) {
 				above, _ := heightOf(s)
-				hook = max(hook, y.hookAt[s.Hook].Z+above)
+				at := y.hookAt[s.Hook]
+				if n := y.swings[s.Hook]; n >= 0 {
+					at = p.Balance.Bodies[n].Origin
+				}
+				hook = max(hook, at.Z+above)
 			}
 		}
 		body := p.Balance.Bodies[0]

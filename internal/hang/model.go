@@ -20,10 +20,26 @@ func (y *layout) model() mechanics.Model {
 	l := y.lift
 	var m mechanics.Model
 	m.Bodies = append(m.Bodies, mechanics.Body{Name: "the load", MassKg: l.mass, CenterOfGravity: l.center(), Intended: y.attitude})
+	y.addHooks(&m)
 	y.addBeams(&m)
 	y.addNodes(&m)
 	y.addLines(&m)
 	return m
+}
+
+// addHooks adds the hooks where the load hangs from several: each swings on its
+// hoist rope.
+func (y *layout) addHooks(m *mechanics.Model) {
+	y.swings = slices.Repeat([]int{-1}, len(y.lift.plan.Hooks))
+	if len(y.lift.plan.Hooks) == 1 {
+		return
+	}
+	for _, h := range y.hooks() {
+		y.swings[h] = len(m.Bodies)
+		name := "hook " + y.lift.plan.Hooks[h].ID
+		m.Bodies = append(m.Bodies, mechanics.Body{Name: name, Point: true, MassKg: leastNodeKg})
+		m.Lines = append(m.Lines, y.rigid(name, mechanics.Hook(y.headOf(h)), y.swings[h], y.lift.ropeM(h)))
+	}
 }
 
 // addBeams adds those that are used, each with the rigging that hangs from it as
@@ -115,6 +131,8 @@ func (y *layout) addNodes(m *mechanics.Model) {
 func (y *layout) upper(support int) mechanics.Anchor {
 	s := y.lift.plan.Supports[support]
 	switch {
+	case s.Hook >= 0 && y.swings[s.Hook] >= 0:
+		return mechanics.Anchor{Body: y.swings[s.Hook]}
 	case s.Hook >= 0:
 		return mechanics.Hook(y.hookAt[s.Hook])
 	case y.node[support] >= 0:

@@ -36,6 +36,7 @@ func decodeHook(f fields) Hook {
 		ID:        f.text("id"),
 		X:         f.length("x"),
 		Y:         f.length("y"),
+		HoistRope: f.length("hoist_rope"),
 		BodyWidth: f.length("body_width"),
 		Throat:    f.length("throat"),
 		Latch:     f.text("latch"),

@@ -53,6 +53,7 @@ type Hook struct {
 	// Where it stands over the load, from the datum corner; nil: plumb over what
 	// it holds.
 	X, Y      *quantity.Length
+	HoistRope *quantity.Length // free length of the rope above it
 	BodyWidth *quantity.Length
 	Throat    *quantity.Length
 	Latch     string
