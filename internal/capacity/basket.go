@@ -11,13 +11,15 @@ const basketParts = 2
 
 // BasketRatedN is what a basket is rated for as it is used, in newtons, both
 // parts vertical, round a body so many rope diameters wide. tagBasketN is its
-// tag's rating, which is stated for a body of statedBodyOverRope; nominalN is
-// the nominal strength of its rope. Where that is known the rating is twice it
-// times BendEfficiency over 5, where it is 0, not known, the tag's times the
-// ratio of the efficiencies as used and as stated (derived: the lower of splice
-// and bend governs, and the tag has counted the splice). It is never more than
-// the tag's; with the strength known it may be less even where the tag was
-// stated, by about 5 % for one that counts on a splice efficiency of 0.95.
+// tag's rating, which is stated for a body of statedBodyOverRope (see
+// StatedBendD) and holds in full on that and on all wider ones; nominalN is the
+// nominal strength of its rope. 0 stands for either that is not known. On a
+// narrower body, and where it is not known what the tag is stated for, the
+// rating is twice the strength times BendEfficiency over 5, and without the
+// strength the tag's times the ratio of the efficiencies as used and as stated
+// (derived: the lower of splice and bend governs, and the tag has counted the
+// splice). It is never more than the tag's. Just under the stated D/d it may
+// fall by about 5 %, for a tag that counts on a splice efficiency of 0.95.
 //
 // It is an error if the tag has no rating, if a body is narrower than the rope,
 // if nominalN is below zero or no number, and if neither it nor
@@ -29,18 +31,28 @@ func BasketRatedN(tagBasketN, nominalN, bodyOverRope, statedBodyOverRope float64
 		return 0, err
 	case !usable(tagBasketN):
 		return 0, fmt.Errorf("a basket rating of %g N is none", tagBasketN)
-	case usable(nominalN):
-		return min(tagBasketN, basketParts*nominalN*used/ropeDesignFactor), nil
-	case nominalN != 0:
+	case nominalN != 0 && !usable(nominalN):
 		return 0, fmt.Errorf("a nominal strength of %g N is none", nominalN)
-	case statedBodyOverRope == 0:
+	case statedBodyOverRope == 0 && nominalN == 0:
 		return 0, errors.New("neither the strength of the rope is known nor the D/d that the tag's basket rating is stated for")
+	case statedBodyOverRope == 0:
+		return bentBasketN(tagBasketN, nominalN, used), nil
 	}
 	stated, err := BendEfficiency(statedBodyOverRope)
-	if err != nil {
+	switch {
+	case err != nil:
 		return 0, fmt.Errorf("the tag's basket rating: %w", err)
+	case bodyOverRope >= statedBodyOverRope*(1-sameSize):
+		return tagBasketN, nil
+	case nominalN == 0:
+		return tagBasketN * min(used/stated, 1), nil
 	}
-	return tagBasketN * min(used/stated, 1), nil
+	return bentBasketN(tagBasketN, nominalN, used), nil
+}
+
+// bentBasketN is what the bend leaves of two parts, and no more than the tag.
+func bentBasketN(tagBasketN, nominalN, efficiency float64) float64 {
+	return min(tagBasketN, basketParts*nominalN*efficiency/ropeDesignFactor)
 }
 
 // InclinedRatedN is what a choker or a basket lifts, in newtons, that is rated

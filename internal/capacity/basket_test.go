@@ -15,7 +15,11 @@ func TestBasketRated(t *testing.T) {
 		"narrower":                     {36e3, 100e3, 4, 25, 30e3},
 		"one rope diameter":            {36e3, 100e3, 1, 25, 20e3}, // a fifth of one rope
 		"tag lower than the bend":      {25e3, 100e3, 4, 25, 25e3},
-		"tag over the bend as stated":  {38e3, 100e3, 25, 25, 36e3}, // a tag by splice efficiency 0.95
+		"by splice, as stated":         {38e3, 100e3, 25, 25, 38e3}, // splice efficiency 0.95, bend 0.9
+		"by splice, a rounding under":  {38e3, 100e3, 25 * (1 - 1e-12), 25, 38e3},
+		"by splice, just narrower":     {38e3, 100e3, 24.9, 25, 40e3 * (1 - 0.5/math.Sqrt(24.9))},
+		"by splice, stated unknown":    {38e3, 100e3, 25, 0, 36e3},
+		"hand-tucked, as stated":       {32e3, 100e3, 15, 15, 32e3},
 		"stated unknown":               {36e3, 100e3, 4, 0, 30e3},
 		"strength unknown, as stated":  {36e3, 0, 25, 25, 36e3},
 		"strength unknown, wider":      {36e3, 0, 100, 25, 36e3},
@@ -44,6 +48,8 @@ func TestBasketRated(t *testing.T) {
 		"stated narrower than rope": {36e3, 0, 25, 0.5},
 		"stated is no number":       {36e3, 0, 25, nan},
 		"stated below zero":         {36e3, 0, 25, -25},
+		"the same, strength known":  {36e3, 100e3, 25, -25},
+		"stated no number either":   {36e3, 100e3, 25, nan},
 	} {
 		if got, err := BasketRatedN(c[0], c[1], c[2], c[3]); err == nil || got != 0 {
 			t.Errorf("%s: %g N", name, got)
@@ -71,8 +77,11 @@ func TestBasketIsNeverRatedOverItsTag(t *testing.T) {
 		if c, err := BasketRatedN(tag, 1.1*nominal, narrow, stated); err != nil || c < a {
 			t.Fatalf("stronger rope: %g N, %v, not %g", c, err, a)
 		}
-		if parts := 2 * nominal / ropeDesignFactor; b > parts {
-			t.Fatalf("%g N with two parts of %g N", b, parts)
+		if parts := 2 * nominal / ropeDesignFactor; narrow < 0.999*stated && a > parts {
+			t.Fatalf("%g N with two parts of %g N", a, parts)
+		}
+		if at, err := BasketRatedN(tag, nominal, max(wide, stated), stated); err != nil || at != tag {
+			t.Fatalf("at or over the stated D/d %g: %g N, %v, not the tag's %g", stated, at, err, tag)
 		}
 	})
 }
@@ -109,7 +118,7 @@ func TestBasketHasTwoParts(t *testing.T) {
 		}
 	})
 	// Round a body that does not bend it at all, two parts hold twice one rope.
-	if got, err := BasketRatedN(1e6, 100e3, math.Inf(1), 25); err != nil || got != 2*100e3/5 {
+	if got, err := BasketRatedN(1e6, 100e3, math.Inf(1), 0); err != nil || got != 2*100e3/5 {
 		t.Errorf("two parts: %g N, %v", got, err)
 	}
 }
