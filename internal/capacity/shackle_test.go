@@ -3,6 +3,8 @@ package capacity
 import (
 	"math"
 	"testing"
+
+	"pgregory.net/rapid"
 )
 
 // TestShacklePullFactor: 0 to 5, 6 to 45 and 46 to 90 deg from the line at
@@ -23,4 +25,16 @@ func TestShacklePullFactor(t *testing.T) {
 			t.Errorf("%g deg: %g, %t; not %g, %t", c.off, got, ok, c.factor, c.ok)
 		}
 	}
+}
+
+func TestFurtherOffAShackleIsRatedNoHigher(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		near := rapid.Float64Range(0, 180).Draw(t, "near")
+		far := rapid.Float64Range(near, 180).Draw(t, "far")
+		a, okNear := ShacklePullFactor(near)
+		b, okFar := ShacklePullFactor(far)
+		if b > a || a > 1 || okFar && !okNear || okNear != (a > 0) {
+			t.Fatalf("%g deg: %g, %t; %g deg: %g, %t", near, a, okNear, far, b, okFar)
+		}
+	})
 }
