@@ -5,15 +5,16 @@ import (
 	"strings"
 
 	"liftlint/internal/lint"
+	"liftlint/internal/report"
 )
 
 // checked accounts for every rule: nothing that was put to the plan is left
 // out of the sums. What is broken and what could not be judged is always named;
 // a rule stands in each group where it has subjects.
 func (p *printer) checked(list []lint.Checked) {
-	sums := sumUp(list)
-	words := sums.words()
-	if p.all || sums.broken+sums.notJudged > 0 {
+	sums := report.SumUp(list)
+	words := sums.Words()
+	if p.all || sums.Broken+sums.NotJudged > 0 {
 		words += " Below, with the number of subjects of each."
 	}
 	p.item("", "What was checked: ", bold, words)
@@ -28,7 +29,7 @@ func (p *printer) checked(list []lint.Checked) {
 	switch {
 	case p.all:
 		t.topics("does not apply", idle)
-	case sums.met+sums.idle+sums.partly > 0:
+	case sums.Met+sums.Idle+sums.Partly > 0:
 		p.item("  ", "", plain, "--list-checks names the rules that are met and those that do not apply.")
 	}
 	p.blank()
@@ -70,10 +71,10 @@ func share(n int, c lint.Checked) []string {
 	switch n {
 	case 0:
 		return nil
-	case subjects(c):
+	case report.Subjects(c):
 		return []string{fmt.Sprintf("all %d", n)}
 	}
-	return []string{fmt.Sprintf("%d of %d", n, subjects(c))}
+	return []string{fmt.Sprintf("%d of %d", n, report.Subjects(c))}
 }
 
 // unnamed lists the subjects that wait for something that is not named. What the
@@ -91,7 +92,7 @@ func unnamed(c lint.Checked) []string {
 // silent is for a rule that judged nothing and does not say why, which must
 // never pass for met.
 func silent(c lint.Checked) []string {
-	if subjects(c) == 0 && c.DoesNotApply == "" {
+	if report.Subjects(c) == 0 && c.DoesNotApply == "" {
 		return []string{"it judged nothing, and does not say why"}
 	}
 	return nil
@@ -135,8 +136,6 @@ func (t table) topics(name string, say func(lint.Checked) string) {
 		name = ""
 	}
 }
-
-func subjects(c lint.Checked) int { return len(c.Broken) + len(c.NotJudged) + len(c.Met) }
 
 func ruleColumn(list []lint.Checked) int {
 	n := 0

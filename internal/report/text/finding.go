@@ -8,7 +8,7 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
-	"liftlint/internal/source"
+	"liftlint/internal/report"
 )
 
 // finding prints the first of like findings: what, where, how much, the way out,
@@ -18,22 +18,22 @@ func (p *printer) finding(r *lint.Result, g []finding.Finding) {
 	word, s := severity(f.Severity)
 	title := f.Title
 	if len(g) > 1 {
-		title += ": " + count(len(g), "finding")
+		title += ": " + report.Plural(len(g), "finding")
 	}
 	p.item("", word+"  ", s, title)
-	p.emit(segment{plain, "  " + place(f.Place)})
+	p.emit(segment{plain, "  " + report.Place(f.Place)})
 	p.excerpt(r, f.Place, s, true)
-	p.hanging("  ", "", plain, sentence(f.Message), "  ")
+	p.hanging("  ", "", plain, report.Sentence(f.Message), "  ")
 	p.figures(f)
 	if f.Remedy != "" {
 		p.labeled("put it right", f.Remedy)
 	}
 	for _, x := range f.Related {
-		p.labeled("see also", place(x.Place)+", "+x.Caption)
+		p.labeled("see also", report.Place(x.Place)+", "+x.Caption)
 		p.excerpt(r, x.Place, plain, false)
 	}
-	p.labeled("source", sourcesOf(f.Citations))
-	p.labeled("rule", ruleOf(g))
+	p.labeled("source", report.Sources(f.Citations))
+	p.labeled("rule", report.RuleOf(g))
 }
 
 // labelColumn is the width of the labels in front of a finding's lines.
@@ -43,20 +43,6 @@ const labelColumn = 14
 // below each other.
 func (p *printer) labeled(label, text string) {
 	p.hanging("  ", pad(label, labelColumn), bold, text, strings.Repeat(" ", labelColumn+2))
-}
-
-// sentence gives a message a capital and a stop, where it has none.
-func sentence(message string) string {
-	if message == "" {
-		return "no message is given"
-	}
-	if c := message[0]; 'a' <= c && c <= 'z' {
-		message = strings.ToUpper(message[:1]) + message[1:]
-	}
-	if strings.ContainsAny(message[len(message)-1:], ".?!") {
-		return message
-	}
-	return message + "."
 }
 
 // severity is never told by color alone.
@@ -70,17 +56,6 @@ func severity(s finding.Severity) (string, style) {
 		return "NOTE", cyan
 	}
 	return fmt.Sprintf("ERROR (severity %q is not known)", string(s)), red
-}
-
-// place is a location in the form that terminals and editors follow.
-func place(at source.Location) string {
-	switch {
-	case !at.Range.IsZero():
-		return fmt.Sprintf("%s:%d:%d", at.File, at.Range.From.Line, at.Range.From.Column)
-	case at.Pointer != "":
-		return at.File + ", at " + at.Pointer
-	}
-	return at.File
 }
 
 // figures prints what was measured and what was asked for, unless the sentence
@@ -138,26 +113,3 @@ var (
 	endsInFigure   = regexp.MustCompile(`[-\pL\pN./]$`)
 	beginsInFigure = regexp.MustCompile(`^(?:[\pL\pN]|[-./]\pN)`)
 )
-
-// sourcesOf names all the authorities behind a finding.
-func sourcesOf(list []finding.Citation) string {
-	if len(list) == 0 {
-		return "none is given"
-	}
-	words := make([]string, len(list))
-	for i, c := range list {
-		words[i] = c.String()
-	}
-	return strings.Join(words, "; ")
-}
-
-func ruleOf(g []finding.Finding) string {
-	text := g[0].Rule
-	if grade := g[0].Grade; grade != "" {
-		text += ", grade " + grade
-	}
-	if keys := keysOf(g); keys != "" {
-		text += ", on " + keys
-	}
-	return text
-}

@@ -2,9 +2,9 @@ package text
 
 import (
 	"fmt"
-	"strings"
 
 	"liftlint/internal/finding"
+	"liftlint/internal/report"
 )
 
 // inputs prints several missing inputs of one severity as one list.
@@ -13,22 +13,13 @@ func (p *printer) inputs(list []finding.Finding) {
 	p.item("", word+"  ", s, fmt.Sprintf("%s: %d inputs", list[0].Title, len(list)))
 	last := ""
 	for _, f := range list {
-		if at := place(f.Place); at != last {
+		if at := report.Place(f.Place); at != last {
 			p.emit(segment{plain, "  " + at})
 			last = at
 		}
-		p.hanging("    ", "", plain, sentence(withoutRules(f.Message)), "      ")
+		p.hanging("    ", "", plain, report.Sentence(report.WithoutRules(f.Message)), "      ")
 	}
-	p.labeled("source", sourcesOf(list[0].Citations))
+	p.labeled("source", report.Sources(list[0].Citations))
 	p.labeled("rule", list[0].Rule)
 	p.blank()
-}
-
-// withoutRules leaves out the names of the checks that wait, which the account
-// of all checks has again.
-func withoutRules(message string) string {
-	if cut := strings.LastIndex(message, " ("); cut >= 0 && strings.HasSuffix(message, ")") {
-		return message[:cut]
-	}
-	return message
 }

@@ -21,7 +21,7 @@ func (p *printer) plan(run report.Run, n int) {
 		label = fmt.Sprintf("Plan %d of %d: ", n+1, of)
 	}
 	p.heading(r, label)
-	p.item("  ", "Outcome: ", bold, outcomeOf(run, n))
+	p.item("  ", "Outcome: ", bold, report.OutcomeOf(run, n))
 	p.blank()
 	judged := report.Understood(r) && r.State == lint.Judged
 	if judged {
@@ -33,46 +33,29 @@ func (p *printer) plan(run report.Run, n int) {
 	}
 }
 
-// outcomeOf words what one plan comes to. The exit code is the run's, which a
-// plan has only where it is the only one.
-func outcomeOf(run report.Run, n int) string {
-	if len(run.Results) == 1 {
-		return outcome(run)
-	}
-	alone := report.Run{Results: run.Results[n : n+1], FailOn: run.FailOn}
-	return alone.Meaning() + "."
-}
-
 func (p *printer) heading(r *lint.Result, label string) {
 	p.emit(segment{bold, label}, segment{bold, r.File})
-	if name := nameOf(r); name != "" {
+	if name := report.NameOf(r); name != "" {
 		p.item("  ", "", plain, name)
 	}
 	p.state(r)
-}
-
-func nameOf(r *lint.Result) string {
-	if r.ID != "" && r.Title != "" {
-		return r.ID + ": " + r.Title
-	}
-	return r.ID + r.Title
 }
 
 // state says how far the plan came.
 func (p *printer) state(r *lint.Result) {
 	switch {
 	case r.State == lint.Computed:
-		p.item("  ", "NOT JUDGED: ", red, "figures were computed, and no rule was put to them. "+found(report.CountOf(r)))
+		p.item("  ", "NOT JUDGED: ", red, "figures were computed, and no rule was put to them. "+report.Found(report.CountOf(r)))
 	case r.State == lint.NotValid:
-		p.item("  ", "NOT VALID: ", red, "no rule ran, and nothing else about this lift is known. "+found(report.CountOf(r)))
+		p.item("  ", "NOT VALID: ", red, "no rule ran, and nothing else about this lift is known. "+report.Found(report.CountOf(r)))
 	case r.State == lint.Unread:
 		p.item("  ", "NOT READ: ", red, "nothing in this file was checked.")
 	case !report.Understood(r):
 		p.item("  ", "NOT CHECKED: ", red, "no rule was put to this plan.")
 	default:
-		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+dayOf(r)+".")
+		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+report.DayOf(r)+".")
 		p.overrides(r)
-		p.item("  ", "", plain, found(report.CountOf(r)))
+		p.item("  ", "", plain, report.Found(report.CountOf(r)))
 	}
 }
 
@@ -82,11 +65,4 @@ func (p *printer) overrides(r *lint.Result) {
 	for _, o := range r.Overrides {
 		p.hanging("  ", "Set by "+o.From+": ", plain, fmt.Sprintf("%s, %s: %s instead of %s.", o.Rule, o.What, o.Is, o.Was), "    ")
 	}
-}
-
-func dayOf(r *lint.Result) string {
-	if r.Day == "" {
-		return "for a day that is not known"
-	}
-	return "for " + r.Day
 }

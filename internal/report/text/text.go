@@ -3,7 +3,6 @@
 package text
 
 import (
-	"fmt"
 	"io"
 	"strings"
 
@@ -63,50 +62,19 @@ func (p *printer) total(run report.Run) {
 	if c.Plans == 0 {
 		p.emit(segment{red, "NOTHING CHECKED: there was no plan to judge."})
 	} else if c.Plans > 1 {
-		p.item("", "Total: ", bold, totals(c))
+		p.item("", "Total: ", bold, report.Totals(c))
 	}
-	p.item("", "Outcome: ", bold, outcome(run))
+	p.item("", "Outcome: ", bold, report.Outcome(run))
 	p.blank()
-}
-
-func outcome(run report.Run) string {
-	return fmt.Sprintf("%s (exit code %d).", run.Meaning(), run.Exit())
-}
-
-func totals(c report.Counts) string {
-	text := fmt.Sprintf("%s: %d judged", count(c.Plans, "plan"), c.Judged)
-	if c.NotValid > 0 {
-		text += fmt.Sprintf(", %d not valid", c.NotValid)
-	}
-	if c.NotChecked > 0 {
-		text += fmt.Sprintf(", %d not checked", c.NotChecked)
-	}
-	return text + ". " + found(c)
-}
-
-// found words the findings; that there are none says nothing of the lift.
-func found(c report.Counts) string {
-	text := fmt.Sprintf("%s, %s, %s.", count(c.Errors, "error"), count(c.Warnings, "warning"), count(c.Notes, "note"))
-	if c.NotJudged > 0 {
-		text += fmt.Sprintf(" Not judged: %s.", count(c.NotJudged, "subject"))
-	}
-	return text
 }
 
 // hint says once where a rule is explained.
 func (p *printer) hint(run report.Run) {
 	for _, r := range run.Results {
 		if r != nil && len(r.Findings) > 0 {
-			p.item("", "", plain, "More about a rule: liftlint explain "+grouped(r.Findings)[0][0].Rule)
+			p.item("", "", plain, "More about a rule: liftlint explain "+report.Grouped(r.Findings)[0][0].Rule)
 			p.blank()
 			return
 		}
 	}
-}
-
-func count(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return fmt.Sprintf("%d %ss", n, what)
 }

@@ -89,24 +89,24 @@ func TestNothingIsLost(t *testing.T) {
 // findings of one kind share is shown with the first.
 func shownOf(r *lint.Result) []string {
 	want := []string{r.File, r.ID, r.Title}
-	for _, g := range grouped(r.Findings) {
+	for _, g := range report.Grouped(r.Findings) {
 		first := g[0]
-		want = append(want, first.Title, sourcesOf(first.Citations))
-		if first.Rule != inputMissing {
-			want = append(want, ruleOf(g))
+		want = append(want, first.Title, report.Sources(first.Citations))
+		if first.Rule != report.InputMissing {
+			want = append(want, report.RuleOf(g))
 		}
 		for _, c := range first.Citations {
 			want = append(want, c.String())
 		}
 		for i, f := range g {
-			want = append(want, place(f.Place), f.Remedy, f.Rule, f.Grade)
-			if f.Rule == inputMissing { // listed together, by their places
-				want = append(want, withoutRules(f.Message)[1:])
+			want = append(want, report.Place(f.Place), f.Remedy, f.Rule, f.Grade)
+			if f.Rule == report.InputMissing { // listed together, by their places
+				want = append(want, report.WithoutRules(f.Message)[1:])
 				continue
 			}
-			want = append(want, f.Key, sentence(f.Message))
+			want = append(want, f.Key, report.Sentence(f.Message))
 			if i > 0 {
-				want = append(want, "  also          "+place(f.Place)+"\n                "+sentence(f.Message)+"\n")
+				want = append(want, "  also          "+report.Place(f.Place)+"\n                "+report.Sentence(f.Message)+"\n")
 			}
 			for _, x := range []*finding.Figure{f.Measured, f.Limit} {
 				if x != nil {
@@ -115,7 +115,7 @@ func shownOf(r *lint.Result) []string {
 			}
 			if i == 0 || r.State != lint.Judged {
 				for _, x := range f.Related {
-					want = append(want, x.Caption, place(x.Place))
+					want = append(want, x.Caption, report.Place(x.Place))
 				}
 			}
 		}

@@ -1,4 +1,4 @@
-package text
+package report
 
 import (
 	"testing"
@@ -18,7 +18,7 @@ func TestSums(t *testing.T) {
 		"3 rules: 2 broken, 0 not judged, 0 met, 1 not applicable.":                        {{Broken: some}, {Broken: some, Met: some}, {DoesNotApply: "indoors"}},
 		"2 rules: 1 broken, 2 not judged (1 of them broken too), 0 met, 0 not applicable.": {{Broken: some, NotJudged: waits}, {NotJudged: waits}},
 	} {
-		if got := sumUp(list).words(); got != want {
+		if got := SumUp(list).Words(); got != want {
 			t.Errorf("%q, not %q", got, want)
 		}
 	}
@@ -34,16 +34,16 @@ func TestSumsCountEveryRule(t *testing.T) {
 		for range rapid.IntRange(0, 12).Draw(t, "n") {
 			c := lint.Checked{Broken: keys.Draw(t, "broken"), Met: keys.Draw(t, "met")}
 			c.NotJudged = make([]lint.Unjudged, rapid.IntRange(0, 2).Draw(t, "not judged"))
-			if subjects(c) == 0 && rapid.Bool().Draw(t, "idle") {
+			if Subjects(c) == 0 && rapid.Bool().Draw(t, "idle") {
 				c.DoesNotApply = "why"
 			}
-			if len(c.Met) > 0 && len(c.Met) == subjects(c) {
+			if len(c.Met) > 0 && len(c.Met) == Subjects(c) {
 				met++
 			}
 			list = append(list, c)
 		}
-		s := sumUp(list)
-		if s.met != met || s.broken+s.notJudged-s.both+s.met+s.silent+s.idle != len(list) {
+		s := SumUp(list)
+		if s.Met != met || s.Broken+s.NotJudged-s.Both+s.Met+s.Silent+s.Idle != len(list) {
 			t.Fatalf("%+v of %d rules, %d met", s, len(list), met)
 		}
 	})
