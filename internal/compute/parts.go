@@ -283,6 +283,9 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	u := leg.Down[n]
 	p := itemPart(u, leg.ID)
 	p.Split, p.Hitch = w.split(i), hitchOf(leg.End.Kind)
+	if isRope(u.Item) && u.Item != lastRope(leg) {
+		p.Hitch = straight
+	}
 	p.RiggingN = massKg(leg.Down[n:]) * quantity.StandardGravity
 	f := w.out.Document.Legs[i]
 	p.JudgedBy = f.JudgedBy

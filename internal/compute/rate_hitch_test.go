@@ -69,4 +69,9 @@ func TestHitchesOfGear(t *testing.T) {
 			t.Errorf("%s: %s", id, diff)
 		}
 	}
+	for id, want := range map[string]string{"U": "straight", "C": "choke", "K": "choke"} {
+		if got, _ := find(t, f, "part/hook/1/"+id).Field("hitch"); got != want {
+			t.Errorf("%s works in %v, want %s", id, got, want)
+		}
+	}
 }

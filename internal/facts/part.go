@@ -13,7 +13,7 @@ type Part struct {
 	LoadBoundN  *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
 	MarkedLoadN *float64 `json:"marked_load_n,omitempty" doc:"Its rated load as marked, or as its tag rates it for one leg."`
 	PullOffDeg  *float64 `json:"pull_off_deg,omitempty" doc:"Angle by which the pull on a shackle leans toward an end of its pin, or that on an eyebolt leans from its axis. Concerns those that an attachment holds so that they can't turn into the pull."`
-	Hitch       string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"The hitch of the leg it works in; straight for what works in none."`
+	Hitch       string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"The hitch of the leg it works in; straight for what works in none, and for a sling above the one that makes the hitch."`
 	HitchRatio  *float64 `json:"hitch_ratio,omitempty" doc:"What its hitch leaves of its marked load, for one of the parts that carry: by the angle of the choke, by the bend, by the number of parts. Concerns slings that are doubled, in a basket or choked."`
 	RatedLoadN  *float64 `json:"rated_load_n,omitempty" doc:"What it, or each of its parts in a basket or doubled, may carry as used: as marked, less what angle, bend and hitch take."`
 	UsedRatio   *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`

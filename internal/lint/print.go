@@ -44,7 +44,7 @@ func (p printer) text(field string, value any) string {
 	case float64:
 		return single(field, v, p.units)
 	case string:
-		if field == "judged_by" {
+		if field == "judged_by" || field == "surface" {
 			return strings.ReplaceAll(v, "_", " ")
 		}
 		return v
