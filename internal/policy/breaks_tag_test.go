@@ -8,6 +8,12 @@ func breaksTag() []broken {
 			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least 5> is asked for", "#/tag", 4},
 		{"tag/diameter_disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.Diameter = ptr("differs") },
 			"the tag of S1 names another diameter than its rope has in the plan: find out what it belongs to", "#/tag", 0},
+		{"tag/hitch_rating_missing", "choke", func(d *facts.Document) { d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch"} },
+			"S1 is choked, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `choker_rated_load` if it does", "#/tag", 0},
+		{"tag/hitch_rating_missing", "basket", func(d *facts.Document) {
+			d.Gear[0].Hitches, d.Gear[0].Tag.Shows = []string{"basket"}, []string{"maker", "diameter", "rated_load", "hitch"}
+		},
+			"S1 lies in a basket, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `basket_rated_load` if it does", "#/tag", 0},
 		{"tag/missing_or_incomplete", "missing", func(d *facts.Document) { d.Gear[0].Tag.State = "missing" },
 			"S1 has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it", "#/tag", 0},
 		{"tag/missing_or_incomplete", "illegible", func(d *facts.Document) { d.Gear[0].Tag.State = "illegible" },

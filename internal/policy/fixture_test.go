@@ -30,6 +30,7 @@ func level() *facts.Document {
 	slingsLevel(d)
 	fitsLevel(d)
 	loadLevel(d)
+	hitchesLevel(d)
 	d.Finish()
 	return d
 }
@@ -81,10 +82,12 @@ func breaks() []broken {
 	var all []broken
 	for _, topic := range [][]broken{
 		breaksAngle(),
+		breaksBeam(),
 		breaksBend(),
 		breaksBridle(),
 		breaksFit(),
 		breaksHardware(),
+		breaksHitch(),
 		breaksInspection(),
 		breaksLoad(),
 		breaksRoute(),

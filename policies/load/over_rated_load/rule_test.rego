@@ -6,9 +6,12 @@ grades(part) := got if got := {f.grade | some f in finding} with input as {"part
 
 part(ratio) := at_angle(ratio, 20000)
 
-at_angle(ratio, rated) := {
+at_angle(ratio, rated) := used("shackle", "straight", ratio, rated)
+
+used(kind, hitch, ratio, rated) := {
 	"key": "part/K1",
-	"kind": "shackle",
+	"kind": kind,
+	"hitch": hitch,
 	"used_ratio": ratio,
 	"marked_load_n": 20000,
 	"rated_load_n": rated,
@@ -32,4 +35,57 @@ test_meets_at_nine_tenths if grades(part(0.9)) == set()
 
 test_meets_without_force if grades(part(0)) == set()
 
-test_ratio_absent if grades({"key": "part/S1", "kind": "padeye", "load_n": 9000}) == set()
+test_ratio_absent if grades({"key": "part/S1", "kind": "padeye", "hitch": "straight", "load_n": 9000}) == set()
+
+test_breaks_choked if {
+	grades(used("wire_rope_sling", "choke", 1.001, 17400)) == {"over_choked", "over_at_angle", "over", "near_in_hitch", "near_at_angle", "near"}
+}
+
+test_breaks_choked_with_nothing_taken if {
+	grades(used("wire_rope_sling", "choke", 1.001, 20000)) == {"over_choked", "over", "near_in_hitch", "near"}
+}
+
+test_breaks_near_in_a_choke if grades(used("wire_rope_sling", "choke", 1, 20000)) == {"near_in_hitch", "near"}
+
+test_breaks_in_a_basket if {
+	grades(used("wire_rope_sling", "basket", 1.001, 10000)) == {"over_in_basket", "over_at_angle", "over", "near_in_hitch", "near_at_angle", "near"}
+}
+
+test_breaks_near_in_a_basket if grades(used("wire_rope_sling", "basket", 1, 10000)) == {"near_in_hitch", "near_at_angle", "near"}
+
+test_breaks_over_a_sheave if {
+	grades(used("wire_rope_sling", "over_sheave", 1.001, 20000)) == {"over_on_sheave", "over", "near_in_hitch", "near"}
+}
+
+test_breaks_near_over_a_sheave if grades(used("wire_rope_sling", "over_sheave", 1, 20000)) == {"near_in_hitch", "near"}
+
+test_breaks_grommets_likewise if {
+	{g | some hitch in ["choke", "basket", "over_sheave"]; some g in grades(used("grommet", hitch, 1.001, 20000))} == {
+		"over_choked",
+		"over_in_basket",
+		"over_on_sheave",
+		"over",
+		"near_in_hitch",
+		"near",
+	}
+}
+
+test_breaks_doubled if grades(used("grommet", "straight", 1.001, 40000)) == {"over_doubled", "over", "near_in_hitch", "near"}
+
+test_breaks_near_doubled if grades(used("grommet", "straight", 1, 40000)) == {"near_in_hitch", "near"}
+
+test_breaks_grommet_that_is_not_doubled if grades(used("grommet", "straight", 1.001, 20000)) == {"over", "near"}
+
+test_breaks_shackle_in_a_choke_as_any_part if grades(used("shackle", "choke", 1.001, 20000)) == {"over", "near"}
+
+test_breaks_shackle_in_a_basket_as_any_part if grades(used("shackle", "basket", 1.001, 20000)) == {"over", "near"}
+
+test_breaks_block_as_any_part if grades(used("sheave_block", "over_sheave", 1.001, 20000)) == {"over", "near"}
+
+test_breaks_sling_of_other_kinds_as_any_part if grades(used("wire_rope_sling", "straight", 1.001, 40000)) == {"over", "near"}
+
+test_meets_in_each_hitch if {
+	count({g | some hitch in ["choke", "basket", "over_sheave"]; some g in grades(used("wire_rope_sling", hitch, 0.9, 10000))}) == 0
+}
+
+test_meets_doubled if grades(used("grommet", "straight", 0.9, 40000)) == set()

@@ -1,0 +1,77 @@
+package policy_test
+
+import "liftlint/internal/facts"
+
+// inHitch changes one of the hitches of a level lift.
+func inHitch(i int, change func(*facts.Hitch)) func(*facts.Document) {
+	return func(d *facts.Document) { change(&d.Hitches[i]) }
+}
+
+func breaksHitch() []broken {
+	return append(breaksChoke(), append(breaksBasket(), breaksRatedHitch()...)...)
+}
+
+func breaksChoke() []broken {
+	return []broken{
+		{"hitch/choke_angle_wide", "", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeAngleDeg = ptr(140.0) }),
+			"the choke of S1 on pipe is set at <choke_angle_deg 140> between standing part and loop; over <most_deg 135> it does not grip", "#/hitch/0", 140},
+		{"hitch/choke_angle_not_given", "", inHitch(chokeOfTwo, func(h *facts.Hitch) { h.LeanDeg = ptr(20.0) }),
+			"S1 is choked on pipe and leans <lean_along_body_deg 20> along it, which is more than <plumb_deg 5>, and the plan does not say how the choke is set: <choke_angle_deg 134> between standing part and loop is taken", "#/hitch/1", 20},
+		{"hitch/choke_on_eye_or_splice", "body_thin", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands, h.PerimeterD = ptr("on_eye_or_splice"), ptr(15.0) }),
+			"pipe is thin for S1, <perimeter_d 15> round (d is the diameter of the rope), and the choke lands on eye or splice; under <thin_d 22> take another turn round it, a thinner sling, or a basket", "#/hitch/0", 15},
+		{"hitch/choke_on_eye_or_splice", "eye_long", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands = ptr("on_eye_or_splice") }),
+			"the choke of S1 on pipe lands on its own eye or splice: take a sling with a shorter eye, another turn round pipe, or a basket", "#/hitch/0", 0},
+		{"hitch/choker_can_slide", "smooth", inHitch(chokeAlone, func(h *facts.Hitch) { h.Surface = "dry_steel" }),
+			"S1 is the only leg, choked on pipe, whose surface is smooth (dry_steel), and the plan does not say what keeps it from sliding along it", "#/hitch/0", 0},
+		{"hitch/choker_can_slide", "long", inHitch(chokeAlone, func(h *facts.Hitch) { h.BodyLengthM = ptr(4.0) }),
+			"S1 is the only leg, choked on pipe, which is <body_length_m 4> long; over <long_m 3.6576> two legs hold it, or the plan says what keeps the choke from sliding", "#/hitch/0", 4},
+		{"hitch/choker_can_slide", "surface_not_given", inHitch(chokeAlone, func(h *facts.Hitch) { h.Surface = "not_given" }),
+			"S1 is the only leg, choked on pipe, and the plan says neither what its surface is nor what keeps the choke from sliding along it", "#/hitch/0", 0},
+		{"hitch/single_leg_can_turn", "hand_tucked", func(d *facts.Document) { d.Legs[0].TurningHeld, d.Legs[0].HandTucked = false, true },
+			"leg hook/1 is the only one and has hand-tucked splices, which come undone if it turns, and the plan does not say what keeps the load from turning: add `turning_held_by`", "#/leg/0", 0},
+		{"hitch/single_leg_can_turn", "free", func(d *facts.Document) { d.Legs[0].TurningHeld = false },
+			"leg hook/1 is the only one, and the plan does not say what keeps the load from turning: add `turning_held_by`", "#/leg/0", 0},
+		{"hitch/doubled_parts_equal", "", func(d *facts.Document) { d.Legs[0].Doubled, d.Legs[0].PartsTakenEqual = true, true },
+			"the sling of leg hook/1 is laid double and its parts are taken to carry alike; friction in the bends puts more into some of them", "#/leg/0", 0},
+	}
+}
+
+func breaksBasket() []broken {
+	slides := func(surface string) func(*facts.Document) {
+		return inHitch(basketLevel, func(h *facts.Hitch) { h.Surface, h.LeanDeg, h.FrictionNeededRatio = surface, ptr(13.0), ptr(1.5) })
+	}
+	return []broken{
+		{"hitch/basket_slides_round", "", inHitch(basketLevel, func(h *facts.Hitch) { h.ForceRatio, h.SlipsRatio = ptr(1.92), ptr(1.2) }),
+			"one run of S1 round pipe pulls <force_ratio 1.92> of the other, which is <slips_ratio 1.2> of what friction holds (dry_steel); over <most_ratio 1> the sling slides round it: let both runs pull alike, or choke it", "#/hitch/2", 1.2},
+		{"hitch/basket_slides_along", "wet", slides("wet_or_oily"),
+			"S1 leans <lean_along_body_deg 13> along pipe, which is wet or oily, and needs <friction_needed_over_given_ratio 1.5> of the friction that gives; over <most_ratio 1> it slides: hang it plumb or hold it by a stop, and say so", "#/hitch/2", 1.5},
+		{"hitch/basket_slides_along", "slides", slides("dry_steel"),
+			"S1 leans <lean_along_body_deg 13> along pipe and needs <friction_needed_over_given_ratio 1.5> of the friction that its surface gives (dry_steel); over <most_ratio 1> it slides: hang it plumb or hold it by a stop, and say so", "#/hitch/2", 1.5},
+		{"hitch/basket_on_tilted_load", "", inHitch(basketTilted, func(h *facts.Hitch) { h.HeldAgainstSliding = false }),
+			"S1 lies in a basket round pipe, which is meant to be tilted, and the plan does not say what keeps it from sliding along it: put it against a stop, or choke it", "#/hitch/3", 0},
+	}
+}
+
+// inPart changes how the first part is used and how much.
+func inPart(kind, hitch string, used, ratedN float64) func(*facts.Document) {
+	return func(d *facts.Document) {
+		p := &d.Parts[0]
+		p.Kind, p.Hitch, p.UsedRatio, p.RatedLoadN = kind, hitch, ptr(used), ptr(ratedN)
+	}
+}
+
+func breaksRatedHitch() []broken {
+	const over = "load/over_rated_load"
+	return []broken{
+		{over, "over_choked", inPart("wire_rope_sling", "choke", 1.1, 43500),
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry in its choke, <rated_load_n 43500>; at most <over_ratio 1> is allowed. Its choker rating is <marked_load_n 50000>, less what the angle of the choke takes", "#/part/0", 1.1},
+		{over, "over_in_basket", inPart("grommet", "basket", 1.1, 25000),
+			"each run of the basket of S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Its basket rating is <marked_load_n 50000> for both runs, less what the bend takes", "#/part/0", 1.1},
+		{over, "over_on_sheave", inPart("wire_rope_sling", "over_sheave", 1.1, 45000),
+			"each run of S1 over the sheave in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 45000>; at most <over_ratio 1> is allowed. Its rating for a straight pull is <marked_load_n 50000>, less what the bend takes", "#/part/0", 1.1},
+		{over, "over_doubled", inPart("grommet", "straight", 1.1, 90000),
+			"S1, laid double in leg hook/1, is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry so, <rated_load_n 90000>; at most <over_ratio 1> is allowed. Not doubled it is rated for <marked_load_n 50000>", "#/part/0", 1.1},
+		{over, "near_in_hitch", inPart("wire_rope_sling", "basket", 0.95, 25000),
+			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 0.95> of what it may carry in its hitch, <rated_load_n 25000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+	}
+}

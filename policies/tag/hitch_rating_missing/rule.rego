@@ -1,0 +1,36 @@
+# METADATA
+# title: No rating for the hitch in use
+# description: >-
+#   A sling may be choked or laid in a basket only by what its tag says of that
+#   hitch. The rating of a straight pull does not tell: how a choke bites and how
+#   a basket bends depend on how the sling is made.
+# custom:
+#   over: gear
+#   where:
+#     kind: [wire_rope_sling, grommet]
+#     tag.state: [legible]
+#     uses: {at_least: 1}
+#   grades:
+#     - name: choke
+#       severity: error
+#     - name: basket
+#       severity: error
+#       message: "{id} lies in a basket, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `basket_rated_load` if it does"
+#   message: "{id} is choked, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `choker_rated_load` if it does"
+#   place: tag
+#   cite:
+#     - {document: 29 CFR 1926.251, clause: "(c)(16), for ratings by hitch", basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.tag.hitch_rating_missing
+
+finding contains {"key": item.key, "grade": "choke"} if {
+	some item in input.gear
+	"choke" in item.hitches
+	not "choker_rated_load" in item.tag.shows
+}
+
+finding contains {"key": item.key, "grade": "basket"} if {
+	some item in input.gear
+	"basket" in item.hitches
+	not "basket_rated_load" in item.tag.shows
+}
