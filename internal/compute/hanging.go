@@ -17,15 +17,23 @@ func (w *work) steady() bool { return w.hung.Reason == "" && w.hung.Steady() }
 // inPhases reports whether the lift has phases.
 func (w *work) inPhases() bool { return len(w.plan.Phases) > 0 }
 
-// phases is the number of positions that are looked at.
-func (w *work) phases() int { return max(1, len(w.hung.Positions)) }
-
 // phaseOf names the phase of a position; nil for a lift in one attitude.
 func phaseOf(p hang.Position) *string {
 	if p.Phase == "" {
 		return nil
 	}
 	return &p.Phase
+}
+
+// theLoad is what the load is called.
+const theLoad = "the load"
+
+// inPhase adds to a name the phase of a position, where it has one.
+func inPhase(name string, p hang.Position) string {
+	if p.Phase == "" {
+		return name
+	}
+	return name + " in phase " + p.Phase
 }
 
 // unposed notes why fields that come from the hanging position are absent.
@@ -50,7 +58,8 @@ func failedAt(p *hang.Position) string {
 
 // describe sets what is known of the load as it hangs.
 func (w *work) describe(l *facts.Load) {
-	l.HangsFrom, l.Phases = "one_hook", w.phases()
+	l.HangsFrom, l.Phases = "one_hook", max(1, len(w.hung.Positions))
+	l.Named, l.TiltNamed, l.WorstTiltNamed = theLoad, theLoad, theLoad
 	if len(w.plan.Hooks) > 1 {
 		l.HangsFrom = "several_hooks"
 	}
@@ -60,16 +69,10 @@ func (w *work) describe(l *facts.Load) {
 	l.Hangs, l.TiltDeg, l.RightingM = ptr("steady"), ptr(-1.0), ptr(math.Inf(1))
 	l.DropM, l.SwingM = ptr(math.Inf(-1)), ptr(0.0)
 	l.MayRiseM, l.HooksLeanDeg = ptr(math.Inf(1)), ptr(0.0)
-	for _, p := range w.hung.Positions {
+	for i, p := range w.hung.Positions {
 		b := p.Balance
 		body := b.Bodies[0]
-		if b.Rocks || b.Rests > 1 {
-			l.Hangs = ptr("rocks")
-		}
-		if body.TiltDeg > *l.TiltDeg {
-			l.TiltDeg, l.Phase = ptr(body.TiltDeg), phaseOf(p)
-			l.PitchDeg, l.RollDeg = slopeDeg(body.Attitude, r3.Vec{X: 1}), slopeDeg(body.Attitude, r3.Vec{Y: 1})
-		}
+		describeTilt(l, p)
 		righting := max(0, b.RightingM)
 		if body.RollsFreely {
 			righting = 0
@@ -80,9 +83,24 @@ func (w *work) describe(l *facts.Load) {
 		l.DropM, l.SwingM = ptr(max(*l.DropM, body.DropM)), ptr(max(*l.SwingM, body.SwingM))
 		if l.HangsFrom == "one_hook" { // under which it comes to rest
 			l.PlumbOffsetM = ptr(max(body.SwingM, value(l.PlumbOffsetM)))
+		} else if i == 0 { // as it leaves the ground
+			l.SwingM = ptr(max(*l.SwingM, p.AsideM()))
 		}
 	}
 	l.ThrustN, l.FlattestLegDeg = w.thrust()
+}
+
+// describeTilt takes how far the load tilts in a position, and whether it rocks
+// there.
+func describeTilt(l *facts.Load, p hang.Position) {
+	body := p.Balance.Bodies[0]
+	if body.TiltDeg > *l.TiltDeg {
+		l.TiltDeg, l.Phase, l.TiltNamed = ptr(body.TiltDeg), phaseOf(p), inPhase(theLoad, p)
+		l.PitchDeg, l.RollDeg = slopeDeg(body.Attitude, r3.Vec{X: 1}), slopeDeg(body.Attitude, r3.Vec{Y: 1})
+	}
+	if (p.Balance.Rocks || p.Balance.Rests > 1) && *l.Hangs == "steady" {
+		l.Hangs, l.Named = ptr("rocks"), inPhase(theLoad, p)
+	}
 }
 
 // slopeDeg is the angle from horizontal of an axis of a body as it hangs.
@@ -104,7 +122,7 @@ func (w *work) describeOverturned(l *facts.Load) bool {
 		if p.Result.Verdict != mechanics.Overturns {
 			continue
 		}
-		l.Hangs, l.Phase = ptr("overturns"), phaseOf(p)
+		l.Hangs, l.Phase, l.Named = ptr("overturns"), phaseOf(p), inPhase(theLoad, p)
 		for _, why := range p.Result.Why {
 			if why.Cause == mechanics.PointsBelow {
 				l.Hangs = ptr("points_below_center_of_gravity")
@@ -133,7 +151,9 @@ func (w *work) describeWorst(l *facts.Load) {
 	}
 	l.TiltAtWorstDeg = ptr(0.0)
 	for _, p := range w.hung.Positions {
-		l.TiltAtWorstDeg = ptr(max(*l.TiltAtWorstDeg, p.Worst.TiltDeg))
+		if p.Worst.TiltDeg > *l.TiltAtWorstDeg {
+			l.TiltAtWorstDeg, l.WorstTiltNamed = ptr(p.Worst.TiltDeg), inPhase(theLoad, p)
+		}
 	}
 }
 
@@ -198,7 +218,7 @@ func (w *work) describeLeg(i int, f *facts.Leg) {
 			continue
 		}
 		if line.Slack && !*f.Slack {
-			f.Slack, f.SlackPhase = ptr(true), phaseOf(p)
+			f.Slack, f.SlackPhase, f.SlackNamed = ptr(true), phaseOf(p), inPhase(f.SlackNamed, p)
 		}
 		if line.TensionN > *f.TensionN {
 			f.TensionN, f.TensionPhase = ptr(line.TensionN), phaseOf(p)
@@ -209,7 +229,7 @@ func (w *work) describeLeg(i int, f *facts.Leg) {
 			f.ThrustN = ptr(max(*f.ThrustN, horizontal(run)))
 		}
 		if deg, carries := flattest(line); carries && (f.AngleFromHorizontalDeg == nil || deg < *f.AngleFromHorizontalDeg) {
-			f.AngleFromHorizontalDeg, f.FlattestPhase = &deg, phaseOf(p)
+			f.AngleFromHorizontalDeg, f.FlattestPhase, f.FlattestNamed = &deg, phaseOf(p), inPhase(f.ID, p)
 		}
 	}
 	w.describeLegAtWorst(i, f)

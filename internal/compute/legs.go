@@ -87,7 +87,8 @@ func (w *work) newLeg(i int, l hang.Leg) facts.Leg {
 	if l.End.Kind == plan.Basket || l.End.Kind == plan.RunsTo {
 		f.Runs = 2
 	}
-	f.Phases, f.LengthOpen, f.LengthNeededM = w.phases(), l.LeftOpen(w.plan), l.OpenM
+	f.LengthOpen, f.LengthNeededM = l.LeftOpen(w.plan), l.OpenM
+	f.FlattestNamed, f.SlackNamed = f.ID, f.ID+" to "+f.To
 	return f
 }
 

@@ -122,7 +122,7 @@ func (w *work) hook(support int, s plan.Support) {
 		RiggingMassKg:    massKg(w.below(s)),
 		BodyWidthM:       number(hook.BodyWidth),
 		OfSeveral:        len(w.plan.Hooks) > 1,
-		Phases:           w.phases(),
+		LeanNamed:        s.From,
 	}
 	w.onHook(&h, s)
 	w.wait(h.Key, []facts.Input{w.hookInput(hook, "body_width", "the width of "+w.hookName(hook)+"'s section")}, absent(h, "body_width_m")...)
@@ -165,6 +165,7 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 		h.HorizontalN = ptr(max(*h.HorizontalN, aside))
 		if lean := leanDeg(state); h.LeanPhase == nil || lean > *h.LeanDeg+sameLeanDeg {
 			h.LeanDeg, h.LeanPhase = ptr(max(*h.LeanDeg, lean)), phaseOf(p)
+			h.LeanNamed = inPhase(s.From, p)
 		}
 		if p.Worst.HookN[s.Hook] > most {
 			most, h.Phase = p.Worst.HookN[s.Hook], phaseOf(p)

@@ -77,11 +77,14 @@ type Load struct {
 	PlumbOffsetM       *float64 `json:"plumb_offset_m,omitempty" doc:"Horizontal distance between hook and center of gravity if the load kept its intended attitude."`
 	MayRiseM           *float64 `json:"center_may_rise_m,omitempty" doc:"How much higher its center of gravity may lie before the load no longer rights itself, all else being the same. Absent where it turns over."`
 	DropM              *float64 `json:"drop_m,omitempty" doc:"By how much its center of gravity comes to rest lower than with the load held as intended under the same hooks: what it drops when it comes free; negative where it rises."`
-	SwingM             *float64 `json:"swing_m,omitempty" doc:"How far its center of gravity moves sideways as it comes free, the hooks staying where they are."`
+	SwingM             *float64 `json:"swing_m,omitempty" doc:"How far its center of gravity moves sideways as it comes free, the hooks staying where they are; under several hooks, from where it stands with the hooks over it as the plan has them."`
 	HooksLeanDeg       *float64 `json:"hooks_lean_from_plumb_deg,omitempty" doc:"The largest angle from plumb of the force on one of its hooks, as the plan has it and in any phase: how far a hoist rope is pulled aside."`
 	HangsFrom          string   `json:"hangs_from" enum:"one_hook,several_hooks" doc:"Whether it hangs from one hook or from several."`
 	Phases             int      `json:"phases" doc:"Number of positions that were looked at, one for each step of each phase; 1 for a lift in one attitude."`
 	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it does not hang steady or, where it always does, is tilted the most. Concerns a lift in phases."`
+	Named              string   `json:"named" doc:"What it is called where it is told that it turns over or rocks: the load, and that phase of a lift in phases, as in the load in phase turning at 30 deg."`
+	TiltNamed          string   `json:"tilt_named" doc:"The same where its tilt is told, with the phase in which that is largest."`
+	WorstTiltNamed     string   `json:"worst_tilt_named" doc:"The same where its tilt within the tolerances is told."`
 	TurnedDeg          *float64 `json:"turned_deg,omitempty" doc:"How far it turned before it came to rest. Only where that says that it turns over."`
 }
 
@@ -93,7 +96,7 @@ type Hook struct {
 	HorizontalN      *float64 `json:"horizontal_n,omitempty" doc:"The horizontal part of that, as the plan has it: what pulls the crane sideways."`
 	LeanDeg          *float64 `json:"lean_from_plumb_deg,omitempty" doc:"Angle from plumb of the force on it, as the plan has it: how far its rope is pulled aside; the most in any phase."`
 	LeanPhase        *string  `json:"lean_phase,omitempty" doc:"The phase in which that is. Concerns a lift in phases."`
-	Phases           int      `json:"phases" doc:"Number of positions that were looked at, as of the load."`
+	LeanNamed        string   `json:"lean_named" doc:"What it is called where that is told: its name, and that phase of a lift in phases."`
 	Phase            *string  `json:"phase,omitempty" doc:"The phase in which it carries the most. Concerns a lift in phases."`
 	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`

@@ -26,8 +26,9 @@ type Leg struct {
 	WorstCorner            *string  `json:"worst_corner,omitempty" doc:"Where the center of gravity lies then. Concerns legs that carry more there."`
 	TensionPhase           *string  `json:"tension_phase,omitempty" doc:"The phase in which its own force is greatest. Concerns a lift in phases."`
 	FlattestPhase          *string  `json:"flattest_phase,omitempty" doc:"The phase in which it hangs flattest. Concerns a lift in phases."`
+	FlattestNamed          string   `json:"flattest_named" doc:"What it is called where its angle is told: its name, and that phase of a lift in phases, as in hook/1 in phase turning at 30 deg."`
+	SlackNamed             string   `json:"slack_named" doc:"The same where it is told that it is slack: its name, what it goes to, and the phase in which it is slack."`
 	SlackPhase             *string  `json:"slack_phase,omitempty" doc:"The first phase in which it is slack. Concerns a lift in phases."`
-	Phases                 int      `json:"phases" doc:"Number of positions that were looked at, one for each step of each phase; 1 for a lift in one attitude."`
 	LengthOpen             bool     `json:"length_open" doc:"Whether the plan leaves the length of its sling open and gives the height of what it hangs from."`
 	LengthNeededM          *float64 `json:"length_needed_m,omitempty" doc:"Length that its sling needs, bearing to bearing, for the load to hang as intended. Concerns legs whose sling is left open."`
 	LevelLengthM           *float64 `json:"level_length_m,omitempty" doc:"Its length with which, and with those of the other legs, the load would hang as intended, the hook plumb over its center of gravity and as high above the load as it is. Concerns straight legs from one hook, all of them."`

@@ -1,6 +1,8 @@
 package hang
 
 import (
+	"math"
+
 	"liftlint/internal/facts"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
@@ -81,6 +83,13 @@ func (l *Lift) Failed() *Position {
 		}
 	}
 	return nil
+}
+
+// AsideM is how far sideways of where it was meant to be, in meters, the center of
+// gravity hangs.
+func (p *Position) AsideM() float64 {
+	c := p.Balance.Bodies[0].CenterOfGravity // meant to be plumb over the origin
+	return math.Hypot(c.X, c.Y)
 }
 
 // Line is what a leg does in a position; nil where its hook is released.
