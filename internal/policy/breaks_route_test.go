@@ -5,7 +5,15 @@ import "liftlint/internal/facts"
 func breaksRoute() []broken {
 	return []broken{
 		{"route/eye_on_padeye", "", func(d *facts.Document) { d.Legs[0].EndsIn = "wire_rope_sling" },
-			"leg hook/1 ends with a sling's eye straight on attachment A: put the shackle or hook that joins them into the leg", "#/leg/0", 0},
+			"leg hook/1 ends with its wire_rope_sling straight on padeye A: put the shackle or hook that joins them into the leg", "#/leg/0", 0},
+		{"route/eye_on_padeye", "", func(d *facts.Document) {
+			d.Legs[0].EndsIn, d.Legs[0].EndsAt, d.Legs[0].To = "grommet", "beam", "SB1.TL"
+		},
+			"leg hook/1 ends with its grommet straight on beam SB1.TL: put the shackle or hook that joins them into the leg", "#/leg/0", 0},
+		{"route/length_open", "", func(d *facts.Document) { d.Legs[0].LengthOpen, d.Legs[0].LengthNeededM = true, ptr(2.5) },
+			"the plan leaves the length of the sling in leg hook/1 open; for the load to hang as it is meant to, it needs <length_needed_m 2.5> bearing to bearing", "#/leg/0", 0},
+		{"route/adjuster_out_of_range", "", func(d *facts.Document) { d.Gear[turnbuckle].OutsideRangeM = ptr(0.03) },
+			"TB1 is set to <length_m 0.9>, which is <outside_range_m 0.03> outside what it can be set to", "#/gear/5", 0.03},
 		{"route/eye_to_eye", "", func(d *facts.Document) { d.Legs[0].EyeToEye = 1 },
 			"leg hook/1 puts one sling's eye straight into another's: write the shackle that joins them", "#/leg/0", 0},
 		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },

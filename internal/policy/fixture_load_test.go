@@ -20,6 +20,31 @@ func loadLevel(d *facts.Document) {
 	leg.TagNamesAngle, leg.TagAngleDeg, leg.SteelsNamed = true, ptr(60.0), 2
 	attachmentsLevel(d)
 	d.Gear = append(d.Gear, levelShackle(d.Gear[0]))
+	severalHooks(d)
+}
+
+// The records of a level lift that hang from several hooks.
+const (
+	onSeveral  = 1 // of loads
+	tailHook   = 1 // of hooks
+	turnbuckle = 5 // of gear
+)
+
+// severalHooks adds a second load, on two hooks, and a turnbuckle.
+func severalHooks(d *facts.Document) {
+	load := d.Loads[0]
+	load.Key, load.At, load.HangsFrom, load.Phases, load.PlumbOffsetM = "load/2", "#/load2", "several_hooks", 2, nil
+	load.Phase, load.SwingM, load.HooksLeanDeg = ptr("turning at 30 deg"), ptr(0.05), ptr(1.0)
+	d.Loads = append(d.Loads, load)
+	d.Hooks = append(d.Hooks, facts.Hook{
+		Record: facts.Record{Key: "hook/tail", At: "#/hook/1"}, ID: "tail", OfSeveral: true,
+		LeanDeg: ptr(1.0), LeanNamed: "tail in phase turning at 30 deg", HorizontalN: ptr(900.0),
+	})
+	inspection := *d.Gear[0].Inspection
+	d.Gear = append(d.Gear, facts.Gear{
+		Record: facts.Record{Key: "gear/TB1", At: "#/gear/5"}, ID: "TB1", Kind: "turnbuckle", Uses: 1, RatedAgainst: "nothing",
+		LengthM: ptr(0.9), OutsideRangeM: ptr(0.0), Inspection: &inspection,
+	})
 }
 
 // levelShackle is a shackle that is inspected as a sling is.

@@ -22,6 +22,7 @@ func level() *facts.Document {
 			Record: facts.Record{Key: "load", At: "#/load"}, MassKg: ptr(8000.0), MassUpperKg: ptr(8200.0),
 			MassKnownBy: ptr("estimated"), MassToleranceGiven: true, MostUsedRatio: ptr(0.6), MostUsedPart: ptr("S1 in leg hook/1"),
 			Hangs: ptr("steady"), TiltDeg: ptr(1.5), RightingM: ptr(1.2), PlumbOffsetM: ptr(0.1),
+			TiltAtWorstDeg: ptr(2.5), MayRiseM: ptr(1.3), HangsFrom: "one_hook", Phases: 1, Named: "the load", TiltNamed: "the load in phase a", WorstTiltNamed: "the load in phase b",
 		}},
 	}
 	for i := 1; i <= 4; i++ {
@@ -43,7 +44,7 @@ func addLeg(d *facts.Document, i int) {
 	sling := fmt.Sprintf("S%d", i)
 	d.Legs = append(d.Legs, facts.Leg{
 		Record: at("leg"), ID: fmt.Sprintf("hook/%d", i), From: "hook", To: "A", EndsIn: "shackle", EndsAt: "padeye", Split: "settled_by_stiffness",
-		Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0), ShareRatio: ptr(1.0),
+		Hitch: "straight", FlattestNamed: fmt.Sprintf("hook/%d", i), SlackNamed: fmt.Sprintf("hook/%d to A", i), Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0), ShareRatio: ptr(1.0),
 	})
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
@@ -88,6 +89,7 @@ func breaks() []broken {
 		breaksFit(),
 		breaksHardware(),
 		breaksHitch(),
+		breaksHook(),
 		breaksInspection(),
 		breaksLoad(),
 		breaksRoute(),

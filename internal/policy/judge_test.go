@@ -78,6 +78,7 @@ func TestOtherRulesStayMet(t *testing.T) {
 	// A slack leg has no angle; a load that turns over has no tilt to judge.
 	d := level()
 	d.Legs[0].Slack, d.Legs[0].AngleFromHorizontalDeg = ptr(true), nil
+	d.Loads = d.Loads[:1]
 	d.Loads[0].Hangs, d.Loads[0].TiltDeg = ptr("overturns"), nil
 	got := judge(t, p, d)
 	if n := len(got["angle/leg_too_flat"].Outcomes); n != 3 {

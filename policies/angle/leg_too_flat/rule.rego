@@ -19,12 +19,12 @@
 #     - name: flat
 #       severity: warning
 #       limit: warning_deg
-#       message: "leg {id} hangs at {measured} from horizontal; under {limit} small errors of length or height change its pull much"
+#       message: "leg {flattest_named} hangs at {measured} from horizontal; under {limit} small errors of length or height change its pull much"
 #     - name: below_usual
 #       severity: note
 #       limit: note_deg
-#       message: "leg {id} hangs at {measured} from horizontal; legs are usually kept at {limit} or steeper"
-#   message: "leg {id} hangs at {measured} from horizontal; at least {limit} is asked for"
+#       message: "leg {flattest_named} hangs at {measured} from horizontal; legs are usually kept at {limit} or steeper"
+#   message: "leg {flattest_named} hangs at {measured} from horizontal; at least {limit} is asked for"
 #   remedy: longer_leg
 #   cite:
 #     - {document: ASME B30.9, clause: for 30 degrees from horizontal, basis: memory, profiles: [us]}

@@ -10,6 +10,7 @@
 #   severity: warning
 #   over: loads
 #   where:
+#     hangs_from: [one_hook]
 #     hangs: [steady, rocks]
 #     tilt_deg: {at_most: 5}
 #   measured: plumb_offset_m

@@ -2,16 +2,25 @@ package liftlint.rules.load.steady_by_little_test
 
 import data.liftlint.rules.load.steady_by_little.finding
 
-grades(m) := got if {
-	got := {f.grade | some f in finding} with input as {"loads": [{"key": "load", "hangs": "steady", "righting_m": m}]}
+grades(righting, rise) := got if {
+	got := {f.grade | some f in finding} with input as {"loads": [{
+		"key": "load",
+		"hangs": "steady",
+		"righting_m": righting,
+		"center_may_rise_m": rise,
+	}]}
 }
 
-test_breaks_neutral if grades(0) == {"neutral", "little"}
+test_breaks_neutral if grades(0, 1) == {"neutral", "little"}
 
-test_breaks_little if grades(0.049) == {"little"}
+test_breaks_neutral_under_a_millimeter if grades(0.0009999, 1) == {"neutral", "little"}
 
-test_meets if grades(0.05) == set()
+test_breaks_little_at_a_millimeter if grades(0.001, 1) == {"little"}
 
-test_breaks_neutral_under_a_millimeter if grades(0.0009999) == {"neutral", "little"}
+test_breaks_little if grades(0.049, 1) == {"little"}
 
-test_breaks_little_at_a_millimeter if grades(0.001) == {"little"}
+test_breaks_rises_little if grades(0.05, 0.049) == {"rises_little"}
+
+test_breaks_both if grades(0.049, 0.049) == {"rises_little", "little"}
+
+test_meets if grades(0.05, 0.05) == set()

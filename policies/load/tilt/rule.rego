@@ -2,7 +2,9 @@
 # title: Load tilts
 # description: >-
 #   A load turns until its center of gravity is plumb under the hook. What
-#   tilts far can shed loose parts, land on a corner and load its legs unevenly.
+#   tilts far beyond how it is meant to hang can shed loose parts, land on a corner
+#   and load its legs unevenly. Within the tolerances that the plan gives it has to
+#   hang level enough too.
 # custom:
 #   over: loads
 #   where: {hangs: [steady, rocks]}
@@ -14,10 +16,20 @@
 #     - name: far
 #       severity: error
 #       limit: error_deg
+#     - name: far_at_worst
+#       severity: error
+#       measured: tilt_at_worst_deg
+#       limit: error_deg
+#       message: "within the tolerances of the plan {worst_tilt_named} can hang tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
 #     - name: some
 #       severity: warning
 #       limit: warning_deg
-#   message: "the load hangs tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
+#     - name: some_at_worst
+#       severity: warning
+#       measured: tilt_at_worst_deg
+#       limit: warning_deg
+#       message: "within the tolerances of the plan {worst_tilt_named} can hang tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
+#   message: "{tilt_named} hangs tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.tilt
@@ -29,7 +41,17 @@ finding contains {"key": load.key, "grade": "far"} if {
 	load.tilt_deg > p.error_deg
 }
 
+finding contains {"key": load.key, "grade": "far_at_worst"} if {
+	some load in input.loads
+	load.tilt_at_worst_deg > p.error_deg
+}
+
 finding contains {"key": load.key, "grade": "some"} if {
 	some load in input.loads
 	load.tilt_deg > p.warning_deg
+}
+
+finding contains {"key": load.key, "grade": "some_at_worst"} if {
+	some load in input.loads
+	load.tilt_at_worst_deg > p.warning_deg
 }

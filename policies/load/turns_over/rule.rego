@@ -9,7 +9,7 @@
 #   grades:
 #     - name: points_below_center_of_gravity
 #       severity: error
-#       message: "the load turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that"
+#       message: "{named} turns over: it hangs from one point or from points in one line, and its center of gravity lies above them; no hook height mends that"
 #     - name: overturns
 #       severity: error
 #     - name: at_worst
@@ -17,8 +17,8 @@
 #       message: "the load turns over or finds no rest with {worst_corner}"
 #     - name: rocks
 #       severity: {draft: warning, review: warning, prelift: error}
-#       message: "the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
-#   message: "the load turns over: it does not stay as it is meant to hang"
+#       message: "{named} can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
+#   message: "{named} turns over: it does not stay as it is meant to hang"
 #   lowerable: false
 #   waivable: false
 #   cite:

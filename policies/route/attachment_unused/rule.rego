@@ -2,10 +2,12 @@
 # title: Attachment used by no leg
 # description: >-
 #   A lifting point that the plan lists and no leg goes to is a leg forgotten,
-#   or a point that is not meant for this lift and had better say so.
+#   or a point that is not meant for this lift and had better say so. A beam has
+#   more holes than one lift needs.
 # custom:
 #   severity: error
 #   over: attachments
+#   where: {on_beam: [false]}
 #   message: "no leg goes to attachment {id}: give it a leg, or take it out of the plan"
 #   cite:
 #     - {document: common practice, basis: practice}

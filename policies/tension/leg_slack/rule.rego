@@ -11,8 +11,8 @@
 #       severity: error
 #     - name: by_stiffness
 #       severity: warning
-#       message: "leg {id} to {to} hangs slack with the lengths as given: small differences of length decide which legs carry"
-#   message: "leg {id} to {to} hangs slack: the other legs carry its share"
+#       message: "leg {slack_named} hangs slack with the lengths as given: small differences of length decide which legs carry"
+#   message: "leg {slack_named} hangs slack: the other legs carry its share"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.tension.leg_slack
