@@ -22,11 +22,15 @@ func normalize(src []byte) string {
 // clean checks size and characters. What it returns is UTF-8 with LF line
 // ends and no character that hides from a reader.
 func clean(src []byte, faults *faultList) (string, bool) {
+	return cleanWithin(PlanLimits(), src, faults)
+}
+
+func cleanWithin(limits Limits, src []byte, faults *faultList) (string, bool) {
 	start := source.Position{Line: 1, Column: 1}
 	at := source.Range{From: start, To: start}
 	switch {
-	case len(src) > maxBytes:
-		faults.add(TooLarge, at, nil, "the file has %d bytes; at most %d (1 MiB) are read", len(src), maxBytes)
+	case len(src) > limits.Bytes:
+		faults.add(TooLarge, at, nil, "the file has %d bytes; at most %d (%d MiB) are read", len(src), limits.Bytes, limits.Bytes>>20)
 		return "", false
 	case bytes.HasPrefix(src, []byte{0xff, 0xfe}), bytes.HasPrefix(src, []byte{0xfe, 0xff}):
 		faults.add(Encoding, at, nil, "the file is written in UTF-16; save it as UTF-8")

@@ -17,11 +17,16 @@ type composer struct {
 	root     *Node
 	index    map[string]*Node
 	pointers int // bytes of all pointers
+	limits   Limits
 	broken   bool
 }
 
 func compose(tokens []token, faults *faultList) *composer {
-	c := &composer{tokens: tokens, faults: faults, index: make(map[string]*Node, len(tokens)/2)}
+	return composeWithin(PlanLimits(), tokens, faults)
+}
+
+func composeWithin(limits Limits, tokens []token, faults *faultList) *composer {
+	c := &composer{tokens: tokens, faults: faults, limits: limits, index: make(map[string]*Node, len(tokens)/2)}
 	c.root = c.node("", source.Range{})
 	if c.next < len(tokens) && !c.broken {
 		c.misfit()
@@ -40,7 +45,7 @@ func (c *composer) peek(kind tokenKind) (token, bool) {
 func (c *composer) node(pointer string, key source.Range) *Node {
 	n := &Node{Pointer: pointer}
 	n.Place.Key = key
-	if c.pointers += len(pointer); c.pointers > maxPointers {
+	if c.pointers += len(pointer); c.pointers > c.limits.Pointers {
 		c.fail(TooManyNodes, c.tokens[c.next].at, "keys and nesting together are too large to keep; use shorter keys or split the file")
 		return n
 	}

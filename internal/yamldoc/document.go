@@ -27,16 +27,21 @@ type Comment struct {
 // returns a document only when there are no faults; faults come sorted by
 // place, each once.
 func Read(name string, src []byte) (*Document, []Fault) {
+	return ReadWithin(PlanLimits(), name, src)
+}
+
+// ReadWithin is Read with the limits of another type of file.
+func ReadWithin(limits Limits, name string, src []byte) (*Document, []Fault) {
 	faults := &faultList{}
-	text, ok := clean(src, faults)
+	text, ok := cleanWithin(limits, src, faults)
 	if !ok {
 		return nil, faults.sorted()
 	}
-	s := scan(text, faults)
+	s := scanWithin(limits, text, faults)
 	if s.broken {
 		return nil, faults.sorted()
 	}
-	c := compose(s.tokens, faults)
+	c := composeWithin(limits, s.tokens, faults)
 	if len(faults.all) == 0 {
 		readAgain(text, s.tokens, c.root, faults)
 	}

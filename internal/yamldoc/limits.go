@@ -12,3 +12,17 @@ const (
 	maxPointers = 16 << 20
 	maxFaults   = 100
 )
+
+// Limits are those of one type of file.
+type Limits struct {
+	Bytes    int
+	Nodes    int // keys do not count, their values do
+	Pointers int // bytes of the JSON pointers of all nodes
+}
+
+// PlanLimits are for what one person writes and another reads through.
+func PlanLimits() Limits { return Limits{Bytes: maxBytes, Nodes: maxNodes, Pointers: maxPointers} }
+
+// RegisterLimits are for lists of gear, which programs write too: about ten
+// thousand items with their inspections.
+func RegisterLimits() Limits { return Limits{Bytes: 8 << 20, Nodes: 500_000, Pointers: 64 << 20} }

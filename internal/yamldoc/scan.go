@@ -17,6 +17,7 @@ type scanner struct {
 	blocks   []block
 	flows    []flow
 	nodes    int
+	maxNodes int
 	broken   bool // no tree can be built
 	stop     bool // nothing more is read
 	header   bool // `---` was seen
@@ -27,8 +28,10 @@ type scanner struct {
 	property int  // column of an anchor or tag before a node on its line, or 0
 }
 
-func scan(text string, faults *faultList) *scanner {
-	s := &scanner{cursor: cursor{src: text, line: 1}, faults: faults, fresh: true}
+func scan(text string, faults *faultList) *scanner { return scanWithin(PlanLimits(), text, faults) }
+
+func scanWithin(limits Limits, text string, faults *faultList) *scanner {
+	s := &scanner{cursor: cursor{src: text, line: 1}, maxNodes: limits.Nodes, faults: faults, fresh: true}
 	s.tokens = make([]token, 0, len(text)/8+4)
 	for !s.stop {
 		s.skipToToken()
@@ -189,8 +192,8 @@ func (s *scanner) emit(t token) {
 }
 
 func (s *scanner) count(at source.Range) {
-	if s.nodes++; s.nodes > maxNodes && !s.broken {
-		s.fail(TooManyNodes, at, "the file holds more than %d values; split it", maxNodes)
+	if s.nodes++; s.nodes > s.maxNodes && !s.broken {
+		s.fail(TooManyNodes, at, "the file holds more than %d values; split it", s.maxNodes)
 	}
 }
 
