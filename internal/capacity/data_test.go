@@ -7,7 +7,7 @@ import (
 
 func TestEveryEmbeddedTableIsRead(t *testing.T) {
 	files, err := dataFiles.ReadDir("data")
-	if err != nil || len(files) != 6 {
+	if err != nil || len(files) != 7 {
 		t.Fatalf("%d tables, %v", len(files), err)
 	}
 	for _, f := range files {
