@@ -15,8 +15,8 @@ import (
 const chainDesignFactor = 4
 
 // nominalOverBar is how much thicker the bar of a chain may be than its nominal
-// size says: 3/8 in stands for 10 mm.
-const nominalOverBar = 1.05
+// size says: 3/8 in stands for 10 mm, 5 % more, and tables are rounded upwards.
+const nominalOverBar = 1.06
 
 // ChainRatedN is what a chain sling of one straight leg is rated for, in newtons,
 // by grade ("80", "100") and nominal size in meters: by angle by US tables, in
@@ -35,7 +35,7 @@ func ChainRatedN(sizeM float64, grade string, p BridlePractice) (ratedN float64,
 
 // StrongestChainRatedN is what a chain sling of one straight leg can't be rated
 // over, in newtons: a chain breaks at a mean stress, over both bars of a link, of
-// ten times its grade in N/mm2 (EN 818-2, from memory), its bar 5 % thicker than
+// ten times its grade in N/mm2 (EN 818-2, from memory), its bar 6 % thicker than
 // its nominal size, over 4. A grade that is not known counts as 120, the highest
 // that is made (common practice). ok is false only for a size that is none.
 func StrongestChainRatedN(sizeM float64, grade string) (ratedN float64, ok bool) {
