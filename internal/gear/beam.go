@@ -1,10 +1,14 @@
 package gear
 
-import "liftlint/internal/quantity"
+import (
+	"time"
 
-// Beam is a spreader beam, a lifting beam or a rocker plate: rigid, with points
-// that it hangs from and points that legs hang from. Its points are in the
-// plan, by their places.
+	"liftlint/internal/quantity"
+)
+
+// Beam is a spreader beam, a lifting beam, a rocker plate or a lifting device
+// made for one kind of load: rigid, with points that it hangs from and points
+// that it holds by. Its points are in the plan, by their places.
 type Beam struct {
 	Common
 	CenterOfGravity  *Position // in its own axes
@@ -14,6 +18,19 @@ type Beam struct {
 	// LeastTopAngle is the flattest angle from horizontal of the legs it hangs
 	// from for which its rated load holds.
 	LeastTopAngle *quantity.Angle
+	// SpanRatedFor is the longest span, between its outer points, for which the
+	// rated load of an adjustable one holds.
+	SpanRatedFor *quantity.Length
+	Category     string // of its design, as marked
+	MadeFor      string // of a lifting device: what it takes and how
+	ProofTest    *ProofTest
+}
+
+// ProofTest is a trial with more than the rated load.
+type ProofTest struct {
+	Pointer string
+	Load    *quantity.Ratio // of the rated load
+	Date    *time.Time
 }
 
 // Position is a place in an item's own axes: x along, y across, z up.

@@ -3,6 +3,7 @@
 package gear
 
 import (
+	"slices"
 	"time"
 
 	"liftlint/internal/quantity"
@@ -14,19 +15,41 @@ type Kind string
 // The kinds of gear.
 const (
 	WireRopeSlingKind    Kind = "wire_rope_sling"
+	GrommetKind          Kind = "grommet"
+	ChainSlingKind       Kind = "chain_sling"
+	WebSlingKind         Kind = "web_sling"
+	RoundSlingKind       Kind = "round_sling"
+	MeshSlingKind        Kind = "mesh_sling"
 	BridleKind           Kind = "bridle"
 	ShackleKind          Kind = "shackle"
 	MasterLinkKind       Kind = "master_link"
 	IntermediateLinkKind Kind = "intermediate_link"
 	HookKind             Kind = "hook"
-	GrommetKind          Kind = "grommet"
 	SpreaderBeamKind     Kind = "spreader_beam"
 	LiftingBeamKind      Kind = "lifting_beam"
 	RockerPlateKind      Kind = "rocker_plate"
+	LiftingDeviceKind    Kind = "lifting_device"
 	LoadCellKind         Kind = "load_cell"
 	TurnbuckleKind       Kind = "turnbuckle"
+	AdjusterKind         Kind = "adjuster"
+	SwivelKind           Kind = "swivel"
 	SheaveBlockKind      Kind = "sheave_block"
 )
+
+// Kinds lists all kinds, in the order in which plans are offered them.
+func Kinds() []Kind {
+	return append(SlingKinds(), BridleKind, ShackleKind, MasterLinkKind, IntermediateLinkKind, HookKind,
+		SpreaderBeamKind, LiftingBeamKind, RockerPlateKind, LiftingDeviceKind,
+		LoadCellKind, TurnbuckleKind, AdjusterKind, SwivelKind, SheaveBlockKind)
+}
+
+// SlingKinds lists the kinds that are slings by themselves.
+func SlingKinds() []Kind {
+	return []Kind{WireRopeSlingKind, GrommetKind, ChainSlingKind, WebSlingKind, RoundSlingKind, MeshSlingKind}
+}
+
+// IsSling reports whether an item is a sling by itself.
+func IsSling(item Item) bool { return slices.Contains(SlingKinds(), item.Base().Kind) }
 
 // Item is one sling or fitting.
 type Item interface {

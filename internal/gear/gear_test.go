@@ -1,6 +1,8 @@
 package gear
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"liftlint/internal/quantity"
@@ -26,6 +28,9 @@ func TestRating(t *testing.T) {
 		{"grommet", &Grommet{Common: Common{Tag: &Tag{Condition: Legible, RatedLoad: load}}}, true, "tag.rated_load"},
 		{"grommet without a tag", &Grommet{}, false, "tag.rated_load"},
 		{"link without a mark", &Link{}, false, "rated_load"},
+		{"web sling", &TagRatedSling{Common: Common{Tag: &Tag{Condition: Legible, RatedLoad: load}}}, true, "tag.rated_load"},
+		{"web sling, illegible tag", &TagRatedSling{Common: Common{Tag: &Tag{Condition: Illegible, RatedLoad: load}}}, false, "tag.rated_load"},
+		{"chain sling without a tag", &TagRatedSling{Common: Common{Kind: ChainSlingKind}, Grade: "100", Size: ptr(quantity.Length(0.01))}, false, "tag.rated_load"},
 	} {
 		got, field := c.item.Rating()
 		if (got != nil) != c.rated || field != c.field {
@@ -49,6 +54,8 @@ func TestBearingAndSection(t *testing.T) {
 		{&Link{InsideLength: long, SectionDiameter: short}, long, "inside_length", short, "section_diameter", "link"},
 		{&Beam{}, nil, "", nil, "", "beam"},
 		{&InLine{Length: short, Longest: long}, short, "length", nil, "", "turnbuckle"},
+		{&TagRatedSling{Common: Common{Kind: ChainSlingKind}, Length: long, Size: short}, long, "length", short, "size", "chain sling"},
+		{&TagRatedSling{Common: Common{Kind: WebSlingKind}, Length: long, Width: short, Thickness: short}, long, "length", nil, "", "web sling"},
 		{&Grommet{Rope: Rope{Diameter: short}}, nil, "circumference", short, "diameter", "grommet"},
 	} {
 		if got, field := c.item.Bearing(); got != c.bearing || field != c.field {
@@ -65,5 +72,26 @@ func TestGrommetHangsInTwoParts(t *testing.T) {
 	g := &Grommet{Circumference: ptr(quantity.Length(8))}
 	if got, field := g.Bearing(); *got != 4 || field != "circumference" || *g.Circumference != 8 {
 		t.Errorf("%v in %s", *got, field)
+	}
+}
+
+// TestSlings: a bridle is no sling by itself, its legs are.
+func TestSlings(t *testing.T) {
+	for _, k := range Kinds() {
+		want := k == GrommetKind || strings.HasSuffix(string(k), "_sling")
+		if got := IsSling(&Shackle{Common: Common{Kind: k}}); got != want {
+			t.Errorf("%s a sling: %v", k, got)
+		}
+	}
+	if n := len(slices.Compact(slices.Sorted(slices.Values(Kinds())))); n != len(Kinds()) {
+		t.Errorf("%d kinds, %d of them different", len(Kinds()), n)
+	}
+}
+
+func TestOfOneRope(t *testing.T) {
+	for body, want := range map[Body]bool{"": true, SinglePart: true, MultiPart: false, CableLaid: false} {
+		if (&WireRopeSling{Body: body}).OfOneRope() != want {
+			t.Errorf("%q of one rope: %v", body, !want)
+		}
 	}
 }

@@ -9,8 +9,16 @@ type Grommet struct {
 	Laid          string           // strand_laid or cable_laid
 	Circumference *quantity.Length // along the middle of the body
 	Component     *quantity.Length // diameter of the rope that a cable-laid one is made of
-	FaultsSeen    []string
-	LookedOver    bool
+	// BreakingLoad is that of its certificate, and BreakingParts the number of
+	// its parts, one or two, that the figure is for.
+	BreakingLoad  *quantity.Load
+	BreakingParts *int
+	// SpliceAt is how far the tuck or sleeve is from the upper bearing, along one
+	// part as it hangs.
+	SpliceAt   *quantity.Length
+	Sleeve     string // its metal, or none; empty where the plan does not say
+	FaultsSeen []string
+	LookedOver bool
 }
 
 // Bearing is half the circumference: its two parts hang between two bearings.

@@ -2,11 +2,14 @@ package gear
 
 import "liftlint/internal/quantity"
 
-// WireRopeSling is a single-part sling with an eye at each end.
+// WireRopeSling is a sling of wire rope with an eye at each end.
 type WireRopeSling struct {
 	Common
-	Rope
-	Length *quantity.Length // bearing point to bearing point, eyes included
+	Rope                       // its diameter is that of the finished body
+	Body      Body             // how the body is made
+	Parts     *int             // side by side in the body of a multi-part one
+	Component *quantity.Length // diameter of the rope that its parts are of
+	Length    *quantity.Length // bearing point to bearing point, eyes included
 	// LengthTolerance is how far the length may lie from that, either way.
 	LengthTolerance *quantity.Length
 	Upper           Eye
@@ -14,6 +17,20 @@ type WireRopeSling struct {
 	FaultsSeen      []string // what puts it out of service
 	LookedOver      bool     // whether the plan says what is seen on it, nothing included
 }
+
+// Body is how the body of a wire rope sling is made.
+type Body string
+
+// The bodies.
+const (
+	SinglePart Body = "single_part" // one rope
+	MultiPart  Body = "multi_part"  // several parts of one rope, braided or laid together
+	CableLaid  Body = "cable_laid"  // ropes laid round one another
+)
+
+// OfOneRope reports whether the sling's body is one rope, whose figures are
+// then those of the sling.
+func (s *WireRopeSling) OfOneRope() bool { return s.Body == SinglePart || s.Body == "" }
 
 // Rope is what a sling is made of; what the plan does not say is empty.
 type Rope struct {
@@ -51,7 +68,7 @@ type Eye struct {
 // Bearing is the sling's length.
 func (s *WireRopeSling) Bearing() (*quantity.Length, string) { return s.Length, "length" }
 
-// Section is the rope's diameter.
+// Section is the diameter of the body.
 func (s *WireRopeSling) Section() (*quantity.Length, string) { return s.Diameter, "diameter" }
 
 // Rating is what its own tag shows: nothing where it can't be read.

@@ -22,6 +22,10 @@ type Tag struct {
 	// the basket's for both its parts, vertical.
 	ChokerRatedLoad, BasketRatedLoad *quantity.Load
 	Diameter                         *quantity.Length
+	Component                        *quantity.Length // diameter of the rope that the body is made of
+	Size                             *quantity.Length // nominal diameter of a chain
+	Width, Length                    *quantity.Length
+	Material, Grade                  string // empty where the tag does not show them
 	// AngleFromHorizontal is the angle that the rated load stands for.
 	AngleFromHorizontal *quantity.Angle
 	// Legs is the number of legs that the tag names.
@@ -44,6 +48,6 @@ const (
 // TagFields are the fields that a tag may show, in the order in which they
 // are reported.
 func TagFields() []string {
-	return []string{"maker", "serial", "diameter", "rated_load", "choker_rated_load", "basket_rated_load", "hitch",
-		"angle_from_horizontal", "legs", "rated_for", "design_factor"}
+	return []string{"maker", "serial", "diameter", "component_diameter", "size", "width", "length", "material", "grade",
+		"rated_load", "choker_rated_load", "basket_rated_load", "hitch", "angle_from_horizontal", "legs", "rated_for", "design_factor"}
 }

@@ -9,11 +9,22 @@ func decodeBeam(f fields, common gear.Common) gear.Item {
 		RatedCompression: f.load("rated_compression"),
 		RatedBending:     f.moment("rated_bending_moment"),
 		LeastTopAngle:    f.angle("least_top_angle_from_horizontal"),
+		SpanRatedFor:     f.length("span_rated_for"),
+		Category:         f.text("category"),
+		MadeFor:          f.text("made_for"),
+		ProofTest:        decodeProofTest(f.of("proof_test")),
 	}
 	if c, _ := decodePoint(f.of("center_of_gravity")); c != nil {
 		b.CenterOfGravity = &gear.Position{X: c.X, Y: c.Y, Z: c.Z}
 	}
 	return b
+}
+
+func decodeProofTest(f fields) *gear.ProofTest {
+	if !f.exists() {
+		return nil
+	}
+	return &gear.ProofTest{Pointer: f.pointer(), Load: f.ratio("load"), Date: f.day("date")}
 }
 
 // decodeBeams lists all beams of the gear with their points, in the order of

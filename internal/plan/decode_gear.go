@@ -24,6 +24,11 @@ func decodeItem(f fields) gear.Item {
 		Inspection: decodeInspection(f.of("inspection")),
 		Labels:     f.labels("labels"),
 	}
+	return itemOfKind(f, common)
+}
+
+// itemOfKind reads what the kind of an item has of its own.
+func itemOfKind(f fields, common gear.Common) gear.Item {
 	switch common.Kind {
 	case gear.WireRopeSlingKind:
 		return decodeWireRopeSling(f, common)
@@ -37,9 +42,11 @@ func decodeItem(f fields) gear.Item {
 		return decodeSlingHook(f, common)
 	case gear.GrommetKind:
 		return decodeGrommet(f, common)
-	case gear.SpreaderBeamKind, gear.LiftingBeamKind, gear.RockerPlateKind:
+	case gear.ChainSlingKind, gear.WebSlingKind, gear.RoundSlingKind, gear.MeshSlingKind:
+		return decodeTagRatedSling(f, common)
+	case gear.SpreaderBeamKind, gear.LiftingBeamKind, gear.RockerPlateKind, gear.LiftingDeviceKind:
 		return decodeBeam(f, common)
-	case gear.LoadCellKind, gear.TurnbuckleKind, gear.SheaveBlockKind:
+	case gear.LoadCellKind, gear.TurnbuckleKind, gear.AdjusterKind, gear.SwivelKind, gear.SheaveBlockKind:
 		return decodeInLine(f, common)
 	}
 	*f.err = fmt.Errorf("plan: no reader for gear of kind %q", common.Kind)
@@ -93,42 +100,6 @@ func decodeSlingHook(f fields, common gear.Common) gear.Item {
 		h.MadeFor = "lifting"
 	}
 	return h
-}
-
-func decodeInLine(f fields, common gear.Common) gear.Item {
-	return &gear.InLine{
-		Common:         common,
-		Length:         f.length("length"),
-		Shortest:       f.length("shortest"),
-		Longest:        f.length("longest"),
-		SheaveDiameter: f.length("sheave_diameter"),
-		RatedLoad:      f.load("rated_load"),
-		Steel:          f.text("steel"),
-	}
-}
-
-func decodeTag(f fields) *gear.Tag {
-	if !f.exists() {
-		return nil
-	}
-	t := &gear.Tag{
-		Pointer:             f.pointer(),
-		Condition:           gear.Condition(f.text("condition")),
-		RatedLoad:           f.load("rated_load"),
-		ChokerRatedLoad:     f.load("choker_rated_load"),
-		BasketRatedLoad:     f.load("basket_rated_load"),
-		Diameter:            f.length("diameter"),
-		AngleFromHorizontal: f.angle("angle_from_horizontal"),
-		Legs:                f.count("legs"),
-		RatedFor:            gear.RatedFor(f.text("rated_for")),
-		DesignFactor:        f.number("design_factor"),
-	}
-	for _, name := range gear.TagFields() {
-		if f.of(name).exists() {
-			t.Shows = append(t.Shows, name)
-		}
-	}
-	return t
 }
 
 func decodeInspection(f fields) *gear.Inspection {

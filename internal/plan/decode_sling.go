@@ -3,9 +3,12 @@ package plan
 import "liftlint/internal/gear"
 
 func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
-	return &gear.WireRopeSling{
+	s := &gear.WireRopeSling{
 		Common:          common,
 		Rope:            decodeRope(f),
+		Body:            gear.Body(f.text("body")),
+		Parts:           f.count("parts"),
+		Component:       f.length("component_diameter"),
 		Length:          f.length("length"),
 		LengthTolerance: f.length("length_tolerance"),
 		Upper:           decodeEye(f, "upper"),
@@ -13,6 +16,10 @@ func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
 		FaultsSeen:      f.texts("faults_seen"),
 		LookedOver:      f.of("faults_seen").exists(),
 	}
+	if s.Body == "" {
+		s.Body = gear.SinglePart
+	}
+	return s
 }
 
 func decodeEye(sling fields, end string) gear.Eye {
@@ -49,7 +56,27 @@ func decodeGrommet(f fields, common gear.Common) gear.Item {
 		Laid:          f.text("laid"),
 		Circumference: f.length("circumference"),
 		Component:     f.length("component_diameter"),
+		BreakingLoad:  f.load("breaking_load"),
+		BreakingParts: f.count("breaking_load_is_for_parts"),
+		SpliceAt:      f.length("splice_at"),
+		Sleeve:        f.text("sleeve"),
 		FaultsSeen:    f.texts("faults_seen"),
 		LookedOver:    f.of("faults_seen").exists(),
+	}
+}
+
+func decodeTagRatedSling(f fields, common gear.Common) gear.Item {
+	return &gear.TagRatedSling{
+		Common:          common,
+		Length:          f.length("length"),
+		LengthTolerance: f.length("length_tolerance"),
+		Size:            f.length("size"),
+		Grade:           f.text("grade"),
+		Fittings:        f.text("fittings"),
+		Material:        f.text("material"),
+		Width:           f.length("width"),
+		Thickness:       f.length("thickness"),
+		FaultsSeen:      f.texts("faults_seen"),
+		LookedOver:      f.of("faults_seen").exists(),
 	}
 }

@@ -122,6 +122,7 @@ rigging: [{from: hook, legs: [{down: [S1], end: {kind: to, at: A}}]}]
 	}
 	want := &gear.WireRopeSling{
 		Common: gear.Common{ID: "S1", Kind: gear.WireRopeSlingKind, Pointer: "/gear/0"},
+		Body:   gear.SinglePart,
 		Upper:  gear.Eye{Pointer: "/gear/0"}, Lower: gear.Eye{Pointer: "/gear/0"},
 	}
 	if diff := cmp.Diff(want, p.Gear[0]); diff != "" {

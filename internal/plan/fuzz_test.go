@@ -10,7 +10,10 @@ import (
 // FuzzDecode: what the schemas let through is read without a panic or an
 // error, and a plan has all its legs linked.
 func FuzzDecode(f *testing.F) {
-	for _, seed := range []string{base, full, bridled, arranged,
+	for _, seed := range []string{base, full, bridled, arranged, manyKinds,
+		changedIn(f, manyKinds, "splice_at: 1.5 m", "splice_at: 9 m"),
+		changedIn(f, manyKinds, "[W1]", "[C1]"),
+		changedIn(f, manyKinds, "[R1, K1]", "[R1]"),
 		changedIn(f, arranged, "at: SB1.tl", "at: SB1.left"),
 		changedIn(f, arranged, "from: head", "from: SB1.tr"),
 		changedIn(f, arranged, "station: 7 m", "station: 10 m"),

@@ -84,6 +84,7 @@ func newLinker(p *Plan, root fields) *linker {
 	l.unique("attachments", root.of("load").of("attachments").items())
 	l.unique("bodies", root.of("load").of("bodies").items())
 	l.unique("hooks", root.of("hooks").items())
+	l.ownFigures(p.Gear, root.of("gear").items())
 	l.bridles(p.Gear, root.of("gear").items())
 	return l
 }

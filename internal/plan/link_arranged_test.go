@@ -120,7 +120,7 @@ func TestFaultsOfEnds(t *testing.T) {
 		{"straight below a block", []string{"[K1, S5, K2], end: {kind: runs_to, at: [C, D]}", "[S5], end: {kind: to, at: C}"}, []string{
 			"56 plan/wrong_part: BLK1 is a sheave block: the sling below it ends in `kind: runs_to`, at two points"}},
 		{"running grommet", []string{"[K1, S5, K2]", "[G1]", "[G1], doubled: true", "[S5]"}, []string{
-			`56 plan/wrong_part: G1 is a grommet and has no ends: a wire rope sling runs over the block`}},
+			`56 plan/wrong_part: G1 is a grommet: a wire rope sling runs over the block`}},
 		{"a running sling with a part more", []string{"[K1, S5, K2]", "[K1, S5]"}, []string{
 			"56 plan/wrong_part: a sling over a sheave block is one sling, with a shackle at each of its ends or at neither: write [sling] or [shackle, sling, shackle]; what both ends hang in stands in `by`"}},
 		{"doubled sling", []string{"[G1]", "[S2]"}, []string{

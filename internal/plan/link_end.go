@@ -22,6 +22,7 @@ func (l *linker) end(f fields, all []Support, support int) End {
 	case Choke:
 		end.Round = l.round(f.of("round"))
 		end.Pointer = f.of("round").pointerOr(end.Pointer)
+		end.PinIn = f.text("pin_in")
 	}
 	return end
 }
@@ -109,6 +110,11 @@ func (l *linker) round(f fields) *Round {
 		ChokeAngle: f.angle("choke_angle"),
 		HeldBy:     f.text("held_by"),
 		Softened:   f.truth("softened"),
+
+		SoftenerSecured: f.yesOrNo("softener_secured"),
+	}
+	if r.SoftenerSecured != nil && !r.Softened {
+		l.fault(MissingKey, f.of("softener_secured").node, "nothing is said to be softened: write `softened: true` beside, or leave this out")
 	}
 	if turns := f.count("turns"); turns != nil {
 		r.Turns = *turns

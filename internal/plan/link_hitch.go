@@ -7,15 +7,10 @@ import (
 	"liftlint/internal/gear"
 )
 
-// isSling reports whether an item is a sling.
-func isSling(item gear.Item) bool {
-	return item.Base().Kind == gear.WireRopeSlingKind || item.Base().Kind == gear.GrommetKind
-}
-
 // fits sees that the parts of a leg can end as it does.
 func (l *linker) fits(f fields, leg Leg, s Support) {
 	down := f.of("down").node
-	if !slices.ContainsFunc(leg.Down, func(u Use) bool { return isSling(u.Item) }) {
+	if !slices.ContainsFunc(leg.Down, func(u Use) bool { return gear.IsSling(u.Item) }) {
 		l.fault(WrongPart, down, "a leg needs a sling among its parts")
 		return
 	}
@@ -38,12 +33,12 @@ func (l *linker) fits(f fields, leg Leg, s Support) {
 // doubled sees that what is laid double is one grommet.
 func (l *linker) doubled(f fields, leg Leg) {
 	for _, u := range leg.Down {
-		if u.Item.Base().Kind == gear.WireRopeSlingKind {
-			l.fault(WrongPart, f.of("doubled").node, fmt.Sprintf("%s is a wire rope sling: only a grommet is laid double", u.Item.Base().ID))
+		if kind := u.Item.Base().Kind; gear.IsSling(u.Item) && kind != gear.GrommetKind {
+			l.fault(WrongPart, f.of("doubled").node, fmt.Sprintf("%s is %s: only a grommet is laid double", u.Item.Base().ID, article(kindWords(kind))))
 			return
 		}
 	}
-	slings := slices.DeleteFunc(slices.Clone(leg.Down), func(u Use) bool { return !isSling(u.Item) })
+	slings := slices.DeleteFunc(slices.Clone(leg.Down), func(u Use) bool { return !gear.IsSling(u.Item) })
 	if len(slings) > 1 {
 		l.fault(WrongPart, f.of("doubled").node, "the leg has several grommets: which of them is laid double can't be told")
 	}
@@ -55,8 +50,8 @@ func (l *linker) runs(f fields, leg Leg, s Support) {
 		l.fault(WrongPart, f.of("end").of("kind").node, "a sling runs over a sheave block: write the block last in `by` of this support")
 	}
 	for _, u := range leg.Down {
-		if u.Item.Base().Kind == gear.GrommetKind {
-			l.fault(WrongPart, f.of("down").node, fmt.Sprintf("%s is a grommet and has no ends: a wire rope sling runs over the block", u.Item.Base().ID))
+		if kind := u.Item.Base().Kind; gear.IsSling(u.Item) && kind != gear.WireRopeSlingKind {
+			l.fault(WrongPart, f.of("down").node, fmt.Sprintf("%s is %s: a wire rope sling runs over the block", u.Item.Base().ID, article(kindWords(kind))))
 			return
 		}
 	}
@@ -67,7 +62,7 @@ func (l *linker) runs(f fields, leg Leg, s Support) {
 // has a shackle at each end.
 func (l *linker) twoEnds(f fields, leg Leg, what string) {
 	d := leg.Down
-	shackled := len(d) == 3 && d[0].Item.Base().Kind == gear.ShackleKind && isSling(d[1].Item) && d[2].Item.Base().Kind == gear.ShackleKind
+	shackled := len(d) == 3 && d[0].Item.Base().Kind == gear.ShackleKind && gear.IsSling(d[1].Item) && d[2].Item.Base().Kind == gear.ShackleKind
 	if shackled || len(d) == 1 {
 		return
 	}
@@ -80,8 +75,10 @@ func (l *linker) chokes(f fields, leg Leg) {
 	last := len(leg.Down) - 1
 	if leg.Down[last].Item.Base().Kind == gear.ShackleKind {
 		last--
+	} else if pin := f.of("end").of("pin_in"); pin.exists() {
+		l.fault(WrongPart, pin.node, "no shackle closes this choke: write one below the sling that is choked, or leave `pin_in` out")
 	}
-	if last < 0 || !isSling(leg.Down[last].Item) {
+	if last < 0 || !gear.IsSling(leg.Down[last].Item) {
 		l.fault(WrongPart, f.of("down").node, "the lowest sling of the leg makes the choke: below it stands nothing but a shackle in its eye")
 	}
 }

@@ -77,12 +77,17 @@ func (l *linker) leg(f fields, all []Support, support, index int) Leg {
 	return leg
 }
 
+// inLegs lists the kinds that stand in legs.
+func inLegs() []gear.Kind {
+	return append(gear.SlingKinds(), gear.ShackleKind, gear.HookKind, gear.LoadCellKind, gear.TurnbuckleKind, gear.AdjusterKind, gear.SwivelKind)
+}
+
 // down links the parts of a leg. It is false where not all are known, or are
 // wrong: one complaint about them is enough.
 func (l *linker) down(f fields, leg *Leg, s Support) bool {
 	known := true
 	for n, d := range f.of("down").items() {
-		u, ok := l.use(d, gear.WireRopeSlingKind, gear.GrommetKind, gear.ShackleKind, gear.HookKind, gear.LoadCellKind, gear.TurnbuckleKind)
+		u, ok := l.use(d, inLegs()...)
 		if !ok {
 			known = false
 			continue

@@ -70,8 +70,8 @@ type Phase struct {
 	Released []string // ids of hooks that carry nothing in it
 }
 
-// Beam is a spreader beam, a lifting beam or a rocker plate at work, with its
-// points as places that legs end at or hang from.
+// Beam is a spreader beam, a lifting beam, a rocker plate or a lifting device
+// at work, with its points as places that legs end at or hang from.
 type Beam struct {
 	Item   *gear.Beam
 	Points []Attachment // in the beam's own axes; ids as SB1.left
@@ -142,7 +142,16 @@ type End struct {
 	Second     *Attachment // the other point of runs_to
 	Round      *Round      // of a basket or a choke on a body of the load
 	UpTo       *int        // index of the support that a basket's other eye goes up to; nil: its own
+	// PinIn is what the pin of the shackle below a choked sling is in; empty where
+	// there is none or the plan does not say.
+	PinIn string
 }
+
+// What the pin of the shackle that closes a choke can be in.
+const (
+	PinInEye         = "eye"          // the sling's eye; the bow is round the running part
+	PinInRunningPart = "running_part" // which can turn it as it slides
+)
 
 // Round is where a sling lies round a body of the load.
 type Round struct {
@@ -153,4 +162,7 @@ type Round struct {
 	ChokeAngle *quantity.Angle // as the choke is set; nil: as it sets itself
 	HeldBy     string          // what keeps the sling from sliding along
 	Softened   bool            // its edges are protected
+	// SoftenerSecured says whether what protects them is kept from falling or
+	// slipping away; nil where the plan does not say.
+	SoftenerSecured *bool
 }

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"slices"
 	"strings"
 
 	"liftlint/internal/gear"
@@ -8,20 +9,24 @@ import (
 
 func kindWords(k gear.Kind) string { return strings.ReplaceAll(string(k), "_", " ") }
 
-// anyOf lists kinds, as in "a sling, a shackle or a hook".
+// anyOf lists kinds, as in "a sling, a shackle or a hook". Where every kind of
+// sling will do, they are one.
 func anyOf(kinds []gear.Kind) string {
-	var b strings.Builder
-	for i, k := range kinds {
-		switch {
-		case i == 0:
-		case i == len(kinds)-1:
-			b.WriteString(" or ")
-		default:
-			b.WriteString(", ")
-		}
-		b.WriteString(article(kindWords(k)))
+	var names []string
+	every := !slices.ContainsFunc(gear.SlingKinds(), func(k gear.Kind) bool { return !slices.Contains(kinds, k) })
+	if every {
+		names = append(names, "a sling")
 	}
-	return b.String()
+	for _, k := range kinds {
+		if !every || !slices.Contains(gear.SlingKinds(), k) {
+			names = append(names, article(kindWords(k)))
+		}
+	}
+	last := len(names) - 1
+	if last == 0 {
+		return names[0]
+	}
+	return strings.Join(names[:last], ", ") + " or " + names[last]
 }
 
 func article(words string) string {

@@ -12,7 +12,9 @@ import (
 
 // explainer gathers the faults of one document.
 type explainer struct {
-	doc    *yamldoc.Document
+	root   *yamldoc.Node
+	what   string             // what the document is: a plan, a register
+	line   func(n int) string // of the text, for values of several lines
 	faults []yamldoc.Fault
 }
 
@@ -120,7 +122,7 @@ func (x *explainer) firstLine(r source.Range) source.Range {
 	if r.From.Line == r.To.Line {
 		return r
 	}
-	line := trimRight(x.doc.Line(r.From.Line))
+	line := trimRight(x.line(r.From.Line))
 	r.To = source.Position{Line: r.From.Line, Column: max(r.From.Column, 1+len([]rune(line)))}
 	return r
 }

@@ -15,7 +15,7 @@ var speakable = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9_-]{0,39}(\.[A-Za-z0-9
 // name is what a message calls the value at a pointer: "gear S1", "leg 2 of
 // hook", "`length` of gear S1".
 func (x *explainer) name(pointer string) string {
-	n, name, list := x.doc.Root(), "the plan", ""
+	n, name, list := x.root, "the "+x.what, ""
 	for _, step := range pointerSteps(pointer) {
 		at := child(n, step)
 		if at == nil {
@@ -24,18 +24,18 @@ func (x *explainer) name(pointer string) string {
 		if n.Kind == yamldoc.Sequence {
 			name, list = itemName(list, name, step, at), ""
 		} else {
-			name, list = keyName(name, step), step
+			name, list = x.keyName(name, step), step
 		}
 		n = at
 	}
 	return name
 }
 
-func keyName(of, key string) string {
+func (x *explainer) keyName(of, key string) string {
 	switch {
-	case of != "the plan":
+	case of != "the "+x.what:
 		return quote(key) + " of " + of
-	case key == "lift" || key == "load" || key == "crane":
+	case key == "lift" || key == "load" || key == "crane" || key == "register":
 		return "the " + key
 	}
 	return quote(key)
@@ -48,6 +48,8 @@ func itemName(list, of, index string, n *yamldoc.Node) string {
 		number = strconv.Itoa(i + 1)
 	}
 	switch list {
+	case "items":
+		return labeledByNumber(n.Get("number"), number)
 	case "gear":
 		return labeled("gear", n.Get("id"), number)
 	case "attachments":
@@ -74,6 +76,18 @@ func labeled(noun string, id *yamldoc.Node, number string) string {
 		return noun + " " + id.Text
 	}
 	return noun + " entry " + number
+}
+
+// labeledByNumber names an item of a register. Its number may hold more than
+// an id, so it stands in quotes.
+func labeledByNumber(n *yamldoc.Node, entry string) string {
+	switch {
+	case n != nil && n.Kind == yamldoc.String && n.Text != "":
+		return "item " + quote(n.Text)
+	case entry == "0":
+		return "the item" // the one of a row, which has no place in a list
+	}
+	return "item entry " + entry
 }
 
 // support takes the name of a support out of the name of its list of legs.

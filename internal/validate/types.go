@@ -15,7 +15,7 @@ func (x *explainer) wrongType(c complaint) {
 		return
 	}
 	if c.node.Pointer == "" {
-		x.add(WrongType, x.head(c.node), "a plan is a mapping that begins with `liftlint: 1`, and "+c.node.Kind.String()+" stands here")
+		x.add(WrongType, x.head(c.node), "a "+x.what+" is a mapping that begins with `liftlint: 1`, and "+c.node.Kind.String()+" stands here")
 		return
 	}
 	want := wanted(c.schema)

@@ -45,7 +45,7 @@ func newValidator(files fs.FS) (*Validator, error) {
 // fault once; none if it is valid. References between its parts are not looked
 // at. Of a file written for another version of the format only that is said.
 func (v *Validator) Plan(doc *yamldoc.Document) []yamldoc.Fault {
-	x := &explainer{doc: doc}
+	x := &explainer{root: doc.Root(), what: "plan", line: doc.Line}
 	x.check(v.schemas, planPath, doc.Root())
 	for _, d := range dispatches {
 		for _, n := range d.find(doc.Root()) {
@@ -54,12 +54,13 @@ func (v *Validator) Plan(doc *yamldoc.Document) []yamldoc.Fault {
 			}
 		}
 	}
-	return tidy(x.faults)
+	return x.tidied()
 }
 
-// tidy sorts the faults by place and takes out repetitions: the id of an object
+// tidied sorts the faults by place and takes out repetitions: the id of an object
 // with a kind is seen by two schemas.
-func tidy(faults []yamldoc.Fault) []yamldoc.Fault {
+func (x *explainer) tidied() []yamldoc.Fault {
+	faults := x.faults
 	slices.SortFunc(faults, func(a, b yamldoc.Fault) int {
 		p, q := a.Range.From, b.Range.From
 		return cmp.Or(cmp.Compare(p.Line, q.Line), cmp.Compare(p.Column, q.Column),
@@ -71,16 +72,16 @@ func tidy(faults []yamldoc.Fault) []yamldoc.Fault {
 	if i := slices.IndexFunc(faults, func(f yamldoc.Fault) bool { return f.ID == Version }); i >= 0 {
 		return faults[i : i+1]
 	}
-	return limited(faults)
+	return x.limited(faults)
 }
 
-func limited(faults []yamldoc.Fault) []yamldoc.Fault {
+func (x *explainer) limited(faults []yamldoc.Fault) []yamldoc.Fault {
 	if len(faults) <= mostFaults {
 		return faults
 	}
 	last := yamldoc.Fault{
 		ID:      yamldoc.TooManyFaults,
-		Message: fmt.Sprintf("the plan has %d faults, of which the first %d are listed; correct these first", len(faults), mostFaults),
+		Message: fmt.Sprintf("the %s has %d faults, of which the first %d are listed; correct these first", x.what, len(faults), mostFaults),
 		Range:   faults[mostFaults].Range,
 	}
 	return append(faults[:mostFaults:mostFaults], last)

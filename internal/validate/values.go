@@ -76,8 +76,8 @@ func (x *explainer) version(c complaint) {
 	have, ok1 := new(big.Rat).SetString(c.node.Text)
 	want, ok2 := new(big.Rat).SetString(reads)
 	if ok1 && ok2 && have.Cmp(want) > 0 {
-		x.say(Version, c.node, "the plan is written for version %s of the format, and this program reads version %s; "+
-			"use a newer liftlint. Nothing else was checked", clean(c.node.Text), reads)
+		x.say(Version, c.node, "the %s is written for version %s of the format, and this program reads version %s; "+
+			"use a newer liftlint. Nothing else was checked", x.what, clean(c.node.Text), reads)
 		return
 	}
 	x.say(Version, c.node, "there is no version %s of the format; write `liftlint: %s`. Nothing else was checked", clean(c.node.Text), reads)

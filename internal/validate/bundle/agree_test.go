@@ -115,7 +115,7 @@ var values = [...]string{
 func TestBundleAgreesOnChangedPlans(t *testing.T) {
 	v, editor := mustValidator(t), mustEditor(t)
 	var texts [][]byte
-	for _, name := range []string{"four_legs", "arrangement"} {
+	for _, name := range []string{"four_legs", "arrangement", "kinds"} {
 		text, err := os.ReadFile("../testdata/valid/" + name + ".yaml")
 		if err != nil {
 			t.Fatal(err)
