@@ -5,5 +5,5 @@ import "embed"
 
 // Files holds every schema by its path below this folder.
 //
-//go:embed *.json plan/*.json plan/*/*.json
+//go:embed *.json plan/*.json plan/*/*.json register/*.json register/*/*.json
 var Files embed.FS

@@ -22,7 +22,9 @@ const (
 )
 
 // otherHere are keys of gear in a plan that a register has under another name.
-func otherHere() map[string]string { return map[string]string{"id": "number", "inspection": "inspections"} }
+func otherHere() map[string]string {
+	return map[string]string{"id": "number", "inspection": "inspections"}
+}
 
 // standIn is the id that an item's gear is validated with: its number may hold
 // more than an id can, and has a schema of its own.
@@ -146,12 +148,9 @@ func (v *Validator) Parts(item *yamldoc.Node) (p Parts, unknown []yamldoc.Entry)
 			gear.Entries, record.Entries = append(gear.Entries, e), append(record.Entries, e)
 		case isGear && !here:
 			gear.Entries = append(gear.Entries, e)
-		case isRecord || ofGear == nil && !here:
-			// Of what is no kind, the keys can't be told from misspelt ones.
-			if isRecord {
-				record.Entries = append(record.Entries, e)
-			}
-		default:
+		case isRecord:
+			record.Entries = append(record.Entries, e)
+		case ofGear != nil || here: // of what is no kind, no key can be told from a misspelt one
 			unknown = append(unknown, e)
 		}
 	}

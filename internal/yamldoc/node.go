@@ -111,3 +111,11 @@ func (n *Node) Value() any {
 	}
 	return n.scalar
 }
+
+// List returns the items of a list; none if n is nil or no list.
+func (n *Node) List() []*Node {
+	if n == nil || n.Kind != Sequence {
+		return nil
+	}
+	return n.Items
+}
