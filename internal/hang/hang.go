@@ -71,7 +71,10 @@ func legsOf(p *plan.Plan) []Leg {
 // setOpen gives each sling without a length the one it needs, from the highest
 // legs to the lowest: with the load as intended.
 func (l *lifter) setOpen() {
-	y := l.newLayout(l.openPitch(), nil)
+	y := l.unplaced(l.openPitch(), nil)
+	y.given = true
+	y.placeAll()
+	y.findOpen()
 	for i, m := range y.open {
 		l.legs[i].OpenM = &m
 		l.legs[i].Route = routeOf(l.legs[i].Leg, &m)
@@ -223,12 +226,14 @@ func (y *layout) solve() (mechanics.Result, mechanics.Model, error) {
 		return result, model, err
 	}
 	for range mostLevelings {
+		stood := slices.Clone(y.hookAt)
 		if result.Balance == nil || result.Balance.Bodies[0].TiltDeg < leveledDeg || !y.raiseHooks(result.Balance) {
 			break
 		}
 		next := y.model()
 		leveled, err := mechanics.Solve(next, mechanics.Options{})
 		if err != nil || leveled.Balance == nil || leveled.Balance.Bodies[0].TiltDeg > result.Balance.Bodies[0].TiltDeg {
+			y.hookAt = stood
 			break // no nearer: the rest is not for the hooks to set right
 		}
 		model, result = next, leveled

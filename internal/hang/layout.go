@@ -19,6 +19,7 @@ import (
 type layout struct {
 	lift     *lifter
 	attitude mechanics.Attitude // of the load, as intended
+	given    bool               // supports stand at the heights that the plan gives, by which open lengths are found
 	released map[string]bool
 	inUse    []bool // by support
 	carries  []bool // by leg
@@ -69,6 +70,13 @@ func (l *lifter) center() r3.Vec { return vector(l.plan.Load.CenterOfGravity) }
 
 // newLayout lays a lift out with the load at a pitch and some hooks released.
 func (l *lifter) newLayout(pitchDeg float64, released []string) *layout {
+	y := l.unplaced(pitchDeg, released)
+	y.placeAll()
+	return y
+}
+
+// unplaced is a layout in which hooks and beams have no places yet.
+func (l *lifter) unplaced(pitchDeg float64, released []string) *layout {
 	y := &layout{lift: l, attitude: attitudeOf(pitchDeg, float64(l.plan.Load.Roll)), released: map[string]bool{}, open: map[int]float64{}}
 	for _, id := range released {
 		y.released[id] = true
@@ -77,7 +85,6 @@ func (l *lifter) newLayout(pitchDeg float64, released []string) *layout {
 	y.hookAt = make([]r3.Vec, len(l.plan.Hooks))
 	y.beamAt = make([]placing, len(l.plan.Beams))
 	y.around = make([]around, len(l.legs))
-	y.placeAll()
 	return y
 }
 

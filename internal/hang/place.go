@@ -25,7 +25,6 @@ func (y *layout) placeAll() {
 		}
 		y.placeOnce()
 	}
-	y.findOpen()
 }
 
 // placeFirst begins with every sling that goes round a body as if it pulled on
@@ -139,11 +138,12 @@ func (y *layout) over(support int, ends []r3.Vec, lengths []float64) r3.Vec {
 	return r3.Vec{X: mid.X, Y: mid.Y, Z: y.height(support, mid, ends, lengths)}
 }
 
-// height is how high a support stands for its legs to reach from a place in
-// plan: on average, or as the plan has it.
+// height is how high a support stands for its legs to reach from a place in plan:
+// on average. Only while lengths are open it is as the plan has it, which speaks of
+// one attitude: in the others, the legs are as long as they came out there.
 func (y *layout) height(support int, from r3.Vec, ends []r3.Vec, lengths []float64) float64 {
 	s := y.lift.plan.Supports[support]
-	if s.Height != nil {
+	if y.given && s.Height != nil {
 		below, _ := heightOf(s)
 		return y.onLoad(r3.Vec{}).Z + float64(*s.Height) - below
 	}
