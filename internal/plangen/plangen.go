@@ -5,12 +5,13 @@ package plangen
 
 import "math/rand/v2"
 
-// Three streams of chance, so that how a plan is written changes nothing of
-// what it says.
+// Streams of chance, so that how a plan is written changes nothing of what it
+// says.
 const (
 	lifts = iota
 	styles
 	changes
+	arranging
 )
 
 func stream(seed, which uint64) *rand.Rand { return rand.New(rand.NewPCG(seed, which)) }

@@ -87,9 +87,13 @@ func (s *sketch) insert(i int) []*entry {
 // turned gives the axis of a hole so that the leg pulls in the plane of its
 // plate: at right angles to the leg's direction in plan.
 func (s *sketch) turned(i int) []*entry {
-	p := s.points[i]
-	toward := math.Atan2(s.center[1]-p[1], s.center[0]-p[0]) * 180 / math.Pi
-	if s.away(p) == 0 { // a plumb leg has none
+	return s.turnedToward(s.points[i], s.center)
+}
+
+// turnedToward turns it to a leg that comes from above another point.
+func (s *sketch) turnedToward(p, from [3]float64) []*entry {
+	toward := math.Atan2(from[1]-p[1], from[0]-p[0]) * 180 / math.Pi
+	if from[0] == p[0] && from[1] == p[1] { // a plumb leg has none
 		toward = s.between(-90, 90)
 	}
 	axis, turn := "across", toward

@@ -6,17 +6,20 @@ import (
 )
 
 func (s *sketch) sling(i int, day time.Time) *entry {
+	return s.slingItem(fmt.Sprintf("S%d", i+1), s.slingM(i), s.upperEye(), s.lowerEye(), day)
+}
+
+func (s *sketch) slingItem(id string, length float64, upper, lower eye, day time.Time) *entry {
 	m := s.made
 	grade := val("grade", m.grade)
 	grade.quoted = m.grade[0] >= '0' && m.grade[0] <= '9'
-	length := s.slingM(i)
 	sling := mapOf("",
-		need(val("id", fmt.Sprintf("S%d", i+1))), need(val("kind", "wire_rope_sling")),
+		need(val("id", id)), need(val("kind", "wire_rope_sling")),
 		val("class", m.class), val("construction", m.construction), val("core", m.core), grade, val("finish", m.finish), val("lay", m.lay),
 		val("diameter", s.diameter()),
 		val("length", s.length(length)),
 		val("mass", s.own(4e-3*s.rope.diameterMM*s.rope.diameterMM*length)),
-		mapOf("eyes", s.eyeItem("upper", s.upperEye()), s.eyeItem("lower", s.lowerEye())),
+		mapOf("eyes", s.eyeItem("upper", upper), s.eyeItem("lower", lower)),
 		when(s.chance(0.1), s.labels()),
 	)
 	if !s.bridle { // which has one tag and one inspection for all

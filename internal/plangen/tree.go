@@ -66,6 +66,10 @@ func (s *sketch) load() *entry {
 	for i := range s.points {
 		points.below = append(points.below, s.attachment(i))
 	}
+	return s.loadWith(points)
+}
+
+func (s *sketch) loadWith(points *entry) *entry {
 	center := s.point("center_of_gravity", s.center)
 	for _, c := range center.below { // the three stand together or not at all
 		need(c)
@@ -79,6 +83,7 @@ func (s *sketch) load() *entry {
 		center,
 		s.contents(),
 		val("freed", s.pick("anchor nuts off, seen by the rigger", "stood free on timber since the day before", "jacked up by a finger and set down again")),
+		val("turning_held_by", "two tag lines, at both ends"),
 		val("strength_confirmed_by", s.pick("lifting drawing", "lifting manual", "site engineer")),
 		need(points),
 	)
