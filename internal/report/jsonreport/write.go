@@ -1,12 +1,9 @@
 package jsonreport
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
 	"io"
 	"reflect"
-	"unicode/utf16"
 
 	"liftlint/internal/record"
 	"liftlint/internal/report"
@@ -19,33 +16,10 @@ func Write(w io.Writer, run report.Run) error {
 	if err != nil {
 		return err
 	}
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	e.SetIndent("", "  ")
-	if err := e.Encode(r); err != nil {
+	if err := report.WriteJSON(w, r); err != nil {
 		return fmt.Errorf("json report: %w", err)
 	}
-	_, err = w.Write(shown(b.Bytes()))
-	return err
-}
-
-// shown escapes what would act on a terminal, should the report be looked at
-// there. Such characters stand only within strings, so the meaning is the same.
-func shown(text []byte) []byte {
-	var b bytes.Buffer
-	for _, r := range string(text) {
-		switch {
-		case r == '\n' || !report.Hidden(r):
-			b.WriteRune(r)
-		case r > 0xffff:
-			high, low := utf16.EncodeRune(r)
-			fmt.Fprintf(&b, `\u%04x\u%04x`, high, low)
-		default:
-			fmt.Fprintf(&b, `\u%04x`, r)
-		}
-	}
-	return b.Bytes()
+	return nil
 }
 
 // Schema is the published JSON Schema of the report.
