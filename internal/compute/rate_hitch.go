@@ -1,6 +1,8 @@
 package compute
 
 import (
+	"fmt"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
@@ -11,7 +13,10 @@ import (
 func (w *work) rateInLeg(i int, leg plan.Leg, item gear.Item, p *facts.Part) {
 	_, grommet := item.(*gear.Grommet)
 	last := item == lastRope(leg)
+	_, byTag := item.(*gear.TagRatedSling)
 	switch {
+	case byTag:
+		w.unratedPart(p.Key, rating{reason: facts.Reason{Text: "what " + item.Base().ID + " may carry is not judged: it is a " + words(string(item.Base().Kind))}})
 	case last && leg.End.Kind == plan.Choke:
 		w.rateChoke(i, item, p)
 	case last && leg.End.Kind == plan.Basket:
@@ -119,8 +124,11 @@ func (w *work) bentTooSharply(i int, p *facts.Part, how string, bend float64, er
 	r := w.hung.Legs[i].End.Round
 	softened := r != nil && !r.Body.Round && r.Softened
 	text := "of " + p.ID + " " + how + " nothing can be said: " + err.Error()
+	if bend < 1 {
+		text = fmt.Sprintf("%s %s is bent round %.2f of its rope's diameter, for which nothing is rated", p.ID, how, bend)
+	}
 	if softened {
-		text += "; give the radius that it is bent round over what softens the edges of " + r.Body.ID + " as edge_radius"
+		text += "; give the radius over what softens the edges of " + r.Body.ID + " as its edge_radius"
 	}
 	w.explain(p.Key, facts.Reason{Text: text, Told: bend < 1 && !softened}, "hitch_ratio", "rated_load_n", "used_ratio")
 }
@@ -178,7 +186,7 @@ func (w *work) rateBasket(i int, item gear.Item, p *facts.Part) {
 // known.
 func nominalN(item gear.Item) float64 {
 	s, ok := item.(*gear.WireRopeSling)
-	if !ok {
+	if !ok || !s.OfOneRope() {
 		return 0
 	}
 	strength, known := capacity.NominalStrengthN(ropeOf(s))

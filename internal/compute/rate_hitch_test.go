@@ -32,9 +32,9 @@ func TestHitchNotRated(t *testing.T) {
 	}{
 		{"no basket rating", []string{", basket_rated_load: 8 t", ""}, "shows no rated load in a basket hitch", true},
 		{"illegible", []string{tag, "condition: illegible"}, "illegible", true},
-		{"thinner than its rope", []string{"diameter: 600 mm", "diameter: 15 mm"}, "not bent round a body less than 1 rope diameter wide", true},
-		{"bare edges", box, "not bent round a body less than 1 rope diameter wide", true},
-		{"softened edges", append([]string{"body: pipe", "softened: true, body: pipe"}, box...), "as edge_radius", false},
+		{"thinner than its rope", []string{"diameter: 600 mm", "diameter: 15 mm"}, "W1 in its basket is bent round 0.75 of its rope's diameter", true},
+		{"bare edges", box, "W1 in its basket is bent round 0.50 of its rope's diameter", true},
+		{"softened edges", append([]string{"body: pipe", "softened: true, body: pipe"}, box...), "as its edge_radius", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f, _ := computeText(t, changed(t, inBaskets, c.pairs...))

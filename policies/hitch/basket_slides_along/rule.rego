@@ -40,5 +40,6 @@ finding contains {"key": hitch.key, "grade": "wet"} if {
 
 finding contains {"key": hitch.key, "grade": "slides"} if {
 	some hitch in input.hitches
+	hitch.surface in {"dry_steel", "wood", "not_given"}
 	hitch.friction_needed_over_given_ratio > p.most_ratio
 }

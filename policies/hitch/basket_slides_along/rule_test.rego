@@ -18,7 +18,11 @@ basket(kind, on, held, tilts, surface, needed) := {
 
 test_breaks_dry if grades(on_pipe("dry_steel", 1.01)) == {"slides"}
 
-test_breaks_wet if grades(on_pipe("wet_or_oily", 1.01)) == {"wet", "slides"}
+test_breaks_on_wood if grades(on_pipe("wood", 1.01)) == {"slides"}
+
+test_breaks_on_an_unknown_surface if grades(on_pipe("not_given", 1.01)) == {"slides"}
+
+test_breaks_wet if grades(on_pipe("wet_or_oily", 1.01)) == {"wet"}
 
 test_breaks_round_corners if grades(basket("basket", "body_with_corners", false, false, "wood", 1.01)) == {"slides"}
 
