@@ -132,7 +132,7 @@ func (w *work) lowerFittings(f *facts.Bridle, s plan.Support) {
 	var list []gear.Item
 	for _, leg := range s.Legs {
 		for _, u := range leg.Down {
-			if k := u.Item.Base().Kind; k == gear.ShackleKind || k == gear.HookKind || k == gear.LoadCellKind || k == gear.TurnbuckleKind {
+			if !gear.IsSling(u.Item) {
 				list = append(list, u.Item)
 			}
 		}

@@ -72,7 +72,7 @@ func (w *work) ratedOverRope(ratedN float64, slings []*gear.WireRopeSling) (*flo
 			continue
 		}
 		most, ok := ratedMost(s, w.cond.BridlePractice)
-		if !ok {
+		if !ok || !s.OfOneRope() { // the tables are for one rope of that diameter
 			return nil, nil, facts.Reason{Text: "what a sling of " + s.ID + "'s rope can be rated for is not known"}
 		}
 		if ratio == nil || ratedN/most > *ratio {

@@ -1,0 +1,42 @@
+package compute_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// TestSlingsRatedByTheirTags: until it is known what a hitch takes of a sling of
+// another kind, nothing is said of what it may carry, in no hitch.
+func TestSlingsRatedByTheirTags(t *testing.T) {
+	text := changed(t, inBaskets, "kind: wire_rope_sling, core: iwrc, diameter: 20 mm", "kind: web_sling")
+	f, _ := computeText(t, text)
+	if got, told := why(t, f, "part/hook/1/W1"); !strings.Contains(got, "W1 may carry is not judged: it is a web sling") || told {
+		t.Errorf("%q, told %v", got, told)
+	}
+}
+
+// TestBodiesOfSeveralRopes: the tables of single ropes say nothing of them, though
+// diameter, class, core and grade would fit.
+func TestBodiesOfSeveralRopes(t *testing.T) {
+	for body, known := range map[string]bool{"single_part": true, "multi_part": false, "cable_laid": false} {
+		f, _ := rulesBase(t, "two_legs").set("gear/0/body", body).compute(t)
+		if _, ok := find(t, f, "gear/S1").Field("rated_over_believable_ratio"); ok != known {
+			t.Errorf("%s: held against one rope: %v", body, ok)
+		}
+	}
+}
+
+// TestSwivelIsALowerFitting as all but slings are that stand in legs.
+func TestSwivelIsALowerFitting(t *testing.T) {
+	v := rulesBase(t, "bridle")
+	list, down := v["gear"].([]any), v["rigging"].([]any)[0].(map[string]any)["legs"].([]any)[0].(map[string]any)["down"].([]any)
+	v.set("gear", append(list, parse(t, "{id: SW1, kind: swivel, length: 100 mm, rated_load: 1 t}"))).
+		set("rigging/0/legs/0/down", append([]any{down[0], "SW1"}, down[1:]...))
+	f, _ := v.compute(t)
+	if got, _ := find(t, f, "bridle/B1").Field("lower_fittings"); got != 5 {
+		t.Errorf("%v lower fittings, of four shackles and a swivel", got)
+	}
+	if got, _ := find(t, f, "bridle/B1").Field("weakest_lower_fitting"); got != "SW1" {
+		t.Errorf("the weakest is %v", got)
+	}
+}
