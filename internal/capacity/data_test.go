@@ -7,7 +7,7 @@ import (
 
 func TestEveryEmbeddedTableIsRead(t *testing.T) {
 	files, err := dataFiles.ReadDir("data")
-	if err != nil || len(files) != 9 {
+	if err != nil || len(files) != 10 {
 		t.Fatalf("%d tables, %v", len(files), err)
 	}
 	for _, f := range files {
