@@ -1,0 +1,48 @@
+package register
+
+import (
+	"strings"
+
+	"liftlint/internal/source"
+)
+
+// at is where an item stands. pointer is that of YAML, row that of a table.
+type at struct {
+	file    *origin
+	pointer string
+	number  source.Range // of the number, in YAML
+	row     int
+}
+
+// origin is what all items of one file share.
+type origin struct {
+	name    string
+	columns map[string]int // of a table: the column of each field by its pointer in the item
+	heads   []string
+}
+
+// Place is where the item stands or, with a JSON pointer below it such as
+// /certificate/date, one of its values. A value of a table that has no cell of
+// its own stands where the nearest group of values around it does.
+func (i *Item) Place(pointer string) Place {
+	a := i.at
+	if a.file == nil {
+		return Place{}
+	}
+	if a.row == 0 {
+		p := Place{File: a.file.name, Pointer: a.pointer + pointer}
+		if pointer == "" {
+			p.Range = a.number
+		}
+		return p
+	}
+	p := Place{File: a.file.name, Row: a.row}
+	for pointer != "" {
+		if c, ok := a.file.columns[pointer]; ok {
+			p.Column, p.Head = c, a.file.heads[c-1]
+			break
+		}
+		pointer = pointer[:strings.LastIndexByte(pointer, '/')]
+	}
+	return p
+}

@@ -1,0 +1,126 @@
+package register
+
+import (
+	"fmt"
+	"slices"
+
+	"liftlint/internal/nearest"
+)
+
+// Join makes one register of several. Each number stands for one item, and no
+// two items of one maker have the same serial number. The error holds Problems.
+func Join(registers ...*Register) (*Register, error) {
+	all := &Register{}
+	n := 0
+	for _, r := range registers {
+		n += len(r.Items)
+	}
+	all.Items = make([]Item, 0, n)
+	for _, r := range registers {
+		all.Files = append(all.Files, r.Files...)
+		all.Items = append(all.Items, r.Items...)
+	}
+	if ps := slices.Concat(all.index(), all.serials(), all.members()); len(ps) > 0 {
+		return nil, sorted(ps, 0)
+	}
+	return all, nil
+}
+
+// index fills the lookup by number.
+func (r *Register) index() Problems {
+	var ps Problems
+	r.byNumber = make(map[string]int32, len(r.Items))
+	for i := range r.Items {
+		item := &r.Items[i]
+		if first, twice := r.byNumber[item.Number]; twice {
+			other := r.Items[first].Place("/number")
+			other.Range = r.Items[first].at.number
+			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the number %s stands for two items: give each its own", quote(item.Number)))
+			continue
+		}
+		r.byNumber[item.Number] = int32(i)
+	}
+	return ps
+}
+
+// serials reports serial numbers given twice. Two makers may use the same; of
+// an item without a maker it is not known whose number it is.
+func (r *Register) serials() Problems {
+	var ps Problems
+	first := make(map[string][]int32, len(r.Items))
+	for i := range r.Items {
+		item := &r.Items[i]
+		if item.Serial == "" {
+			continue
+		}
+		same := slices.IndexFunc(first[item.Serial], func(j int32) bool {
+			maker := r.Items[j].Maker
+			return maker == item.Maker || maker == "" || item.Maker == ""
+		})
+		if same < 0 {
+			first[item.Serial] = append(first[item.Serial], int32(i))
+			continue
+		}
+		other := &r.Items[first[item.Serial][same]]
+		at := other.Place("/serial")
+		at.Range = other.at.number
+		ps = append(ps, problemAt(DuplicateSerial, item, "/serial", &at, "items %s and %s have the same serial number %s: correct one, or tell their makers apart", quote(other.Number), quote(item.Number), quote(item.Serial)))
+	}
+	return ps
+}
+
+// members sees that what a bridle is made of is on file too.
+func (r *Register) members() Problems {
+	var ps Problems
+	look := func(item *Item, number, pointer string) {
+		if _, ok := r.byNumber[number]; ok || number == "" {
+			return
+		}
+		ps = append(ps, problemAt(UnknownReference, item, pointer, nil, "bridle %s is made of %s, which is not on file%s", quote(item.Number), quote(number), r.hint(number, len(ps))))
+	}
+	for i := range r.Items {
+		item := &r.Items[i]
+		if item.Members == nil {
+			continue
+		}
+		look(item, item.Members.Master, "/master")
+		for g, group := range item.Members.Groups {
+			at := fmt.Sprintf("/groups/%d", g)
+			look(item, group.Link, at+"/link")
+			for l, leg := range group.Legs {
+				look(item, leg, fmt.Sprintf("%s/legs/%d", at, l))
+			}
+		}
+	}
+	return ps
+}
+
+func problemAt(id string, item *Item, pointer string, other *Place, format string, args ...any) Problem {
+	p := Problem{ID: id, Message: fmt.Sprintf(format, args...), Place: item.Place(pointer), Other: other}
+	if p.Place.Range.IsZero() {
+		p.Place.Range = item.at.number
+	}
+	return p
+}
+
+// Near is the number on file that is nearest to one that is not.
+func (r *Register) Near(number string) (string, bool) {
+	numbers := make([]string, len(r.Items))
+	for i := range r.Items {
+		numbers[i] = r.Items[i].Number
+	}
+	return nearest.Name(number, numbers)
+}
+
+// mostHints bounds what is spent on comparing numbers with all others.
+const mostHints = 5
+
+func (r *Register) hint(number string, given int) string {
+	if given >= mostHints {
+		return ""
+	}
+	if near, ok := r.Near(number); ok {
+		return ": did you mean " + quote(near) + "?"
+	}
+	return ""
+}
