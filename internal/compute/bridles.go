@@ -160,7 +160,8 @@ func items(uses []plan.Use) []gear.Item {
 	return list
 }
 
-// lengthSpread compares all legs, in diameters of the thinnest.
+// lengthSpread compares all legs, in diameters of the thinnest; of chain, in
+// those of its links.
 func (w *work) lengthSpread(f *facts.Bridle, b *gear.Bridle) {
 	if f.Legs < 2 {
 		return
@@ -168,11 +169,18 @@ func (w *work) lengthSpread(f *facts.Bridle, b *gear.Bridle) {
 	var needs []facts.Input
 	var lengths, diameters []float64
 	for _, l := range b.Legs() {
-		lacks := append(lengthNeed(l.Sling), diameterNeed(l.Sling)...)
-		needs = append(needs, lacks...)
-		if len(lacks) == 0 {
-			lengths = append(lengths, float64(*l.Sling.Length))
-			diameters = append(diameters, float64(*l.Sling.Diameter))
+		base := l.Sling.Base()
+		length, field := l.Sling.Bearing()
+		if length == nil {
+			needs = append(needs, input(base.Pointer, field, base.ID+"'s "+field))
+		} else {
+			lengths = append(lengths, float64(*length))
+		}
+		diameter, field := l.Sling.Section()
+		if diameter == nil {
+			needs = append(needs, input(base.Pointer, field, base.ID+"'s "+field))
+		} else {
+			diameters = append(diameters, float64(*diameter))
 		}
 	}
 	if len(needs) > 0 {

@@ -18,10 +18,10 @@ const (
 func (w *work) holdAgainstRope(g *facts.Gear, item gear.Item) {
 	g.RatedAgainst = againstNone
 	rated := w.ratedByOwnTag(item)
-	if rated == nil {
+	slings := slingsUnderTag(item)
+	if rated == nil || len(slings) == 0 { // a bridle of chain has no rope
 		return
 	}
-	slings := slingsUnderTag(item)
 	g.RatedAgainst = strongestRope
 	for _, s := range slings {
 		if against(s, w.cond.BridlePractice) == ropeLikeIt {

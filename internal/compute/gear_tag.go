@@ -34,8 +34,8 @@ func (w *work) tag(g *facts.Gear, item gear.Item) {
 	}
 }
 
-// slingsUnderTag are the slings that an item's tag speaks of: the sling
-// itself, or all legs of the bridle.
+// slingsUnderTag are the slings of wire rope that an item's tag speaks of: the
+// sling itself, or all legs of the bridle.
 func slingsUnderTag(item gear.Item) []*gear.WireRopeSling {
 	switch x := item.(type) {
 	case *gear.WireRopeSling:
@@ -43,7 +43,9 @@ func slingsUnderTag(item gear.Item) []*gear.WireRopeSling {
 	case *gear.Bridle:
 		var slings []*gear.WireRopeSling
 		for _, l := range x.Legs() {
-			slings = append(slings, l.Sling)
+			if s, ok := l.Sling.(*gear.WireRopeSling); ok {
+				slings = append(slings, s)
+			}
 		}
 		return slings
 	}

@@ -1,6 +1,7 @@
 package compute_test
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -38,5 +39,29 @@ func TestSwivelIsALowerFitting(t *testing.T) {
 	}
 	if got, _ := find(t, f, "bridle/B1").Field("weakest_lower_fitting"); got != "SW1" {
 		t.Errorf("the weakest is %v", got)
+	}
+}
+
+// TestBridleOfChain: what its tag rates one leg for follows as of rope, its legs'
+// lengths are compared in diameters of their chain, and no rope is asked for.
+func TestBridleOfChain(t *testing.T) {
+	v := rulesBase(t, "bridle")
+	for i, g := range v["gear"].([]any) {
+		if item := g.(map[string]any); item["kind"] == "wire_rope_sling" {
+			v.set("gear/"+strconv.Itoa(i), map[string]any{"id": item["id"], "kind": "chain_sling", "length": "3 m", "size": "10 mm"})
+		}
+	}
+	rope, _ := rulesBase(t, "bridle").compute(t)
+	f, _ := v.compute(t)
+	for _, key := range []string{"one_leg_rated_n", "assembly_rated_n"} {
+		near(t, key, figure(t, f, "bridle/B1", key), figure(t, rope, "bridle/B1", key), 1e-12)
+	}
+	near(t, "spread", figure(t, f, "bridle/B1", "length_spread_d"), 0, 1e-12)
+	if got, _ := find(t, f, "gear/B1").Field("rated_against"); got != "nothing" {
+		t.Errorf("held against %v", got)
+	}
+	f, _ = v.drop("gear/4/size").compute(t)
+	if got := labels(lacks(t, f, "bridle/B1", "length_spread_d")); got != "S1's size `size` at #/gear/4" {
+		t.Errorf("it waits for %q", got)
 	}
 }

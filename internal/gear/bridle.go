@@ -2,8 +2,8 @@ package gear
 
 import "liftlint/internal/quantity"
 
-// Bridle is a number of legs on a master link that are tagged and inspected as
-// one. Its links and legs are items of their own, linked once all are read.
+// Bridle is a number of legs of wire rope or of chain on a master link that are
+// tagged and inspected as one. Its links and legs are items of their own, linked once all are read.
 type Bridle struct {
 	Common
 	Master *Link
@@ -21,7 +21,7 @@ type BridleGroup struct {
 // BridleLeg is one leg and the place where the bridle names it.
 type BridleLeg struct {
 	Pointer string
-	Sling   *WireRopeSling
+	Sling   Item // of wire rope or of chain
 }
 
 // Legs lists all legs in their order.

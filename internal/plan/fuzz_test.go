@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"strings"
 	"testing"
 
 	"liftlint/internal/validate"
@@ -13,6 +14,8 @@ func FuzzDecode(f *testing.F) {
 	for _, seed := range []string{base, full, bridled, arranged, manyKinds,
 		changedIn(f, manyKinds, "splice_at: 1.5 m", "splice_at: 9 m"),
 		changedIn(f, manyKinds, "[W1]", "[C1]"),
+		changedIn(f, bridled, "id: S3, kind: wire_rope_sling", "id: S3, kind: chain_sling"),
+		strings.ReplaceAll(bridled, "kind: wire_rope_sling", "kind: chain_sling"),
 		changedIn(f, manyKinds, "[R1, K1]", "[R1]"),
 		changedIn(f, arranged, "at: SB1.tl", "at: SB1.left"),
 		changedIn(f, arranged, "from: head", "from: SB1.tr"),

@@ -29,8 +29,9 @@ func (l *linker) bridle(b *gear.Bridle, f fields) {
 			}
 		}
 		for _, leg := range g.of("legs").items() {
-			if u, ok := l.member(b, leg, gear.WireRopeSlingKind); ok {
-				group.Legs = append(group.Legs, gear.BridleLeg{Pointer: u.Pointer, Sling: u.Item.(*gear.WireRopeSling)})
+			if u, ok := l.member(b, leg, gear.WireRopeSlingKind, gear.ChainSlingKind); ok {
+				l.alike(b, group, leg, u.Item)
+				group.Legs = append(group.Legs, gear.BridleLeg{Pointer: u.Pointer, Sling: u.Item})
 			}
 		}
 		if group.Link != nil && len(group.Legs) > 2 {
@@ -43,9 +44,22 @@ func (l *linker) bridle(b *gear.Bridle, f fields) {
 	}
 }
 
+// alike sees that a leg is of the kind of the bridle's first: what its tag says
+// is for legs that give alike.
+func (l *linker) alike(b *gear.Bridle, group gear.BridleGroup, f fields, leg gear.Item) {
+	before := append(b.Legs(), group.Legs...)
+	if len(before) == 0 {
+		return
+	}
+	first, own := before[0].Sling.Base(), leg.Base()
+	if first.Kind != own.Kind {
+		l.faultWith(WrongPart, f.node, fmt.Sprintf("%s is %s, and bridle %s has %s: all legs of a bridle are of one kind", own.ID, article(kindWords(own.Kind)), b.ID, article(kindWords(first.Kind))), "where the bridle names "+first.ID, l.places[first.ID])
+	}
+}
+
 // member links one item that a bridle names as its own.
-func (l *linker) member(b *gear.Bridle, f fields, kind gear.Kind) (Use, bool) {
-	u, ok := l.named(f, kind)
+func (l *linker) member(b *gear.Bridle, f fields, kinds ...gear.Kind) (Use, bool) {
+	u, ok := l.named(f, kinds...)
 	if !ok {
 		return Use{}, false
 	}
@@ -85,7 +99,7 @@ func (l *linker) beginning(f fields, first bool, in *BridleUse) {
 func linkOf(b *gear.Bridle, leg gear.Item) *Use {
 	for _, g := range b.Groups {
 		for _, member := range g.Legs {
-			if gear.Item(member.Sling) == leg && g.Link != nil {
+			if member.Sling == leg && g.Link != nil {
 				return &Use{Pointer: g.LinkPointer, Item: g.Link}
 			}
 		}
@@ -100,14 +114,15 @@ func (l *linker) allLegsOfBridle(s Support) {
 		return
 	}
 	for _, leg := range s.Bridle.Bridle.Legs() {
-		if _, used := l.used[leg.Sling.ID]; used {
+		id := leg.Sling.Base().ID
+		if _, used := l.used[id]; used {
 			continue
 		}
 		l.faults = append(l.faults, yamldoc.Fault{
 			ID:      WrongPart,
-			Message: fmt.Sprintf("bridle %s has a leg %s that the rigging does not name: use it, or write `{down: [%s], end: {kind: parked}}`", s.Bridle.Bridle.ID, leg.Sling.ID, leg.Sling.ID),
+			Message: fmt.Sprintf("bridle %s has a leg %s that the rigging does not name: use it, or write `{down: [%s], end: {kind: parked}}`", s.Bridle.Bridle.ID, id, id),
 			Range:   l.used[s.Bridle.Bridle.ID],
-			Related: []yamldoc.Related{{Range: l.places[leg.Sling.ID], Caption: "the leg"}},
+			Related: []yamldoc.Related{{Range: l.places[id], Caption: "the leg"}},
 		})
 	}
 }

@@ -87,6 +87,11 @@ func TestFaultsOfBridles(t *testing.T) {
 			[]string{"20 plan/wrong_part: H1 is a hook, and goes into an attachment: it is the lowest part of its leg"}},
 		{"a member of the wrong kind", []string{"master: ML1", "master: S4"},
 			[]string{"8 plan/wrong_part: S4 is a wire rope sling and can't be used here: a master link is asked for"}},
+		{"legs of two kinds", []string{"id: S3, kind: wire_rope_sling", "id: S3, kind: chain_sling"},
+			[]string{"8 plan/wrong_part: S3 is a chain sling, and bridle B1 has a wire rope sling: all legs of a bridle are of one kind (8 where the bridle names S1)"}},
+		{"a leg of webbing", []string{"id: S3, kind: wire_rope_sling", "id: S3, kind: web_sling"},
+			[]string{"8 plan/wrong_part: S3 is a web sling and can't be used here: a wire rope sling or a chain sling is asked for",
+				"22 plan/wrong_part: the leg hangs from bridle B1: it begins with one of the slings that are part of it"}},
 		{"five legs", []string{"{legs: [S3]}", "{legs: [S3, S4, S5]}", "  - {id: H1", "  - {id: S5, kind: wire_rope_sling}\n  - {id: H1", "{down: [S3], end", "{down: [S3, H1], end", "[S1, H1]", "[S1]"},
 			[]string{"8 plan/wrong_part: bridle B1 has 5 legs; a bridle has four at most",
 				"19 plan/wrong_part: bridle B1 has a leg S4 that the rigging does not name: use it, or write `{down: [S4], end: {kind: parked}}` (8 the leg)",
@@ -119,4 +124,15 @@ func TestBridleBelowABeam(t *testing.T) {
 	}
 	expectFaults(t, changedIn(t, changedIn(t, bridled, beam...), "[S4], end: {kind: to, at: RP1.top}", "[S4], end: {kind: basket, at: RP1.top, up_to: RP1.low}"),
 		[]string{`24 plan/wrong_part: RP1.low holds a bridle or a sheave block, which takes no other sling: the basket goes up to another support`})
+}
+
+// TestBridleOfChain hangs as one of rope does.
+func TestBridleOfChain(t *testing.T) {
+	s := good(t, strings.ReplaceAll(bridled, "kind: wire_rope_sling", "kind: chain_sling")).Supports[0]
+	if legs := s.Bridle.Bridle.Legs(); len(legs) != 3 || legs[0].Sling.Base().Kind != gear.ChainSlingKind || legs[0].Sling != s.Legs[0].Down[0].Item {
+		t.Errorf("%+v", legs)
+	}
+	if s.Legs[0].Link == nil || s.Legs[0].Link.Item.Base().ID != "IL1" || len(s.Links) != 1 {
+		t.Errorf("%+v", s.Links)
+	}
 }
