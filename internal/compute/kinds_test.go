@@ -65,3 +65,23 @@ func TestBridleOfChain(t *testing.T) {
 		t.Errorf("it waits for %q", got)
 	}
 }
+
+// TestSharesOfChain: how four legs of chain share waits for their stretch; two legs
+// share by statics.
+func TestSharesOfChain(t *testing.T) {
+	chained := func(base string) tree {
+		v := rulesBase(t, base)
+		for i, g := range v["gear"].([]any) {
+			if item := g.(map[string]any); item["kind"] == "wire_rope_sling" {
+				v.set("gear/"+strconv.Itoa(i), map[string]any{"id": item["id"], "kind": "chain_sling", "length": item["length"], "size": "10 mm"})
+			}
+		}
+		return v
+	}
+	f, _ := chained("four_legs").compute(t)
+	if got := labels(lacks(t, f, "leg/hook/1", "tension_n")); !strings.Contains(got, "S1's stretch under load, which is worked out for wire rope only") {
+		t.Errorf("it waits for %q", got)
+	}
+	f, _ = chained("two_legs").compute(t)
+	figure(t, f, "leg/hook/1", "tension_n")
+}

@@ -45,6 +45,9 @@ func routeOf(leg plan.Leg, openM *float64) Route {
 				length = (*quantity.Length)(openM)
 			}
 		}
+		if gear.IsSling(u.Item) && !isRope { // never a guess: shares between unlike legs hang on it
+			r.StiffNeeds = append(r.StiffNeeds, input(base.Pointer, "kind", base.ID+"'s stretch under load, which is worked out for wire rope only"))
+		}
 		if isRope && rope.Diameter == nil {
 			r.StiffNeeds = append(r.StiffNeeds, input(base.Pointer, "diameter", base.ID+"'s diameter"))
 		}
