@@ -21,7 +21,7 @@ import (
 )
 
 // arrangedSeeds is how many plans each property is held to.
-func arrangedSeeds() uint64 { return 30 * uint64(plangen.Arrangements()) }
+func arrangedSeeds() uint64 { return 20 * uint64(plangen.Arrangements()) }
 
 func validator(t testing.TB) *validate.Validator {
 	t.Helper()

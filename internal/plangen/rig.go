@@ -18,6 +18,7 @@ type rig struct {
 	day      time.Time
 	steel    string
 	open     bool // lengths below beams are left out, and heights given
+	exact    bool // the center of gravity has no tolerance
 	pitch    float64
 	count    map[string]int // by kind of id, how many there are
 	attached *entry         // attachments of the load
@@ -118,7 +119,7 @@ func (g *rig) arrangedLoad() *entry {
 	if len(g.attached.below) == 0 {
 		load.drop("attachments")
 	}
-	if g.chance(0.2) {
+	if !g.exact && g.chance(0.2) {
 		load.at("center_of_gravity").set(val("tolerance", g.length(g.snap(g.between(0.02, 0.05)))))
 	}
 	if len(g.bodies.below) > 0 {

@@ -75,7 +75,11 @@ func (g *rig) eyeIn(from above) eye {
 
 // hitched is a leg of one sling that goes round or over something.
 func (g *rig) hitched(lengthM float64, from above, end *entry) *entry {
-	sling := g.slingItem(g.id("S"), g.snap(lengthM), g.eyeIn(from), g.eyeIn(from), g.day)
+	lower := g.eyeIn(from)
+	if end.at("kind").text == "choke" {
+		lower = g.lowerEye() // small, so that the choke lands beyond it
+	}
+	sling := g.slingItem(g.id("S"), g.snap(lengthM), g.eyeIn(from), lower, g.day)
 	tag := sling.at("tag")
 	tag.set(val("basket_rated_load", g.marked(2*g.rope.ratedT)))
 	tag.set(val("choker_rated_load", g.marked(g.markedDown(0.75*g.rope.ratedT))))

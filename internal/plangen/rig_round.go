@@ -102,7 +102,7 @@ func (g *rig) cradle() {
 	w, h := g.snap(g.between(0.6, 1.2)), g.snap(g.between(0.6, 1))
 	start := g.snapped(place{c[0], 0, c[2] + h/2 + 0.2}) // the sling leaves its lower corners
 	g.bundle("drum", "across", start, g.size[1], w, h)
-	half, side := g.snap(w/2+g.d()/2), g.snap(g.size[1]*g.between(0.15, 0.3))
+	half, side := g.snap(w/2+[]float64{-0.1, 0.1}[g.r.IntN(2)]), g.snap(g.size[1]*g.between(0.15, 0.3))
 	rise := g.snap(g.between(0.4, 0.7))
 	drop := g.least()
 	low := g.snap(start[2] + h/2 + drop)
@@ -127,6 +127,7 @@ func (g *rig) chokes() {
 	g.equipFor(0.75, 50, 2)
 	across := g.body("pipe")
 	g.center[2] = g.snap(g.center[2] - g.between(0.12, 0.2)) // or it would roll in its chokes
+	g.exact = true
 	half := g.snap(g.size[0] * g.between(0.15, 0.3))
 	id, left, right := g.bareSpreader(half, g.size[2]/2+g.least())
 	reach := g.least() + 2*across
@@ -145,7 +146,7 @@ func (g *rig) column() {
 	g.box(g.between(4, 9), 1, 1)
 	g.equipFor(1.5, 90, 2)
 	g.center[0] = g.snap(g.size[0] * g.between(0.4, 0.5))
-	d := g.snap(g.between(0.3, 0.7))
+	d := g.snap(g.between(0.5, 0.8))
 	g.pipe(d)
 	g.pitch = 90
 	reach := g.least() + 5*d
