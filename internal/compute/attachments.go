@@ -24,6 +24,7 @@ func (w *work) attachment(a *plan.Attachment) {
 	f := facts.Attachment{
 		Record:                 facts.Record{Key: "attachment/" + a.ID, At: at(a.Pointer)},
 		ID:                     a.ID,
+		Named:                  nameOf(a),
 		Kind:                   a.Kind,
 		Legs:                   len(legs),
 		PullN:                  w.pullOf(a, legs).judgedN,

@@ -4,6 +4,7 @@ package facts
 type Attachment struct {
 	Record
 	ID         string   `json:"id" doc:"Its name in the plan."`
+	Named      string   `json:"named" doc:"What it is called: attachment and its name, or point and its name where it is one of a beam."`
 	Kind       string   `json:"kind" enum:"padeye,eyebolt,hoist_ring,insert" doc:"What it is; a point of a beam is a padeye."`
 	OnBeam     bool     `json:"on_beam" doc:"Whether it is a point of a beam, and not of the load."`
 	Legs       int      `json:"legs" doc:"Number of legs that go to it."`

@@ -18,7 +18,13 @@ func Of(p *plan.Plan) *Lift {
 	if l == nil {
 		return out
 	}
-	for _, ph := range phasesOf(p) {
+	return l.hangAll(out, true)
+}
+
+// hangAll hangs the load in every phase and, where that is asked for, at the corners
+// of what the plan gives tolerances of.
+func (l *lifter) hangAll(out *Lift, corners bool) *Lift {
+	for _, ph := range phasesOf(l.plan) {
 		pos := Position{Phase: ph.name, Pitch: ph.pitch, layout: l.newLayout(ph.pitch, ph.released)}
 		if !out.hang(&pos) {
 			return out
@@ -29,7 +35,7 @@ func Of(p *plan.Plan) *Lift {
 		// The split depends on stiffness after all, and it is not known.
 		return &Lift{Legs: out.Legs, Needs: stiffNeeds(out.Legs)}
 	}
-	if out.Reason == "" {
+	if out.Reason == "" && corners {
 		for i := range out.Positions {
 			out.envelope(&out.Positions[i])
 		}

@@ -46,7 +46,7 @@ func addLeg(d *facts.Document, i int) {
 		Record: at("leg"), ID: fmt.Sprintf("hook/%d", i), From: "hook", To: "A", EndsIn: "shackle", EndsAt: "padeye", Split: "settled_by_stiffness",
 		Hitch: "straight", FlattestNamed: fmt.Sprintf("hook/%d", i), SlackNamed: fmt.Sprintf("hook/%d to A", i), Slack: ptr(false), AngleFromHorizontalDeg: ptr(65.0), TensionN: ptr(22000.0), ShareRatio: ptr(1.0),
 	})
-	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Kind: "padeye", Legs: 1})
+	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Named: "attachment A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
 		EyeKinds: []string{"flemish_sleeve"}, TagNamesDiameter: true, TagNamesDesignFactor: true,

@@ -26,11 +26,12 @@ func (m *Mender) alignedPlate(a ask) (string, bool) {
 // turnIntoPullDeg is the angle about the vertical between an upright plate and
 // the pull of its one leg: a pull at the angle e from horizontal, seen from
 // above, leaves the plate by t where sin(off) = cos(e) sin(t) (statics of
-// directions, worked here). Which way to turn is for whoever sees the two.
+// directions, worked here). Which way to turn is for whoever sees the two. Of a lift
+// in phases no one turn suits all.
 func (m *Mender) turnIntoPullDeg(a ask, offDeg float64) (float64, bool) {
 	elevation, ok := a.number("pull_angle_from_horizontal_deg")
 	legs, _ := a.subject.Field("legs")
-	if !ok || legs != 1 || !m.standsUpright(a) {
+	if !ok || legs != 1 || !m.standsUpright(a) || len(m.plan.Phases) > 0 {
 		return 0, false
 	}
 	sine := math.Sin(offDeg*math.Pi/180) / math.Cos(elevation*math.Pi/180)

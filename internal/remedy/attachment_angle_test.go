@@ -83,6 +83,11 @@ func TestAlignedPlateInWords(t *testing.T) {
 			t.Errorf("%q, %v", got, ok)
 		}
 	}
+	phased := *flat
+	phased.Phases = []plan.Phase{{Name: "level"}}
+	if got, ok := New(&phased, conditions(), nil, quantity.Metric).Mend("aligned_plate", record("B", 1), "out_of_plane_deg", 5); !ok || got != rated {
+		t.Errorf("in phases: %q, %v", got, ok)
+	}
 	if got, ok := m.Mend("aligned_plate", facts.ViewOf(facts.Attachment{ID: "B", Legs: 1}), "", 5); ok {
 		t.Errorf("of an unknown pull: %q", got)
 	}

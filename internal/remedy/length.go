@@ -15,11 +15,15 @@ const (
 // step rounds a length up to the next step: never down, or the remedy would
 // fall short.
 func (m *Mender) step(lengthM float64) float64 {
-	step := metricStepM
-	if m.units == quantity.US {
-		step = usStepM
-	}
+	step := m.lengthStep()
 	return math.Ceil(lengthM/step-1e-9) * step
+}
+
+func (m *Mender) lengthStep() float64 {
+	if m.units == quantity.US {
+		return usStepM
+	}
+	return metricStepM
 }
 
 // upwards words a length rounded up.

@@ -11,7 +11,7 @@
 #     rated_to_horizontal_given: [true]
 #   measured: pull_angle_from_horizontal_deg
 #   limit: rated_to_angle_from_horizontal_deg
-#   message: "attachment {id} is pulled at {measured} from the load's horizontal; it is rated down to {limit}"
+#   message: "{named} is pulled at {measured} from the horizontal of what it stands on; it is rated down to {limit}"
 #   remedy: flatter_rating
 #   cite:
 #     - {document: common practice, basis: practice}

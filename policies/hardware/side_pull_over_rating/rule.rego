@@ -12,7 +12,7 @@
 #     rated_to_plane_given: [true]
 #   measured: out_of_plane_deg
 #   limit: rated_to_angle_from_plane_deg
-#   message: "attachment {id} is pulled {measured} out of its plane; it is rated to {limit}"
+#   message: "{named} is pulled {measured} out of its plane; it is rated to {limit}"
 #   remedy: aligned_plate
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -18,6 +18,7 @@
 #   params:
 #     offset_m: {default: 0.2, at_least: 0, at_most: 5}
 #   message: "with the load as it is meant to hang, its center of gravity lies {measured} beside the hook, and the load swings by that much as it leaves the ground; at most {limit} is usual"
+#   remedy: level_lengths
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.hook_not_plumb

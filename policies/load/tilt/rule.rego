@@ -30,6 +30,7 @@
 #       limit: warning_deg
 #       message: "within the tolerances of the plan {worst_tilt_named} can hang tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
 #   message: "{tilt_named} hangs tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
+#   remedy: level_lengths
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.tilt

@@ -19,6 +19,7 @@
 #       severity: {draft: warning, review: warning, prelift: error}
 #       message: "{named} can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
 #   message: "{named} turns over: it does not stay as it is meant to hang"
+#   remedy: higher_hook
 #   lowerable: false
 #   waivable: false
 #   cite:

@@ -9,6 +9,7 @@
 #   severity: {draft: note, review: error, prelift: error}
 #   over: legs
 #   message: "the plan leaves the length of the sling in leg {id} open; for the load to hang as it is meant to, it needs {length_needed_m} bearing to bearing"
+#   remedy: make_up
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.route.length_open
