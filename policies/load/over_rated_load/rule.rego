@@ -55,10 +55,8 @@
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, clause: for the rated load, basis: memory, profiles: [eu]}
 #     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read}
-#     - {document: ASME B30.9, clause: "for choke angles, as trade tables give them", basis: practice}
-#     - {document: marine lifting guideline, clause: for what bends take and how parts share, basis: read}
-#     - {document: common practice, clause: for eyebolts that are pulled off their axis, basis: practice}
-#     - {document: common practice, clause: for the share near the rated load, basis: practice}
+#     - {document: marine lifting guideline, clause: for bends and the parts of doubled slings, basis: read}
+#     - {document: common practice, clause: "for choke angles, eyebolts off their axis, and the share near the rated load", basis: practice}
 package liftlint.rules.load.over_rated_load
 
 import data.params.load.over_rated_load as p
