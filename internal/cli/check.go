@@ -14,9 +14,8 @@ import (
 	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 	"liftlint/internal/report"
-	"liftlint/internal/report/jsonreport"
-	"liftlint/internal/report/text"
 )
 
 // bulk is the number of plans from which remedies are no longer computed.
@@ -25,14 +24,13 @@ const bulk = 20
 type check struct {
 	env       Environment
 	judging   judging
-	format    *choice
+	output    output
 	failOn    *choice
-	all       bool // all rules are named in the account
 	stdinName string
 }
 
 func newCheck(e Environment) *cobra.Command {
-	k := &check{env: e, format: oneOf("text", "json"), failOn: oneOf("error", "warning", "note")}
+	k := &check{env: e, output: newOutput(e), failOn: oneOf("error", "warning", "note")}
 	c := &cobra.Command{
 		Use:   "check [PATH...]",
 		Short: "Check lift plans: files, folders, or - for standard input",
@@ -47,9 +45,8 @@ What would put a finding right is computed for runs of fewer than 20 plans.`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.judging.flags(c)
-	c.Flags().Var(k.format, "format", "text or json")
+	k.output.flags(c)
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
-	c.Flags().BoolVar(&k.all, "list-checks", false, "name in the text report also the rules that are met and those that do not apply")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
 	return c
 }
@@ -65,6 +62,9 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return wrongUsage(err)
 	}
+	if err := k.output.check(); err != nil {
+		return err
+	}
 	inputs, err := k.inputs(args)
 	if err != nil {
 		return err
@@ -78,9 +78,11 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return err
 	}
-	run := judgeAll(ctx, each, inputs)
+	results, failures := judgeAll(ctx, each, inputs)
+	run := runOf(results, failures)
 	run.FailOn = failOn
-	if err := k.write(run); err != nil {
+	rules := func() ([]*policy.Rule, error) { return rulesJudging(each, results) }
+	if err := k.output.write(run, k.judging.stage, rules); err != nil {
 		return exit{Unchecked, err}
 	}
 	if code := int(run.Exit()); code != Clean {
@@ -120,11 +122,10 @@ func (k *check) lintersFor(inputs []input) ([]*lint.Linter, error) {
 	return each, nil
 }
 
-// judgeAll judges the plans on all cores, each with its linter; results keep
-// the order of the plans.
-func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) report.Run {
-	results := make([]*lint.Result, len(inputs))
-	failures := make([]error, len(inputs))
+// judgeAll judges the plans on all cores, each with its linter. There is a result
+// or a failure for each plan, in their order.
+func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) (results []*lint.Result, failures []error) {
+	results, failures = make([]*lint.Result, len(inputs)), make([]error, len(inputs))
 	var group sync.WaitGroup
 	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
 	for i, in := range inputs {
@@ -135,8 +136,12 @@ func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) report.R
 		})
 	}
 	group.Wait()
+	return results, failures
+}
+
+func runOf(results []*lint.Result, failures []error) report.Run {
 	var run report.Run
-	for i := range inputs {
+	for i := range results {
 		if results[i] != nil {
 			run.Results = append(run.Results, results[i])
 		}
@@ -158,11 +163,4 @@ func judge(ctx context.Context, l *lint.Linter, in input) (r *lint.Result, err e
 		return lint.Unreadable(in.path, datafile.Cause(err)), nil
 	}
 	return l.Check(ctx, in.path, content)
-}
-
-func (k *check) write(run report.Run) error {
-	if k.format.value == "json" {
-		return jsonreport.Write(k.env.Stdout, run)
-	}
-	return text.Write(k.env.Stdout, run, text.Options{Color: k.env.color(), ListChecks: k.all})
 }
