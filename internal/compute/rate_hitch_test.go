@@ -75,3 +75,14 @@ func TestHitchesOfGear(t *testing.T) {
 		}
 	}
 }
+
+// TestBasketThroughAPoint: it is bent over the thickness of the plate.
+func TestBasketThroughAPoint(t *testing.T) {
+	v := rulesBase(t, "two_legs").set("rigging/0/legs/0", parse(t, "{down: [S1], end: {kind: basket, at: A}}")).set("gear/0/length", "5 m")
+	f, _ := v.compute(t)
+	near(t, "bend", figure(t, f, "hitch/hook/1", "body_over_rope_ratio"), 20.0/14, 1e-6)
+	without, _ := v.drop("load/attachments/0/thickness").compute(t)
+	if got := labels(lacks(t, without, "hitch/hook/1", "body_over_rope_ratio")); !strings.Contains(got, "the thickness of attachment A") {
+		t.Errorf("waits for %q", got)
+	}
+}
