@@ -23,24 +23,32 @@ func (w *work) beams() {
 		}
 		w.heldAgainstRated(b, &f)
 		w.unposed(f.Key, absent(f, "tilt_deg", "compression_n", "bending_nm", "top_angle_from_horizontal_deg")...)
+		if w.steady() && w.hung.Failed() != nil {
+			w.explain(f.Key, w.notAtWorst(), absent(f, "tilt_deg", "compression_n", "bending_nm")...)
+		}
 		w.waitForBeam(f)
 		w.out.Document.Beams = append(w.out.Document.Beams, f)
 	}
 }
 
-// insideBeam sets the worst of each figure in any phase.
+// insideBeam sets the worst of each figure in any phase and at any corner of the
+// tolerances.
 func (w *work) insideBeam(i int, b plan.Beam, f *facts.Beam) {
-	f.TiltDeg, f.CompressionN, f.BendingNm, f.TopAngleDeg = ptr(0.0), ptr(0.0), ptr(-1.0), ptr(90.0)
+	f.TopAngleDeg = ptr(90.0)
+	if w.hung.Failed() == nil {
+		f.TiltDeg, f.CompressionN, f.BendingNm = ptr(0.0), ptr(0.0), ptr(-1.0)
+	}
 	for _, p := range w.hung.Positions {
-		state, used := p.Beam(i)
-		inside, ok := p.BeamForces(i, lengthwise(b))
-		if !used || !ok {
+		if !p.UsesBeam(i) {
 			continue
 		}
-		f.TiltDeg = ptr(max(*f.TiltDeg, state.TiltDeg))
-		f.CompressionN = ptr(max(*f.CompressionN, inside.CompressionN))
-		if inside.BendingNm > *f.BendingNm {
-			f.BendingNm, f.Phase = ptr(inside.BendingNm), phaseOf(p)
+		if f.TiltDeg != nil {
+			worst := p.Worst.Beams[i]
+			f.TiltDeg = ptr(max(*f.TiltDeg, worst.TiltDeg))
+			f.CompressionN = ptr(max(*f.CompressionN, worst.CompressionN))
+			if worst.BendingNm > *f.BendingNm {
+				f.BendingNm, f.Phase = ptr(worst.BendingNm), phaseOf(p)
+			}
 		}
 		for _, leg := range w.legsHolding(b.Item) {
 			if line := p.Line(leg); line != nil {
@@ -51,64 +59,17 @@ func (w *work) insideBeam(i int, b plan.Beam, f *facts.Beam) {
 	}
 }
 
-// lengthwise is the axis of a beam: that along which its points lie the furthest
-// apart.
-func lengthwise(b plan.Beam) [3]float64 {
-	var low, high [3]float64
-	for i, p := range b.Points {
-		for k, c := range []float64{float64(p.At.X), float64(p.At.Y), float64(p.At.Z)} {
-			if i == 0 {
-				low[k], high[k] = c, c
-			}
-			low[k], high[k] = min(low[k], c), max(high[k], c)
-		}
-	}
-	along := 0
-	for k := range low {
-		if high[k]-low[k] > high[along]-low[along] {
-			along = k
-		}
-	}
-	var axis [3]float64
-	axis[along] = 1
-	return axis
-}
-
-// heldAgainstRated sets what is in the beam over what it is rated for, at the worst
-// corner as far as its legs tell: forces inside grow with theirs.
+// heldAgainstRated sets what is in the beam over what it is rated for.
 func (w *work) heldAgainstRated(b plan.Beam, f *facts.Beam) {
-	more := w.moreAtWorst(b)
-	if r := b.Item.RatedCompression; r != nil && f.CompressionN != nil && more != nil {
-		f.CompressionRatio = ptr(*f.CompressionN * *more / r.Newtons)
+	if r := b.Item.RatedCompression; r != nil && f.CompressionN != nil {
+		f.CompressionRatio = ptr(*f.CompressionN / r.Newtons)
 	}
-	if r := b.Item.RatedBending; r != nil && f.BendingNm != nil && more != nil {
-		f.BendingRatio = ptr(*f.BendingNm * *more / float64(*r))
+	if r := b.Item.RatedBending; r != nil && f.BendingNm != nil {
+		f.BendingRatio = ptr(*f.BendingNm / float64(*r))
 	}
 	if f.LeastTopAngleGiven && f.TopAngleDeg != nil {
 		f.TopAngleTooFlatDeg = ptr(max(0, *f.LeastTopAngleDeg-*f.TopAngleDeg))
 	}
-}
-
-// moreAtWorst is by how much the forces of the legs on a beam are greater at the
-// worst corner than as the plan has it, the most of all; nil where it does not hang
-// steady at one.
-func (w *work) moreAtWorst(b plan.Beam) *float64 {
-	if !w.steady() || w.hung.Failed() != nil {
-		return nil
-	}
-	more := 1.0
-	for _, p := range w.hung.Positions {
-		for i, leg := range w.hung.Legs {
-			line := p.Line(i)
-			s := w.plan.Supports[leg.Support]
-			a := leg.End.Attachment
-			touches := a != nil && a.Beam == b.Item || s.Point != nil && s.Point.Beam == b.Item
-			if line != nil && touches && line.TensionN > 0 {
-				more = max(more, p.Worst.OwnN[i]/line.TensionN)
-			}
-		}
-	}
-	return &more
 }
 
 // waitForBeam says why ratios of a beam that is rated are absent.
@@ -123,9 +84,6 @@ func (w *work) waitForBeam(f facts.Beam) {
 	} {
 		if x.rated && len(absent(f, x.ratio)) > 0 {
 			w.out.Gaps.CopyTo(f.Key, x.field, f.Key, x.ratio)
-			if w.steady() && w.hung.Failed() != nil {
-				w.explain(f.Key, w.notAtWorst(), x.ratio)
-			}
 		}
 	}
 }

@@ -203,29 +203,50 @@ func (w *work) chokeAngle(i int, r *plan.Round) *float64 {
 	return &least
 }
 
-// chokeLands tells whether the loop is long enough for eye and splice to lie beyond
-// the choke.
+// chokeLands tells whether the choke bears on plain rope: the loop has to be longer
+// than the lower eye with its splice, and what is left of the sling longer than the
+// upper one.
 func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 	f.ChokeLands = ptr("on_rope")
 	s, ok := lastSling(leg.Leg)
 	if !ok {
 		return // an endless sling has neither
 	}
-	if s.Lower.Length == nil {
-		f.ChokeLands = nil
-		w.wait(f.Key, []facts.Input{input(s.Lower.Pointer, "eyes.lower.length", s.ID+"'s lower eye length")}, "choke_lands")
-		return
+	loop, rest := w.hung.Positions[0].Choke(i)
+	if leg.Link != nil || len(leg.Down) > 1 {
+		rest = loopRest(s, loop) // of this sling alone
 	}
-	longest, shortest, needs := splicesOf(s)
-	loop, _ := w.hung.Positions[0].Choke(i)
-	eye := float64(*s.Lower.Length)
-	switch {
-	case hitch.ChokeLands(loop, eye, shortest[1]):
-		f.ChokeLands = ptr("on_eye_or_splice")
-	case hitch.ChokeLands(loop, eye, longest[1]) && s.Lower.SpliceLength == nil:
+	longest, shortest, _ := splicesOf(s)
+	var needs []facts.Input
+	for n, end := range []struct {
+		eye     gear.Eye
+		aroundM float64
+	}{{s.Upper, rest}, {s.Lower, loop}} {
+		if end.eye.Length == nil {
+			needs = append(needs, input(end.eye.Pointer, "eyes."+ends[n]+".length", s.ID+"'s "+ends[n]+" eye length"))
+			continue
+		}
+		eye := float64(*end.eye.Length)
+		switch {
+		case hitch.ChokeLands(end.aroundM, eye, shortest[n]):
+			f.ChokeLands = ptr("on_eye_or_splice")
+			return
+		case hitch.ChokeLands(end.aroundM, eye, longest[n]) && end.eye.SpliceLength == nil:
+			needs = append(needs, input(end.eye.Pointer, "eyes."+ends[n]+".splice_length", "the length of "+s.ID+"'s "+ends[n]+" sleeve or splice"))
+		}
+	}
+	if len(needs) > 0 {
 		f.ChokeLands = nil
 		w.wait(f.Key, append(needs, diameterNeed(s)...), "choke_lands")
 	}
+}
+
+// loopRest is what a choke leaves of its sling, in meters.
+func loopRest(s *gear.WireRopeSling, loopM float64) float64 {
+	if s.Length == nil {
+		return 0
+	}
+	return float64(*s.Length) - loopM
 }
 
 func lastSling(leg plan.Leg) (*gear.WireRopeSling, bool) {

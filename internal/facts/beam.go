@@ -5,9 +5,9 @@ type Beam struct {
 	Record
 	ID                 string   `json:"id" doc:"Its number in the plan."`
 	Kind               string   `json:"kind" enum:"spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
-	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Its angle from level as it hangs; the largest in any phase."`
-	CompressionN       *float64 `json:"compression_n,omitempty" doc:"The largest force that squeezes it along its length, by statics."`
-	BendingNm          *float64 `json:"bending_nm,omitempty" doc:"The largest bending moment in it, by statics of forces at its points and its mass at its center of gravity."`
+	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Its angle from level as it hangs; the largest in any phase and within the tolerances."`
+	CompressionN       *float64 `json:"compression_n,omitempty" doc:"The largest force that squeezes it along its length, by statics; within the tolerances too."`
+	BendingNm          *float64 `json:"bending_nm,omitempty" doc:"The largest bending moment in it, by statics of forces at its points and its mass at its center of gravity; within the tolerances too."`
 	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it is bent or squeezed the most. Concerns a lift in phases."`
 	CompressionRated   bool     `json:"compression_rated" doc:"Whether the plan says what force along it it is rated for."`
 	CompressionRatio   *float64 `json:"compression_over_rated_ratio,omitempty" doc:"That force over what it is rated for. Concerns a beam that is rated so."`

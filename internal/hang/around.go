@@ -1,6 +1,8 @@
 package hang
 
 import (
+	"math"
+
 	"gonum.org/v1/gonum/spatial/r3"
 
 	"liftlint/internal/hitch"
@@ -12,8 +14,7 @@ type around struct {
 	// at is where its runs pull on the load, in the load's axes: one place for
 	// a choke, two for a basket.
 	at [2]r3.Vec
-	// roundM is what it takes of the sling, so that the rest reaches from there:
-	// for a choke less the way from its choke point to the axis of a round body.
+	// roundM is what it takes of the sling, so that the rest reaches from there.
 	roundM  float64
 	basket  hitch.Basket
 	choke   hitch.Choke
@@ -80,8 +81,14 @@ func (y *layout) wrap(i int) {
 	case plan.Basket:
 		y.wrapBasket(i, leg, r, s)
 	case plan.Choke:
-		y.wrapChoke(i, r, s)
+		y.wrapChoke(i, leg, r, s)
 	}
+}
+
+// seenFrom is the way from where a sling lies round its body to a support, in the
+// load's axes.
+func (y *layout) seenFrom(r *plan.Round, support int) r3.Vec {
+	return r3.Sub(y.attitude.Body(y.hangsAt(support)), r3.Sub(stationOf(r), y.lift.center()))
 }
 
 func (y *layout) wrapBasket(i int, leg Leg, r *plan.Round, s hitch.Section) {
@@ -92,7 +99,7 @@ func (y *layout) wrapBasket(i int, leg Leg, r *plan.Round, s hitch.Section) {
 	center := stationOf(r)
 	_, across, up := axes(r.Body)
 	seen := func(support int) hitch.Point {
-		from := r3.Sub(y.attitude.Body(y.hangsAt(support)), r3.Sub(center, y.lift.center()))
+		from := y.seenFrom(r, support)
 		return hitch.Point{Y: r3.Dot(from, across), Z: r3.Dot(from, up)}
 	}
 	b, err := s.Basket(seen(leg.Support), seen(second), r.Turns)
@@ -111,12 +118,18 @@ func (y *layout) wrapBasket(i int, leg Leg, r *plan.Round, s hitch.Section) {
 // free (common practice).
 const NaturalChokeDeg = 135.0
 
-// wrapChoke takes a round body as pulled through its axis: its choke turns with
-// the pull. On one with corners it stays over the middle of the face on top.
-func (y *layout) wrapChoke(i int, r *plan.Round, s hitch.Section) {
+// wrapChoke pulls on the choke point, which lies over the body as the load is
+// drawn. A pull along the body draws the choke on to it: a column that stands is
+// held at its surface, and leans.
+func (y *layout) wrapChoke(i int, leg Leg, r *plan.Round, s hitch.Section) {
 	angle := NaturalChokeDeg
 	if r.ChokeAngle != nil {
 		angle = float64(*r.ChokeAngle)
+	}
+	along, across, up := axes(r.Body)
+	pull := y.seenFrom(r, leg.Support)
+	if lean := hitch.ChokeAngleDeg(r3.Dot(pull, along), 0, math.Hypot(r3.Dot(pull, across), r3.Dot(pull, up)), angle); lean < angle {
+		angle = lean
 	}
 	c, err := s.Choke(r.Turns, angle)
 	a := &y.around[i]
@@ -124,10 +137,5 @@ func (y *layout) wrapChoke(i int, r *plan.Round, s hitch.Section) {
 		a.trouble = err.Error()
 		return
 	}
-	center := stationOf(r)
-	*a = around{at: [2]r3.Vec{center}, roundM: c.LoopM - c.StandsM, choke: c}
-	if s.DiameterM == 0 {
-		_, _, up := axes(r.Body)
-		*a = around{at: [2]r3.Vec{r3.Add(center, r3.Scale(c.StandsM, up))}, roundM: c.LoopM, choke: c}
-	}
+	*a = around{at: [2]r3.Vec{r3.Add(stationOf(r), r3.Scale(c.StandsM, up))}, roundM: c.LoopM, choke: c}
 }

@@ -21,14 +21,15 @@ type Envelope struct {
 	Failed     *mechanics.Result
 	FailedAt   string
 	TiltDeg    float64
-	OwnN       []float64 // the most with the lengths as given
-	OwnAt      []string  // where that is; empty as the plan has it
-	LengthN    []float64 // the most with lengths within their tolerance
-	BoundN     []float64 // the largest bound at any center of gravity
-	TogetherN  []float64 // by group: the same
-	LengthSumN []float64 // by group: the most with lengths within their tolerance
-	HookN      []float64 // by hook: the most on it
-	Lengths    bool      // every sling has a tolerance of its length
+	OwnN       []float64     // the most with the lengths as given
+	OwnAt      []string      // where that is; empty as the plan has it
+	LengthN    []float64     // the most with lengths within their tolerance
+	BoundN     []float64     // the largest bound at any center of gravity
+	TogetherN  []float64     // by group: the same
+	LengthSumN []float64     // by group: the most with lengths within their tolerance
+	HookN      []float64     // by hook: the most on it
+	Beams      []BeamAtWorst // by beam
+	Lengths    bool          // every sling has a tolerance of its length
 }
 
 // sameForce is the share below which a force at a corner is not greater.
@@ -64,6 +65,8 @@ func (e *Envelope) begin(l *Lift, pos *Position) {
 	e.TiltDeg = b.Bodies[0].TiltDeg
 	e.Lengths = allLengthTolerances(l.Legs) && pos.anyByStiffness()
 	e.HookN = make([]float64, len(pos.layout.hookAt))
+	e.Beams = make([]BeamAtWorst, len(pos.layout.beam))
+	e.inside(pos, pos.model, b)
 	e.hooks(pos, b)
 	for i := range l.Legs {
 		own, bound := 0.0, 0.0
@@ -93,6 +96,23 @@ func boundOf(b mechanics.Bound) float64 {
 		return b.TensionN
 	}
 	return math.Inf(1)
+}
+
+// BeamAtWorst is the most that is in a beam, and its greatest tilt.
+type BeamAtWorst struct{ TiltDeg, CompressionN, BendingNm float64 }
+
+// inside takes what is in each beam, where that is more than before.
+func (e *Envelope) inside(pos *Position, m mechanics.Model, b *mechanics.Balance) {
+	for i, n := range pos.layout.beam {
+		if n < 0 {
+			continue
+		}
+		at, along := pos.layout.beamAxis(i)
+		s := mechanics.SectionForces(m, mechanics.Options{}, b, n, at, along)
+		worst := &e.Beams[i]
+		worst.TiltDeg = max(worst.TiltDeg, b.Bodies[n].TiltDeg)
+		worst.CompressionN, worst.BendingNm = max(worst.CompressionN, s.CompressionN), max(worst.BendingNm, s.BendingNm)
+	}
 }
 
 // hooks takes what is on each hook, where that is more than before.
@@ -131,6 +151,7 @@ func (e *Envelope) center(pos *Position, m mechanics.Model, name string) bool {
 	}
 	b := result.Balance
 	e.TiltDeg = max(e.TiltDeg, b.Bodies[0].TiltDeg)
+	e.inside(pos, m, b)
 	e.hooks(pos, b)
 	for i, n := range pos.layout.line {
 		if n < 0 {
@@ -209,20 +230,31 @@ func (p *Position) corners() []corner {
 	if t == nil {
 		return list
 	}
-	for n := range 8 {
-		var shift [3]float64
-		var words []string
-		for i, axis := range []string{"x", "y", "z"} {
-			sign := "+"
-			shift[i] = float64(*t)
-			if n>>i&1 == 0 {
-				sign, shift[i] = "-", -shift[i]
-			}
-			words = append(words, sign+axis)
+	return append(list, boxCorners(*t, l.mass)...)
+}
+
+// boxCorners are the corners of a box round the center of gravity; an axis along
+// which it is exactly known has none.
+func boxCorners(t plan.Point, massKg float64) []corner {
+	list := []corner{{massKg: massKg}}
+	for i, axis := range []string{"x", "y", "z"} {
+		by := []r3.Vec{{X: float64(t.X)}, {Y: float64(t.Y)}, {Z: float64(t.Z)}}[i]
+		if by == (r3.Vec{}) {
+			continue
 		}
-		list = append(list, corner{r3.Vec{X: shift[0], Y: shift[1], Z: shift[2]}, l.mass, strings.Join(words, " ")})
+		var both []corner
+		for _, sign := range []string{"-", "+"} {
+			for _, c := range list {
+				c.name = strings.TrimSpace(c.name + " " + sign + axis)
+				if c.shift = r3.Add(c.shift, by); sign == "-" {
+					c.shift = r3.Sub(c.shift, r3.Scale(2, by))
+				}
+				both = append(both, c)
+			}
+		}
+		list = both
 	}
-	return list
+	return slices.DeleteFunc(list, func(c corner) bool { return c.name == "" })
 }
 
 // shifted is the model with the load's mass and center of gravity at a corner.

@@ -158,26 +158,10 @@ func (p *Position) Joint(support, link int) (*mechanics.Joint, int) {
 	return &p.Balance.Together[n], n
 }
 
-// Beam is how a beam hangs.
-func (p *Position) Beam(i int) (mechanics.BodyState, bool) {
-	b := p.layout.beam[i]
-	if b < 0 {
-		return mechanics.BodyState{}, false
-	}
-	return p.Balance.Bodies[b], true
-}
+// UsesBeam reports whether a beam carries in a position.
+func (p *Position) UsesBeam(i int) bool { return p.layout.beam[i] >= 0 }
 
-// BeamForces are those inside a beam, along its x axis.
-func (p *Position) BeamForces(i int, axis [3]float64) (mechanics.Section, bool) {
-	b := p.layout.beam[i]
-	if b < 0 {
-		return mechanics.Section{}, false
-	}
-	at, along := p.layout.beamAxis(i, axis)
-	return mechanics.SectionForces(p.model, mechanics.Options{}, p.Balance, b, at, along), true
-}
-
-// BodiesUnder names the body that a leg holds: 0 for the load, 1 and on for the
+// BodyUnder names the body that a leg holds: 0 for the load, 1 and on for the
 // beams in their order.
 func BodyUnder(p *plan.Plan, leg plan.Leg) int {
 	a := leg.End.Attachment

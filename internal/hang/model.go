@@ -260,7 +260,26 @@ func (y *layout) linkOf(leg Leg) int {
 }
 
 // beamAxis is the point and the direction, in a beam's own axes, along which its
-// inner forces are taken: along x, through the middle of its points.
-func (y *layout) beamAxis(i int, axis [3]float64) (at, along r3.Vec) {
-	return centerOf(y.lift.plan.Beams[i]), r3.Vec{X: axis[0], Y: axis[1], Z: axis[2]}
+// inner forces are taken: from its center of gravity along the direction in which
+// its points lie the furthest apart.
+func (y *layout) beamAxis(i int) (at, along r3.Vec) {
+	b := y.lift.plan.Beams[i]
+	var low, high r3.Vec
+	for k, p := range b.Points {
+		v := vector(p.At)
+		if k == 0 {
+			low, high = v, v
+		}
+		low = r3.Vec{X: min(low.X, v.X), Y: min(low.Y, v.Y), Z: min(low.Z, v.Z)}
+		high = r3.Vec{X: max(high.X, v.X), Y: max(high.Y, v.Y), Z: max(high.Z, v.Z)}
+	}
+	switch size := r3.Sub(high, low); {
+	case size.X >= size.Y && size.X >= size.Z:
+		along = r3.Vec{X: 1}
+	case size.Y >= size.Z:
+		along = r3.Vec{Y: 1}
+	default:
+		along = r3.Vec{Z: 1}
+	}
+	return centerOf(b), along
 }

@@ -20,7 +20,7 @@ var mistakes = map[string]map[string][]string{
 		"drop sling shorter by 25 cm": {"load/tilt"},
 	},
 	"column": {
-		"choke near the center of gravity": {"load/turns_over"},
+		"choke near the center of gravity": {"load/tilt", "load/turns_over"},
 		"no rated load for a choker":       {"tag/hitch_rating_missing"},
 		"eye in the choke":                 {"hitch/choke_on_eye_or_splice"},
 		"nothing holds the sling":          {"hitch/choker_can_slide"},

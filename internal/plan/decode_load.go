@@ -17,7 +17,7 @@ func decodeLoad(f fields) Load {
 	}
 	if c := f.of("center_of_gravity"); c.exists() {
 		l.CenterOfGravity, _ = decodePoint(c)
-		l.CenterTolerance = c.length("tolerance")
+		l.CenterTolerance = decodeTolerance(c)
 	}
 	for _, a := range f.of("attachments").items() {
 		l.Attachments = append(l.Attachments, decodeAttachment(a))
@@ -110,4 +110,23 @@ func decodeAttachment(f fields) Attachment {
 		a.RatedAt = append(a.RatedAt, AngleRating{*orZero(r.angle("angle_from_axis")), *orZero(r.load("rated_load"))})
 	}
 	return a
+}
+
+// decodeTolerance reads how far a center of gravity may lie from its place: one
+// figure for all axes, or one of its own for some; nil where there is none.
+func decodeTolerance(f fields) *Point {
+	var t Point
+	given := false
+	for name, to := range map[string]*quantity.Length{"tolerance_x": &t.X, "tolerance_y": &t.Y, "tolerance_z": &t.Z} {
+		for _, key := range []string{name, "tolerance"} {
+			if v := f.length(key); v != nil {
+				*to, given = *v, true
+				break
+			}
+		}
+	}
+	if !given {
+		return nil
+	}
+	return &t
 }

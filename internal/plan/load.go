@@ -12,7 +12,7 @@ type Load struct {
 	MassTolerance       *quantity.Ratio
 	Size                *Size
 	CenterOfGravity     *Point
-	CenterTolerance     *quantity.Length // along, across and up, either way
+	CenterTolerance     *Point // how far it may lie along, across and up, either way; nil where the plan gives none
 	Contents            *Contents
 	TurningHeldBy       string // what keeps it from turning, as tag lines
 	Freed               string // how it is known that nothing holds it down
