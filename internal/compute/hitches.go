@@ -155,8 +155,8 @@ func (w *work) bentRound(leg hang.Leg) bent {
 	b := r.Body
 	width := given(b.Width, b.Pointer, "width", b.ID+"'s width", "the width of "+b.ID)
 	height := given(b.Height, b.Pointer, "height", b.ID+"'s height", "the height of "+b.ID)
-	if width.m == nil || height.m != nil && *height.m < *width.m {
-		width = height
+	if width.m != nil && (height.m == nil || *height.m < *width.m) {
+		width = height // the least of the two, which is not known of one alone
 	}
 	edge := given(b.EdgeRadius, b.Pointer, "edge_radius", "the radius of "+b.ID+"'s edges", "the edges of "+b.ID)
 	return bent{width, edge.times(2)}
