@@ -17,8 +17,11 @@ type rig struct {
 	*sketch
 	day      time.Time
 	steel    string
-	open     bool // lengths below beams are left out, and heights given
-	exact    bool // the center of gravity has no tolerance
+	open     bool    // lengths below beams are left out, and heights given
+	plain    bool    // no leg has more than a sling and its shackles
+	halfM    float64 // half of what the places lie apart that the load is held at
+	topM     float64 // the sling of the first leg from the crane's hook
+	exact    bool    // the center of gravity has no tolerance
 	pitch    float64
 	count    map[string]int // by kind of id, how many there are
 	attached *entry         // attachments of the load

@@ -126,6 +126,7 @@ func (g *rig) spreader() {
 
 // ends are two places on top of the load, to both sides of its center of gravity.
 func (g *rig) ends(half float64) (left, right place) {
+	g.halfM = half
 	c, top := g.center, g.size[2]
 	return place{c[0] - half, c[1], top}, place{c[0] + half, c[1], top}
 }

@@ -53,11 +53,14 @@ func (g *rig) leg(reachM float64, from above, at string) *entry {
 		add(g.add(extra), lengthM)
 	}
 	add(shackle(), g.low.lengthM)
-	doubled := from == inPlate && g.chance(0.2)
+	doubled := from == inPlate && !g.plain && g.chance(0.2)
 	if doubled {
 		parts.below[sling] = val("", g.add(g.grommetItem(4*g.snap(rest))))
 	} else {
 		parts.below[sling] = val("", g.add(g.slingItem(g.id("S"), g.snap(rest), g.eyeIn(from), g.lowerEye(), g.day)))
+	}
+	if g.topM == 0 {
+		g.topM = rest
 	}
 	return mapOf("", need(parts), when(doubled, need(bare("doubled", "true"))), endAt(at))
 }
@@ -98,7 +101,7 @@ func (g *rig) shackled(leg *entry) {
 // extra is, now and then, a load cell or a turnbuckle, and its length.
 func (g *rig) extra() (*entry, float64) {
 	kind := g.pick("load_cell", "turnbuckle", "", "", "", "", "", "", "", "")
-	if kind == "" {
+	if kind == "" || g.plain {
 		return nil, 0
 	}
 	length := g.snap(g.between(0.2, 0.9))

@@ -83,6 +83,7 @@ func (g *rig) body(id string) float64 {
 // bareSpreader hangs one from the hook over the load, and gives the places of its
 // lower points.
 func (g *rig) bareSpreader(half, above float64) (id string, left, right place) {
+	g.halfM = half
 	rise := g.snap(g.between(0.1, 0.3))
 	low := g.snap(above + 2)
 	id = g.beam("spreader_beam", beamPoint{"tl", place{-half, 0, rise}}, beamPoint{"tr", place{half, 0, rise}},
@@ -97,6 +98,7 @@ func (g *rig) bareSpreader(half, above float64) (id string, left, right place) {
 // a frame.
 func (g *rig) cradle() {
 	g.box(g.between(2, 3), g.between(2, 5), g.between(1, 2))
+	g.exact = true
 	g.equipFor(0.6, 50, 2)
 	c := g.center
 	w, h := g.snap(g.between(0.6, 1.2)), g.snap(g.between(0.6, 1))
@@ -143,10 +145,11 @@ func (g *rig) chokes() {
 
 // column stands as it is lifted, on one choker above its center of gravity.
 func (g *rig) column() {
-	g.box(g.between(4, 9), 1, 1)
+	g.box(g.between(6, 10), 1, 1)
+	g.massT = g.pounds(math.Min(g.massT, 5)) // it is slender, or it would lean
 	g.equipFor(1.5, 90, 2)
-	g.center[0] = g.snap(g.size[0] * g.between(0.4, 0.5))
-	d := g.snap(g.between(0.5, 0.8))
+	g.center[0] = g.snap(g.size[0] * g.between(0.4, 0.45))
+	d := g.snap(g.between(0.3, 0.34))
 	g.pipe(d)
 	g.pitch = 90
 	reach := g.least() + 5*d
@@ -154,6 +157,6 @@ func (g *rig) column() {
 	if turns == "2" {
 		reach += math.Pi * d
 	}
-	station := g.snap(g.size[0] * g.between(0.75, 0.9))
+	station := g.snap(g.size[0] * g.between(0.86, 0.92))
 	g.support("hook", nil, g.hitched(reach, inHook, end("choke", g.round("pipe", station, bare("turns", turns), val("held_by", "cap plate above it")))))
 }
