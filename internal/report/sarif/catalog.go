@@ -87,7 +87,9 @@ func (c *catalog) driver(o Options) component {
 	return d
 }
 
-func (c *catalog) link(rule string) descriptorLink { return descriptorLink{ID: rule, Index: c.index[rule]} }
+func (c *catalog) link(rule string) descriptorLink {
+	return descriptorLink{ID: rule, Index: c.index[rule]}
+}
 
 // entry is a rule or built-in check as all profiles of the run together have it.
 type entry struct {

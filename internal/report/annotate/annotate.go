@@ -1,0 +1,136 @@
+// Package annotate is the report for the log of a build on GitHub Actions, which
+// shows commands in it as notes beside the lines of a pull request. Names and
+// escapes of commands are those of that service's documentation, as remembered.
+package annotate
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"strings"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+)
+
+// most is how many annotations of one level the service shows for a step; what
+// is beyond is dropped there without a word.
+const most = 10
+
+// Write writes at most ten annotations of each level, then the outcome for those
+// who read the log. Where there are more findings of a level, the tenth tells how
+// many. Files are to be named from the root of the repository. The only error is
+// the writer's own.
+func Write(w io.Writer, run report.Run) error {
+	var b strings.Builder
+	for _, level := range levels() {
+		put(&b, level, ranked(run, level))
+	}
+	plain(&b, report.Totals(run.Count()))
+	plain(&b, "Outcome: "+report.Outcome(run))
+	plain(&b, "Caution: "+report.Caution)
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// levels are the service's, the worst first.
+func levels() []string { return []string{"error", "warning", "notice"} }
+
+func levelOf(s finding.Severity) string {
+	switch s {
+	case finding.Warning:
+		return "warning"
+	case finding.Note:
+		return "notice"
+	}
+	return "error" // a severity that nobody knows is never read as harmless
+}
+
+// note is one annotation.
+type note struct {
+	file, title, message string
+	line, endLine        int
+	column, endColumn    int
+	rule                 string
+}
+
+func put(b *strings.Builder, level string, notes []note) {
+	shown := notes
+	if len(notes) > most {
+		shown = notes[:most-1]
+	}
+	for _, n := range shown {
+		b.WriteString(n.command(level) + "\n")
+	}
+	if rest := len(notes) - len(shown); rest > 0 {
+		more := note{title: fmt.Sprintf("%d more of level %s", rest, level), message: fmt.Sprintf("%d of %d are shown. The report in another format tells all.", len(shown), len(notes))}
+		b.WriteString(more.command(level) + "\n")
+	}
+}
+
+// ranked are all annotations of a level, what could not be checked first. Of the
+// findings, the first of each rule in each plan stand before the second of any, so
+// that few annotations tell of as many causes as they can.
+func ranked(run report.Run, level string) []note {
+	var list []note
+	if level == "error" {
+		list = failures(run)
+	}
+	var rounds [][]note
+	for _, r := range run.Results {
+		if r == nil {
+			continue
+		}
+		nth := map[string]int{}
+		for _, f := range r.Findings {
+			if levelOf(f.Severity) != level {
+				continue
+			}
+			n := nth[f.Rule]
+			nth[f.Rule]++
+			if n == len(rounds) {
+				rounds = append(rounds, nil)
+			}
+			rounds[n] = append(rounds[n], noteOf(f))
+		}
+	}
+	for _, round := range rounds {
+		list = append(list, round...)
+	}
+	return list
+}
+
+func failures(run report.Run) []note {
+	var list []note
+	for _, f := range run.Failures {
+		list = append(list, note{title: "Could not check", message: strings.TrimSpace(f)})
+	}
+	for _, r := range run.Results {
+		switch {
+		case r == nil:
+			list = append(list, note{title: "Not checked", message: "there is no result for one plan"})
+		case r.State == lint.Unread && len(r.Findings) > 0: // a finding says it
+		case !report.Understood(r):
+			list = append(list, note{title: "Not checked", file: r.File, message: "no rule was put to this plan"})
+		}
+	}
+	if len(run.Results) == 0 && len(run.Failures) == 0 {
+		list = append(list, note{title: "Nothing checked", message: "there was no plan to judge"})
+	}
+	return list
+}
+
+func noteOf(f finding.Finding) note {
+	r := f.Place.Range
+	n := note{file: f.Place.File, line: r.From.Line, column: r.From.Column, title: fmt.Sprintf("%s [%s]", f.Title, f.Rule)}
+	if r.To.Line == r.From.Line && r.To.Column > r.From.Column {
+		n.endLine, n.endColumn = r.To.Line, r.To.Column-1 // the service counts the last column in
+	}
+	n.message = report.Sentence(cmp.Or(f.Message, f.Title))
+	if f.Remedy != "" {
+		n.message += "\nTo put it right: " + strings.TrimSuffix(f.Remedy, ".") + "."
+	}
+	n.message += "\nSource: " + report.Sources(f.Citations) + "."
+	return n
+}
