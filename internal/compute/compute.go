@@ -151,7 +151,10 @@ func absent(record any, fields ...string) []string {
 }
 
 func (w *work) relate(key, pointer, caption string) {
-	w.out.Related[key] = append(w.out.Related[key], facts.Related{At: at(pointer), Caption: caption})
+	r := facts.Related{At: at(pointer), Caption: caption}
+	if !slices.Contains(w.out.Related[key], r) {
+		w.out.Related[key] = append(w.out.Related[key], r)
+	}
 }
 
 // words turns a kind's name into words.

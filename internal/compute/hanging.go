@@ -63,6 +63,7 @@ func (w *work) describe(l *facts.Load) {
 	if len(w.plan.Hooks) > 1 {
 		l.HangsFrom = "several_hooks"
 	}
+	l.PitchStepDeg = hang.PitchStepDeg(w.plan)
 	if w.describeOverturned(l) || !w.steady() {
 		return
 	}

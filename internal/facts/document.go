@@ -81,6 +81,7 @@ type Load struct {
 	HooksLeanDeg       *float64 `json:"hooks_lean_from_plumb_deg,omitempty" doc:"The largest angle from plumb of the force on one of its hooks, as the plan has it and in any phase: how far a hoist rope is pulled aside."`
 	HangsFrom          string   `json:"hangs_from" enum:"one_hook,several_hooks" doc:"Whether it hangs from one hook or from several."`
 	Phases             int      `json:"phases" doc:"Number of positions that were looked at, one for each step of each phase; 1 for a lift in one attitude."`
+	PitchStepDeg       float64  `json:"pitch_step_deg" doc:"The largest step of pitch between one position that is looked at and the next; 0 for a lift in one attitude."`
 	Phase              *string  `json:"phase,omitempty" doc:"The phase in which it does not hang steady or, where it always does, is tilted the most. Concerns a lift in phases."`
 	Named              string   `json:"named" doc:"What it is called where it is told that it turns over or rocks: the load, and that phase of a lift in phases, as in the load in phase turning at 30 deg."`
 	TiltNamed          string   `json:"tilt_named" doc:"The same where its tilt is told, with the phase in which that is largest."`

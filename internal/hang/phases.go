@@ -2,6 +2,7 @@ package hang
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 
 	"liftlint/internal/plan"
@@ -48,4 +49,15 @@ func pitches(ph plan.Phase) []float64 {
 		}
 		list = append(list, at)
 	}
+}
+
+// PitchStepDeg is the largest step of pitch between two positions that follow each
+// other, in degrees.
+func PitchStepDeg(p *plan.Plan) float64 {
+	most := 0.0
+	list := phasesOf(p)
+	for i := 1; i < len(list); i++ {
+		most = max(most, math.Abs(list[i].pitch-list[i-1].pitch))
+	}
+	return most
 }

@@ -42,6 +42,9 @@ func HangingOf(r *lint.Result) (Hanging, bool) {
 func hangSentences(d *facts.Document, units quantity.System) []string {
 	load := d.Loads[0]
 	out := []string{hangs(*load.Hangs)}
+	if load.WorstCorner != nil {
+		out[0] += " as the plan has it, and not with " + *load.WorstCorner
+	}
 	if load.TiltDeg != nil {
 		out = append(out, "tilted by "+figure("tilt_deg", *load.TiltDeg, units))
 	}
