@@ -1,6 +1,7 @@
 package register
 
 import (
+	"strconv"
 	"strings"
 
 	"liftlint/internal/source"
@@ -12,6 +13,7 @@ type at struct {
 	pointer string
 	number  source.Range // of the number, in YAML
 	row     int
+	entries []int // of a table: the columns' numbers of its inspections, where some have none
 }
 
 // origin is what all items of one file share.
@@ -37,6 +39,7 @@ func (i *Item) Place(pointer string) Place {
 		return p
 	}
 	p := Place{File: a.file.name, Row: a.row}
+	pointer = a.inColumns(pointer)
 	for pointer != "" {
 		if c, ok := a.file.columns[pointer]; ok {
 			p.Column, p.Head = c, a.file.heads[c-1]
@@ -45,4 +48,23 @@ func (i *Item) Place(pointer string) Place {
 		pointer = pointer[:strings.LastIndexByte(pointer, '/')]
 	}
 	return p
+}
+
+// inColumns puts the number that the columns have for an inspection in place of
+// its number in the item.
+func (a at) inColumns(pointer string) string {
+	rest, ok := strings.CutPrefix(pointer, "/inspections/")
+	if !ok || a.entries == nil {
+		return pointer
+	}
+	index, rest, _ := strings.Cut(rest, "/")
+	i, err := strconv.Atoi(index)
+	if err != nil || i < 0 || i >= len(a.entries) {
+		return pointer
+	}
+	pointer = "/inspections/" + strconv.Itoa(a.entries[i])
+	if rest != "" {
+		pointer += "/" + rest
+	}
+	return pointer
 }

@@ -11,14 +11,13 @@ import (
 // two items of one maker have the same serial number. The error holds Problems.
 func Join(registers ...*Register) (*Register, error) {
 	all := &Register{}
-	n := 0
-	for _, r := range registers {
-		n += len(r.Items)
-	}
-	all.Items = make([]Item, 0, n)
-	for _, r := range registers {
-		all.Files = append(all.Files, r.Files...)
-		all.Items = append(all.Items, r.Items...)
+	if len(registers) == 1 {
+		all.Files, all.Items = registers[0].Files, registers[0].Items
+	} else {
+		for _, r := range registers {
+			all.Files = append(all.Files, r.Files...)
+			all.Items = append(all.Items, r.Items...)
+		}
 	}
 	if ps := slices.Concat(all.index(), all.serials(), all.members()); len(ps) > 0 {
 		return nil, sorted(ps, 0)

@@ -2,6 +2,7 @@ package register
 
 import (
 	"fmt"
+	"strconv"
 
 	"liftlint/internal/source"
 )
@@ -41,7 +42,7 @@ func (p Place) Where() string {
 
 func fragment(row, column int) string {
 	if column == 0 {
-		return fmt.Sprintf("row=%d", row)
+		return "row=" + strconv.Itoa(row)
 	}
-	return fmt.Sprintf("cell=%d,%d", row, column)
+	return "cell=" + strconv.Itoa(row) + "," + strconv.Itoa(column)
 }

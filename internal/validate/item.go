@@ -62,22 +62,23 @@ func (v *Validator) Item(item *yamldoc.Node) []yamldoc.Fault {
 	return registerIDs(x.tidied())
 }
 
-// Valid is whether Item finds nothing, at less cost.
-func (v *Validator) Valid(item *yamldoc.Node) bool {
+// ValidItem gives the parts of an item if Item finds nothing wrong with it, at
+// less cost.
+func (v *Validator) ValidItem(item *yamldoc.Node) (Parts, bool) {
 	p, unknown := v.Parts(item)
 	if p.Gear == nil || len(unknown) > 0 || !v.meets(itemPath, p.Record) {
-		return false
+		return p, false
 	}
 	kind := p.Gear.Get("kind").Text
 	if !v.meets(kindPath("gear", kind), p.Gear) {
-		return false
+		return p, false
 	}
 	for _, n := range foundIn(p.Record) {
 		if !v.meets(foundFolder+kind+suffix, n) {
-			return false
+			return p, false
 		}
 	}
-	return true
+	return p, true
 }
 
 func (v *Validator) meets(path string, n *yamldoc.Node) bool {
@@ -120,12 +121,11 @@ func (v *Validator) hintFor(item *yamldoc.Node, key string) string {
 	if other := otherHere()[key]; other != "" {
 		return ": write " + quote(other)
 	}
-	known := slices.Sorted(maps.Keys(v.gearKeys(item.Get("kind"))))
-	for k := range v.properties(itemPath) {
-		known = append(known, k)
+	known := slices.Sorted(maps.Keys(v.properties(itemPath)))
+	if kind := item.Get("kind"); v.known("gear", kind) {
+		known = v.ItemKeys(kind.Text)
 	}
-	slices.Sort(known)
-	if near, ok := nearKey(key, slices.Compact(known)); ok {
+	if near, ok := nearKey(key, known); ok {
 		return hint(key, near, nil)
 	}
 	return ""
@@ -212,22 +212,28 @@ type Field struct {
 // ItemField finds a field of an item of a kind by its steps, with numbers for
 // the entries of lists.
 func (v *Validator) ItemField(kind string, steps []string) (Field, bool) {
+	chain := v.fieldChain(kind, steps)
+	return fieldOf(chain), len(chain) > 0
+}
+
+// fieldChain is what the schemas say of a field; the first of them is its own.
+func (v *Validator) fieldChain(kind string, steps []string) []*jsonschema.Schema {
 	chain := v.chainOf(kind, steps[0])
 	for i, step := range steps[1:] {
 		if _, err := strconv.Atoi(step); (err == nil) != isList(chain) {
-			return Field{}, false
+			return nil
 		}
 		if step == "found" && i == 1 && steps[0] == "inspections" {
 			sch, err := v.schemas.get(foundFolder + kind + suffix)
 			if err != nil {
-				return Field{}, false
+				return nil
 			}
 			chain = withRefs(sch)
 			continue
 		}
 		chain = below(chain, step)
 	}
-	return fieldOf(chain), len(chain) > 0
+	return chain
 }
 
 // chainOf is what is said of a key of the item itself.
@@ -267,4 +273,18 @@ func fieldOf(chain []*jsonschema.Schema) Field {
 		}
 	}
 	return f
+}
+
+// ItemKeys lists the keys of an item of a kind, sorted.
+func (v *Validator) ItemKeys(kind string) []string {
+	var keys []string
+	for _, from := range []map[string]*jsonschema.Schema{v.properties(kindPath("gear", kind)), v.properties(itemPath)} {
+		for k := range from {
+			if _, other := otherHere()[k]; !other {
+				keys = append(keys, k)
+			}
+		}
+	}
+	slices.Sort(keys)
+	return slices.Compact(keys)
 }
