@@ -16,29 +16,32 @@ import (
 	"liftlint/internal/report/jsonreport"
 	"liftlint/internal/report/junit"
 	"liftlint/internal/report/line"
+	"liftlint/internal/report/markdown"
 	"liftlint/internal/report/sarif"
 	"liftlint/internal/report/text"
 )
 
 // output says how a run is reported and where to.
 type output struct {
-	env      Environment
-	format   *choice
-	all      bool   // all rules are named in the account
-	evidence bool   // what is met, not judged and not applicable is reported as a result
-	root     string // the folder that files are named from; empty is that of the repository
+	env        Environment
+	format     *choice
+	all        bool   // all rules are named in the account
+	evidence   bool   // what is met, not judged and not applicable is reported as a result
+	jobSummary bool   // a summary is added to that of a build job
+	root       string // the folder that files are named from; empty is that of the repository
 }
 
 func newOutput(e Environment) output {
-	return output{env: e, format: oneOf("text", "json", "line", "sarif", "junit", "annotations")}
+	return output{env: e, format: oneOf("text", "json", "line", "sarif", "junit", "annotations", "markdown")}
 }
 
 func (o *output) flags(c *cobra.Command) {
 	f := c.Flags()
-	f.Var(o.format, "format", "text; json; line, one a finding; sarif; junit; or annotations, the commands of a build service")
+	f.Var(o.format, "format", "text; json; line, one a finding; sarif; junit; annotations, the commands of a build service; or markdown, for a review comment")
 	f.BoolVar(&o.all, "list-checks", false, "name in the text report also the rules that are met and those that do not apply")
 	f.BoolVar(&o.evidence, "evidence", false, "in sarif, give also results for what is met, not judged and not applicable")
-	f.StringVar(&o.root, "root", "", "the folder from which sarif, junit and annotations name files; otherwise that of the repository, the nearest with .git in it")
+	f.BoolVar(&o.jobSummary, "job-summary", false, "besides the report, add one in Markdown to the file that the environment variable GITHUB_STEP_SUMMARY names")
+	f.StringVar(&o.root, "root", "", "the folder from which sarif, junit, annotations and markdown name files; otherwise that of the repository, the nearest with .git in it")
 }
 
 // check refuses options that would do nothing.
@@ -46,14 +49,23 @@ func (o *output) check() error {
 	switch {
 	case o.evidence && o.format.value != "sarif":
 		return wrongUsage(errors.New("--evidence goes with --format sarif: the other formats tell of every check as it is"))
+	case o.jobSummary && o.env.Getenv(summaryVariable) == "":
+		return wrongUsage(fmt.Errorf("--job-summary needs the environment variable %s, which names the file to write to", summaryVariable))
 	}
 	return nil
 }
+
+// summaryVariable is where the build service GitHub Actions names the file of a
+// job's summary.
+const summaryVariable = "GITHUB_STEP_SUMMARY"
 
 // write reports a run. rules are those that it was judged by.
 func (o *output) write(run report.Run, stage string, rules func() ([]*policy.Rule, error)) error {
 	if err := o.report(run, stage, rules); err != nil {
 		return err
+	}
+	if o.jobSummary {
+		return o.addSummary(run)
 	}
 	return nil
 }
@@ -84,8 +96,24 @@ func (o *output) report(run report.Run, stage string, rules func() ([]*policy.Ru
 		return junit.Write(w, run)
 	case "annotations":
 		return annotate.Write(w, run)
+	case "markdown":
+		return markdown.Write(w, run, markdown.Options{Most: markdown.Comment})
 	}
 	return fmt.Errorf("there is no format %s", o.format.value)
+}
+
+// addSummary adds to the summary of a job, which other steps write to as well.
+func (o *output) addSummary(run report.Run) (err error) {
+	paths, err := o.paths()
+	if err != nil {
+		return err
+	}
+	f, err := os.OpenFile(o.env.Getenv(summaryVariable), os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o644)
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, f.Close()) }()
+	return markdown.Write(f, run.RelativeTo(paths), markdown.Options{Most: markdown.Summary})
 }
 
 // paths are what reports for other programs name files by.

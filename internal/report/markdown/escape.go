@@ -13,7 +13,7 @@ const acting = "\\`*_[]<>|~$&{}"
 
 var (
 	// startOfBlock is what makes a list, a heading or a rule where a block begins.
-	startOfBlock = regexp.MustCompile(`^(?:([-+#=])|(\d{1,9})([.)]))`)
+	startOfBlock = regexp.MustCompile(`^(?:([-+#=])|(\d{1,9})([.)])(\s|$))`)
 	// nothing splits a word for those who look for names and numbers in it, and
 	// shows nothing.
 	nothing = "<!-- -->"
@@ -21,10 +21,10 @@ var (
 	address = regexp.MustCompile(`(?i)\b(www)\.`)
 )
 
-// Text makes a text harmless that stands on its own in Markdown: it shows as it
-// is written, notifies nobody and links to nothing. What is hidden is spelled out.
+// Text makes a text harmless in Markdown: it shows as it is written but for blanks
+// around it, notifies nobody and links to nothing. What is hidden is spelled out.
 func Text(text string) string {
-	text = report.Visible(text)
+	text = strings.Trim(report.Visible(text), " ")
 	var b strings.Builder
 	for _, r := range text {
 		if r < 0x80 && strings.ContainsRune(acting, r) {
@@ -32,7 +32,7 @@ func Text(text string) string {
 		}
 		b.WriteRune(r)
 	}
-	text = startOfBlock.ReplaceAllString(b.String(), `$2\$1$3`)
+	text = startOfBlock.ReplaceAllString(b.String(), `$2\$1$3$4`)
 	text = strings.ReplaceAll(text, "://", `\://`)
 	text = address.ReplaceAllString(text, `$1\.`)
 	text = number.ReplaceAllString(text, "#"+nothing+"$1")
@@ -41,8 +41,8 @@ func Text(text string) string {
 
 var backticks = regexp.MustCompile("`+")
 
-// Code shows a text as code. A bar is escaped, since code may stand in a table,
-// where nothing else is taken for more than it shows.
+// Code shows a text as code, in which nothing acts. It is not for tables: a bar in
+// it would end a cell.
 func Code(text string) string {
 	text = report.Visible(text)
 	if text == "" {

@@ -1,4 +1,4 @@
-package text
+package report
 
 import "testing"
 
@@ -28,7 +28,7 @@ func TestSays(t *testing.T) {
 		"empty figure":       {"anything", []string{""}, false},
 		"no figures":         {"anything", nil, true},
 	} {
-		if got := says(c.sentence, c.figures); got != c.want {
+		if got := Says(c.sentence, c.figures); got != c.want {
 			t.Errorf("%s: %v", name, got)
 		}
 	}

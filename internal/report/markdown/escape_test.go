@@ -1,0 +1,111 @@
+package markdown
+
+import (
+	"html"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/extension"
+	unsafe "github.com/yuin/goldmark/renderer/html"
+	"github.com/yuin/goldmark/text"
+	"pgregory.net/rapid"
+
+	"liftlint/internal/report"
+	"liftlint/internal/report/reporttest"
+)
+
+// reader reads Markdown as GitHub's dialect has it: an implementation of
+// CommonMark that is not this project's.
+var reader = goldmark.New(goldmark.WithExtensions(extension.GFM), goldmark.WithRendererOptions(unsafe.WithUnsafe()))
+
+// read gives the HTML of a text in Markdown, and the kinds of its nodes.
+func read(t interface{ Fatalf(string, ...any) }, markdown string) (string, map[string]int) {
+	var b strings.Builder
+	source := []byte(markdown)
+	root := reader.Parser().Parse(text.NewReader(source))
+	kinds := map[string]int{}
+	err := ast.Walk(root, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if raw, ok := n.(*ast.RawHTML); ok && string(raw.Segments.Value(source)) == nothing {
+			return ast.WalkContinue, nil
+		}
+		if entering {
+			kinds[n.Kind().String()]++
+		}
+		return ast.WalkContinue, nil
+	})
+	if err == nil {
+		err = reader.Renderer().Render(&b, source, root)
+	}
+	if err != nil {
+		t.Fatalf("%v", err)
+	}
+	return b.String(), kinds
+}
+
+var tag = regexp.MustCompile(`<[^>]*>`)
+
+// shown is what a reader of the HTML sees.
+func shown(page string) string { return html.UnescapeString(tag.ReplaceAllString(page, "")) }
+
+// acts lists what text from a plan must never make.
+func acts(kinds map[string]int) string {
+	for _, kind := range []string{"Link", "AutoLink", "Image", "HTMLBlock", "RawHTML", "CodeBlock", "FencedCodeBlock", "Blockquote", "ThematicBreak", "Strikethrough", "TaskCheckBox", "LinkReferenceDefinition"} {
+		if kinds[kind] > 0 {
+			return kind
+		}
+	}
+	return ""
+}
+
+// TestText: in a paragraph, in a list and in a cell, a text shows as it is written
+// and does nothing else.
+func TestText(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		words := reporttest.HostileText().Draw(t, "text")
+		want := strings.TrimSpace(report.Visible(words))
+		for name, c := range map[string]struct{ before, after string }{
+			"paragraph": {"", ""}, "list": {"- ", ""}, "cell": {"| head |\n|---|\n| ", " |"}, "strong": {"a **b: ", ".** c"},
+		} {
+			page, kinds := read(t, c.before+Text(words)+c.after)
+			got := strings.TrimSpace(shown(page))
+			if name == "cell" {
+				got = strings.TrimSpace(strings.TrimPrefix(got, "head"))
+			}
+			if name == "strong" {
+				got = strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(got, "a b:"), ". c"))
+			}
+			if got != want {
+				t.Fatalf("%s: %q shows as %q in\n%s", name, want, got, page)
+			}
+			if what := acts(kinds); what != "" || kinds["Emphasis"] > 0 && name != "strong" || kinds["CodeSpan"] > 0 || kinds["Heading"] > 0 || kinds["ListItem"] > 1 {
+				t.Fatalf("%s: %q makes %v", name, words, kinds)
+			}
+			if name == "cell" && kinds["TableCell"] != 2 {
+				t.Fatalf("%q makes %d cells", words, kinds["TableCell"])
+			}
+		}
+	})
+}
+
+// TestCode: code shows as it is written, whatever marks are in it.
+func TestCode(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		words := "x" + reporttest.HostileText().Draw(t, "text")
+		page, kinds := read(t, "- "+Code(words)+" rest")
+		if got, want := strings.TrimSpace(shown(page)), report.Visible(words)+" rest"; got != want || kinds["CodeSpan"] != 1 || acts(kinds) != "" {
+			t.Fatalf("%q shows as %q, %v", want, got, kinds)
+		}
+	})
+}
+
+// TestNobodyIsNotified: names and numbers are broken up where GitHub would look
+// for them in the text of the page.
+func TestNobodyIsNotified(t *testing.T) {
+	page, _ := read(t, Text("@someone and @a/team, #12 and a#12"))
+	if regexp.MustCompile(`@\w|#\d`).MatchString(page) || shown(page) != "@someone and @a/team, #12 and a#12\n" {
+		t.Error(page)
+	}
+}
