@@ -3,6 +3,8 @@ package register
 import (
 	"strings"
 	"unicode/utf8"
+
+	"liftlint/internal/yamldoc"
 )
 
 // Bounds of a table. A cell of a spreadsheet holds 32,767 characters at most
@@ -152,7 +154,7 @@ func badText(cell, encoding string) string {
 	case strings.Contains(cell, "\x00"):
 		return "the cell holds a NUL character; the file is damaged, or no text"
 	case utf8.ValidString(cell):
-		return ""
+		return yamldoc.Refusal(cell)
 	case encoding == utf8Name:
 		return "the cell is not UTF-8, as other cells are; save the table as UTF-8, or say `encoding: windows_1252` in its columns file if it is that"
 	}

@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-	"unicode/utf8"
 
 	"liftlint/internal/validate"
 	"liftlint/internal/yamldoc"
@@ -47,10 +46,20 @@ func (rd *Reader) ReadTable(name string, src []byte, columns *Columns) (*Table, 
 	if err != nil {
 		return nil, err
 	}
-	if t.Register, err = Join(t.Register); err != nil {
+	if err := t.Join(); err != nil {
 		return nil, err
 	}
 	return t, nil
+}
+
+// Join sees that no number or serial of a table read by itself stands for two
+// items, and readies it to be looked up in.
+func (t *Table) Join() error {
+	r, err := Join(t.Register)
+	if err == nil {
+		t.Register = r
+	}
+	return err
 }
 
 // readTable leaves numbers and serials to Join.
@@ -76,7 +85,10 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 		return nil, sorted(ps, 0)
 	}
 	t.binding, t.Notes = b, b.notes
-	return t, t.items(name)
+	if err := t.items(name); err != nil {
+		return nil, err
+	}
+	return t, nil
 }
 
 func tooLarge(name string, has, most int64) Problems {
@@ -119,7 +131,7 @@ func (t *Table) cut(name, text string, columns *Columns) Problems {
 
 // unreadable lists the cells that are damaged.
 func (t *Table) unreadable(name, text string) Problems {
-	if utf8.ValidString(text) && !strings.Contains(text, "\x00") {
+	if yamldoc.Refusal(text) == "" {
 		return nil
 	}
 	var ps Problems

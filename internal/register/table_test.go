@@ -234,6 +234,8 @@ func TestBadTables(t *testing.T) {
 		{"number twice", head + good + "SH-1;shackle;5;;;K2\n", DuplicateNumber, "gear.csv#cell=3,1", "two items"},
 		{"serial twice", head + good + "SH-2;shackle;5;;;K1\n", DuplicateSerial, "gear.csv#cell=3,6", "same serial"},
 		{"NUL", head + "SH-1;shackle;5;;;K\x001\n", Encoding, "gear.csv#cell=2,6", "NUL"},
+		{"control character", head + "SH-1;shackle;5;;;K\x1b1\n", Encoding, "gear.csv#cell=2,6", "control"},
+		{"mark that turns text round", head + "SH-1;shackle;5;;;K\u202e1\n", Encoding, "gear.csv#cell=2,6", "direction"},
 		{"damaged UTF-8", head + "SH-ü;shackle;5;;;K\xfc1\n", Encoding, "gear.csv#cell=2,6", "not UTF-8"},
 		{"no meaning in Windows-1252", head + "SH-\xfc;shackle;5;;;K\x811\n", Encoding, "gear.csv#cell=2,6", "no meaning"},
 		{"half a UTF-16 pair", "", Encoding, "gear.csv#cell=2,6", "no meaning"},

@@ -1,6 +1,10 @@
 package yamldoc
 
-import "liftlint/internal/source"
+import (
+	"unicode/utf8"
+
+	"liftlint/internal/source"
+)
 
 // Text is a node for a text that stands in a file of another type.
 func Text(text, pointer string, at source.Place) *Node {
@@ -12,4 +16,21 @@ func Text(text, pointer string, at source.Place) *Node {
 func Plain(text, pointer string, at source.Place) *Node {
 	r := resolve(text)
 	return &Node{Kind: r.kind, Style: PlainStyle, Pointer: pointer, Place: at, Text: text, scalar: r.value}
+}
+
+// Refusal says why a text could not stand in a file, or nothing. Tabs and line
+// ends can.
+func Refusal(text string) string {
+	for i := 0; i < len(text); {
+		if b := text[i]; b >= ' ' && b < 0x7f || b == '\t' || b == '\n' || b == '\r' {
+			i++
+			continue
+		}
+		r, size := utf8.DecodeRuneInString(text[i:])
+		if why := unreadable(r, size); why != "" {
+			return why
+		}
+		i += size
+	}
+	return ""
 }

@@ -1,6 +1,7 @@
 package yamldoc
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -39,6 +40,19 @@ func TestBuiltNodes(t *testing.T) {
 		}
 		if n := Text(text, "/a", source.Place{}); n.Kind != String || n.Value() != text || n.Pointer != "/a" {
 			t.Errorf("%+v", n)
+		}
+	}
+}
+
+// TestRefusal is what reading a text in double quotes would say.
+func TestRefusal(t *testing.T) {
+	for text, ok := range map[string]bool{"plain": true, "a\tb\nc": true, "é €": true, "\u00a0": true, "\x00": false, "\x1b": false, "\u0085": false, "\u200e": false, "\ufeff": false, "\uffff": false, "\xff": false, "\u2028": false} {
+		if (Refusal(text) == "") != ok {
+			t.Errorf("%q: %s", text, Refusal(text))
+		}
+		_, faults := Read("f", []byte(strconv.Quote(text)))
+		if (len(faults) == 0) != ok && text != "\xff" {
+			t.Errorf("%q: %v", text, faults)
 		}
 	}
 }

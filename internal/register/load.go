@@ -1,0 +1,206 @@
+package register
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"sync"
+
+	"liftlint/internal/datafile"
+	"liftlint/internal/source"
+	"liftlint/internal/yamldoc"
+)
+
+var noPlace source.Place
+
+// columnsSuffix ends the names of files that say what columns are.
+const columnsSuffix = ".columns.yaml"
+
+// Loaded is what files hold together.
+type Loaded struct {
+	Register *Register
+	Notes    []Note
+}
+
+// Load reads registers from files: *.gear.yaml, or *.columns.yaml that name
+// their table, and folders, of which all *.gear.yaml are read. The error holds
+// Problems.
+func (rd *Reader) Load(paths ...string) (*Loaded, error) {
+	files, err := findFiles(paths)
+	if err != nil {
+		return nil, err
+	}
+	parts := make([]*Table, len(files))
+	errs := make([]error, len(files))
+	next := make(chan int)
+	var wait sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(files)) {
+		wait.Go(func() {
+			for i := range next {
+				parts[i], errs[i] = rd.readFile(files[i])
+			}
+		})
+	}
+	for i := range files {
+		next <- i
+	}
+	close(next)
+	wait.Wait()
+	return join(parts, errs)
+}
+
+func join(parts []*Table, errs []error) (*Loaded, error) {
+	var ps Problems
+	for _, err := range errs {
+		var found Problems
+		if err != nil && !errors.As(err, &found) {
+			return nil, err
+		}
+		ps = append(ps, found...)
+	}
+	if len(ps) > 0 {
+		return nil, ps
+	}
+	l := &Loaded{}
+	var registers []*Register
+	for _, p := range parts {
+		registers = append(registers, p.Register)
+		l.Notes = append(l.Notes, p.Notes...)
+	}
+	r, err := Join(registers...)
+	if err != nil {
+		return nil, err
+	}
+	l.Register = r
+	return l, nil
+}
+
+// findFiles lists the files that paths name, each once.
+func findFiles(paths []string) ([]string, error) {
+	var files []string
+	seen := map[string]bool{}
+	add := func(path string) {
+		if clean := filepath.Clean(path); !seen[clean] {
+			seen[clean] = true
+			files = append(files, path)
+		}
+	}
+	for _, path := range paths {
+		info, err := os.Stat(path)
+		if err != nil || !info.IsDir() {
+			add(path) // reading it says what is wrong
+			continue
+		}
+		err = filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
+			switch {
+			case err != nil:
+				return err
+			case d.IsDir() && p != path && strings.HasPrefix(d.Name(), "."):
+				return fs.SkipDir
+			case !d.IsDir() && isRegister(p):
+				add(p)
+			}
+			return nil
+		})
+		if err != nil {
+			return nil, unreadable(path, err)
+		}
+	}
+	if len(files) == 0 {
+		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here"}}
+	}
+	return files, nil
+}
+
+func isRegister(path string) bool { return hasSuffix(path, ".gear.yaml", ".gear.yml") }
+
+func isColumns(path string) bool { return hasSuffix(path, columnsSuffix, ".columns.yml") }
+
+func hasSuffix(path string, any ...string) bool {
+	path = strings.ToLower(path)
+	for _, s := range any {
+		if strings.HasSuffix(path, s) {
+			return true
+		}
+	}
+	return false
+}
+
+func (rd *Reader) readFile(path string) (*Table, error) {
+	switch {
+	case isColumns(path):
+		columns, err := rd.ColumnsFile(path)
+		if err != nil {
+			return nil, err
+		}
+		if columns.File == "" || !filepath.IsLocal(columns.File) {
+			return nil, Problems{columns.problem("/file", "`file` names the table, in this folder or below")}
+		}
+		return rd.TableFile(filepath.Join(filepath.Dir(path), columns.File), columns)
+	case isRegister(path):
+		src, err := readBounded(path, yamldoc.RegisterLimits().Bytes)
+		if err != nil {
+			return nil, err
+		}
+		r, err := rd.readYAML(filepath.ToSlash(path), src)
+		return &Table{Register: r}, err
+	}
+	return nil, Problems{{ID: Unreadable, Place: Place{File: path}, Message: "a register is a *.gear.yaml, or a *.columns.yaml that names its table"}}
+}
+
+// ColumnsFile reads a file that says what columns are.
+func (rd *Reader) ColumnsFile(path string) (*Columns, error) {
+	src, err := readBounded(path, maxColumnsBytes)
+	if err != nil {
+		return nil, err
+	}
+	return ReadColumns(filepath.ToSlash(path), src)
+}
+
+// TableFile reads a CSV file. Numbers given twice are left to Join.
+func (rd *Reader) TableFile(path string, columns *Columns) (*Table, error) {
+	src, err := readBounded(path, maxTableBytes)
+	if err != nil {
+		return nil, err
+	}
+	return rd.readTable(filepath.ToSlash(path), src, columns)
+}
+
+// maxColumnsBytes is more than package datafile reads.
+const maxColumnsBytes = 1 << 20
+
+// readBounded reads a file that is not too large, without reading one that is.
+func readBounded(path string, most int) ([]byte, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	if info.IsDir() {
+		return nil, unreadable(path, errors.New("it is a folder"))
+	}
+	if info.Size() > int64(most) {
+		return nil, tooLarge(filepath.ToSlash(path), info.Size(), int64(most))
+	}
+	src, err := io.ReadAll(io.LimitReader(f, int64(most)+1))
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	if len(src) > most { // a device, or one that grows
+		return nil, tooLarge(filepath.ToSlash(path), int64(len(src)), int64(most))
+	}
+	return src, nil
+}
+
+func unreadable(path string, err error) Problems {
+	return Problems{{ID: Unreadable, Place: Place{File: filepath.ToSlash(path)}, Message: fmt.Sprintf("it can't be read: %v", datafile.Cause(err))}}
+}
