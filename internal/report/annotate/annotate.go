@@ -52,7 +52,6 @@ type note struct {
 	file, title, message string
 	line, endLine        int
 	column, endColumn    int
-	rule                 string
 }
 
 func put(b *strings.Builder, level string, notes []note) {
