@@ -181,7 +181,7 @@ func TestVessel(t *testing.T) {
 func TestVesselTail(t *testing.T) {
 	f := example(t, "vessel").facts(t)
 	rated := 18500 * gravity
-	for phase, over := range map[string]bool{"level": true, "turning at 20 deg": false, "turning at 35 deg": false, "turning at 65 deg": false} {
+	for phase, over := range map[string]bool{"level": true, "turning at 15 deg": false, "turning at 30 deg": false, "turning at 60 deg": false} {
 		if pull := figure(t, f, "position/"+phase+"/tail/1", "tension_n"); pull > rated != over {
 			t.Errorf("%s: %.0f N on a sling rated for %.0f N", phase, pull, rated)
 		}

@@ -47,7 +47,7 @@ func breaksLoad() []broken {
 			"the load turns over: it does not stay as it is meant to hang", "#/load", 0},
 		{"load/turns_over", "rocks", func(d *facts.Document) { d.Loads[0].Hangs = ptr("rocks") },
 			"the load can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side", "#/load", 0},
-		{"load/steady_by_little", "neutral", func(d *facts.Document) { d.Loads[0].RightingM = ptr(0.0005) },
+		{"load/steady_by_little", "neutral", func(d *facts.Document) { d.Loads[0].MayRiseM = ptr(0.0005) },
 			"nothing rights the load when it is turned: its center of gravity lies level with what it hangs from", "#/load", 0.0005},
 		{"load/steady_by_little", "little", func(d *facts.Document) { d.Loads[0].MayRiseM = ptr(0.03) },
 			"the load turns over once its center of gravity lies <center_may_rise_m 0.03> higher than the plan has it; under <warning_m 0.05> that is no more than such a height is known by", "#/load", 0.03},

@@ -15,7 +15,7 @@
 #   grades:
 #     - name: neutral
 #       severity: error
-#       measured: righting_m
+#       measured: center_may_rise_m
 #       limit: error_m
 #       message: "nothing rights the load when it is turned: its center of gravity lies level with what it hangs from"
 #     - name: little
@@ -33,7 +33,7 @@ import data.params.load.steady_by_little as p
 
 finding contains {"key": load.key, "grade": "neutral"} if {
 	some load in input.loads
-	load.righting_m < p.error_m
+	load.center_may_rise_m < p.error_m
 }
 
 finding contains {"key": load.key, "grade": "little"} if {
