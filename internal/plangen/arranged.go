@@ -37,12 +37,18 @@ func arrangementOf(seed uint64) arrangement {
 
 // Arranged is the text of a complete plan whose load hangs steady from beams or
 // several hooks, on slings round bodies or over sheaves. Beside what its kind has,
-// two in ten of the straight slings are doubled grommets, one in ten has a load
+// two in ten of the slings below beams are grommets, most of them doubled, one in ten
+// of the straight legs has a load
 // cell and one in ten a turnbuckle below it; three in ten of the points of
 // spreaders hold a bridle of two legs; one plan in ten leaves the lengths of the
 // legs below a beam open and gives the height. Valid gives the plain lifts, on
 // which speed is measured.
 func Arranged(seed uint64) string { return print(seed, arrange(seed).tree()) }
+
+// ArrangedDraft is the text of an arrangement as it comes to the desk, as Draft is of
+// plain lifts: data left out, slings of any length, a center of gravity anywhere.
+// Nothing is promised of how it hangs or of what rules find in it.
+func ArrangedDraft(seed uint64) string { return print(seed, arrangedDraft(seed)) }
 
 func arrange(seed uint64) *rig {
 	g := newRig(stream(seed, arranging))

@@ -98,7 +98,7 @@ func TestArrangedPlansDiffer(t *testing.T) {
 	t.Parallel()
 	seen := map[string]int{}
 	signs := []string{
-		"spreader_beam", "lifting_beam", "rocker_plate", "sheave_block", "load_cell", "turnbuckle", "grommet", "doubled: true", "master_link",
+		"spreader_beam", "lifting_beam", "rocker_plate", "sheave_block", "load_cell", "turnbuckle", "kind: grommet", "doubled: true", "master_link",
 		"hooks:", "phases:", "released:", "until:", "height_above_datum:", "tolerance:", "kind: basket", "kind: choke", "kind: runs_to", "up_to:", "kind: round", "kind: box", "turns: 2", "units: us",
 	}
 	for seed := range arrangedSeeds() {

@@ -24,6 +24,34 @@ func draft(seed uint64) *entry {
 	}
 	s.spoil(root.at("load"))
 	s.spoil(root.at("crane", "hook"))
+	s.leaveOut(root)
+	return root
+}
+
+// arrangedDraft is the same of an arrangement.
+func arrangedDraft(seed uint64) *entry {
+	g := arrange(seed)
+	root := g.tree()
+	g.r = stream(seed, changes)
+	unlike := g.chance(0.4)
+	for _, item := range g.items.below {
+		g.age(item)
+		g.spoil(item)
+		if length := item.at("length"); unlike && length != nil && item.at("core") != nil && g.chance(0.3) {
+			item.set(val("length", g.length(g.snap(g.between(0.2, 7)))))
+		}
+	}
+	if g.chance(0.3) {
+		c := root.at("load", "center_of_gravity")
+		c.set(need(val("z", g.length(g.snap(g.size[2]*g.between(0, 1.5))))))
+		c.set(need(val("x", g.length(g.snap(g.size[0]*g.between(0.2, 0.8))))))
+	}
+	g.leaveOut(root)
+	return root
+}
+
+// leaveOut drops a share of what a plan may leave out.
+func (s *sketch) leaveOut(root *entry) {
 	left := []float64{0, 0.03, 0.1, 0.4}[s.r.IntN(4)]
 	var cut [][2]*entry
 	root.optional("", func(_ string, parent, field *entry) {
@@ -34,7 +62,6 @@ func draft(seed uint64) *entry {
 	for _, c := range cut {
 		c[0].drop(c[1].key)
 	}
-	return root
 }
 
 // age puts an item's tag and inspection into one of their states.
@@ -111,7 +138,7 @@ func (s *sketch) spoil(e *entry) {
 		val("throat", s.part(s.between(0.01, 0.09))), val("inside_width", s.part(s.between(0.01, 0.2))), val("steel", s.pick("grade_8", "grade_10")),
 		val("pattern", plainer(e)),
 	} {
-		if s.chance(0.04) && e.at(f.key) != nil {
+		if was := e.at(f.key); s.chance(0.04) && was != nil && was.form == f.form {
 			e.set(f)
 		}
 	}

@@ -120,7 +120,7 @@ func (e *entry) name() string {
 		return id.text
 	}
 	for _, list := range []string{"down", "legs"} {
-		if ids := e.at(list); ids != nil {
+		if ids := e.at(list); ids != nil && len(ids.below) > 0 {
 			return ids.below[0].text
 		}
 	}

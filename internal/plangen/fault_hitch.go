@@ -69,7 +69,7 @@ func craneMistakes() []arrangedMistake {
 		{what: "every hook released", rule: "plan/wrong_part", in: []string{"turned up"}, sow: func(f *field) *entry {
 			released := f.phases.below[1].at("released")
 			released.below = append(released.below, val("", "head"))
-			return released
+			return released.below[0]
 		}},
 		{what: "a released hook that is not there", rule: "plan/unknown_reference", in: []string{"turned up"}, sow: func(f *field) *entry {
 			released := f.phases.below[1].at("released")
@@ -77,6 +77,10 @@ func craneMistakes() []arrangedMistake {
 			return released.below[0]
 		}},
 		{what: "steps that lead the other way", rule: "plan/out_of_range", in: []string{"turned up"}, sow: func(f *field) *entry { return turning(f).set(val("step", "-15 deg")) }},
+		{what: "a load turned in leaps", rule: "load/turned_in_leaps", severity: "warning", in: []string{"turned up"}, sow: func(f *field) *entry {
+			turning(f).set(val("step", "25 deg"))
+			return f.load()
+		}},
 		{what: "turning without a step", rule: "plan/missing_key", in: []string{"turned up"}, sow: func(f *field) *entry {
 			turning(f).drop("step")
 			return turning(f).at("until")

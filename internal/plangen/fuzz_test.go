@@ -11,13 +11,19 @@ import (
 	"liftlint/internal/plangen"
 )
 
-// generated is a plan of one of the three sorts.
+// generated is a plan of one of the sorts.
 func generated(seed uint64, sort uint8) string {
-	switch sort % 3 {
+	switch sort % 6 {
 	case 0:
 		return plangen.Valid(seed)
 	case 1:
 		return plangen.Draft(seed)
+	case 2:
+		return plangen.Arranged(seed)
+	case 3:
+		return plangen.ArrangedDraft(seed)
+	case 4:
+		return plangen.ArrangedFault(seed).Text
 	}
 	return plangen.Fault(seed).Text
 }

@@ -100,7 +100,6 @@ func (g *rig) plate() []*entry {
 
 // tree is the plan.
 func (g *rig) tree() *entry {
-	some := func(e *entry) *entry { return when(len(e.below) > 0, e) }
 	hook := []*entry{val("body_width", g.part(g.crane.widthM)), val("throat", g.part(g.crane.throatM)), val("latch", "works")}
 	for _, h := range g.cranes.below {
 		h.below = append(h.below, hook...)
@@ -110,10 +109,10 @@ func (g *rig) tree() *entry {
 		need(g.lift(g.day)),
 		need(g.arrangedLoad()),
 		when(len(g.cranes.below) == 0, mapOf("crane", mapOf("hook", hook...))),
-		some(g.cranes),
+		when(len(g.cranes.below) > 0, need(g.cranes)),
 		need(g.items),
 		need(g.supports),
-		some(g.phases),
+		when(len(g.phases.below) > 0, g.phases),
 	)
 }
 

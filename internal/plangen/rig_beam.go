@@ -31,7 +31,7 @@ func (g *rig) beam(kind string, points ...beamPoint) string {
 		item.set(val("least_top_angle_from_horizontal", "45 deg"))
 	}
 	item.set(need(list))
-	item.set(need(val("mass", g.mass(g.pounds(g.massT*(0.01+0.01*length))))))
+	item.set(val("mass", g.mass(g.pounds(g.massT*(0.01+0.01*length)))))
 	item.set(g.inspected())
 	return g.add(item)
 }
@@ -87,7 +87,7 @@ func (g *rig) drop(from string, upper, lower place, at string) {
 			item.drop("length", "circumference")
 		}
 	}
-	s.set(need(val("height_above_datum", g.length(upper[2]))))
+	s.set(val("height_above_datum", g.length(upper[2])))
 }
 
 // below hangs the load from a point of a beam: on one leg, or on a bridle of two

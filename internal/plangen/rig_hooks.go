@@ -69,9 +69,9 @@ func (g *rig) turnUp() {
 		}
 	}
 	g.support("tail", nil, g.leg(g.least(), inHook, g.attachAcross(tail)))
-	step := g.pick("15 deg", "25 deg", "7.5 deg")
+	step := g.pick("15 deg", "12.5 deg", "7.5 deg")
 	g.phases.below = []*entry{
-		mapOf("", need(val("name", "turning")), need(val("pitch", "0 deg")), need(val("until", "60 deg")), need(val("step", step))),
+		mapOf("", need(val("name", "turning")), need(val("pitch", "0 deg")), need(val("until", "75 deg")), need(val("step", step))),
 		mapOf("", need(val("name", "upright")), need(val("pitch", "90 deg")), need(listOf("released", val("", "tail")))),
 	}
 }

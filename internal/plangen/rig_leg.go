@@ -53,16 +53,20 @@ func (g *rig) leg(reachM float64, from above, at string) *entry {
 		add(g.add(extra), lengthM)
 	}
 	add(shackle(), g.low.lengthM)
-	doubled := from == inPlate && !g.plain && g.chance(0.2)
-	if doubled {
+	endless := from == inPlate && !g.plain && g.chance(0.2)
+	doubled := endless && g.chance(0.6)
+	switch {
+	case doubled:
 		parts.below[sling] = val("", g.add(g.grommetItem(4*g.snap(rest))))
-	} else {
+	case endless:
+		parts.below[sling] = val("", g.add(g.grommetItem(2*g.snap(rest))))
+	default:
 		parts.below[sling] = val("", g.add(g.slingItem(g.id("S"), g.snap(rest), g.eyeIn(from), g.lowerEye(), g.day)))
 	}
 	if g.topM == 0 {
 		g.topM = rest
 	}
-	return mapOf("", need(parts), when(doubled, need(bare("doubled", "true"))), endAt(at))
+	return mapOf("", need(parts), when(doubled, bare("doubled", "true")), endAt(at))
 }
 
 // eyeIn is an upper eye.

@@ -11,16 +11,25 @@ func (g *rig) pipe(diameterM float64) {
 	g.center[1], g.center[2] = 0, 0
 	g.bodies.below = append(g.bodies.below, mapOf("",
 		need(val("id", "pipe")), need(val("kind", "round")), need(val("axis", "along")),
-		need(g.point("start", place{})), val("length", g.length(g.size[0])), need(val("diameter", g.length(diameterM))),
+		g.start(place{}), val("length", g.length(g.size[0])), val("diameter", g.length(diameterM)),
 		val("surface", g.pick("dry_steel", "dry_steel", "wood")),
 	))
+}
+
+// start is where a body begins, all of it.
+func (g *rig) start(at place) *entry {
+	start := g.point("start", at)
+	for _, c := range start.below {
+		need(c)
+	}
+	return need(start)
 }
 
 // bundle is a body with corners along the load.
 func (g *rig) bundle(id, axis string, start place, length, width, height float64) {
 	g.bodies.below = append(g.bodies.below, mapOf("",
 		need(val("id", id)), need(val("kind", "box")), need(val("axis", axis)),
-		need(g.point("start", start)), val("length", g.length(length)), need(val("width", g.length(width))), need(val("height", g.length(height))),
+		g.start(start), val("length", g.length(length)), val("width", g.length(width)), val("height", g.length(height)),
 		val("edge_radius", g.part(g.grainUp(13*g.d()))), val("surface", g.pick("dry_steel", "wood")),
 	))
 }
