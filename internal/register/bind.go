@@ -72,7 +72,7 @@ func bind(v *validate.Validator, name string, heads []string, row int, columns *
 			b.targets = append(b.targets, target{steps: stepsOf(f.Field), fixed: f.Value})
 		}
 	}
-	x.needed(name, b.targets, row)
+	x.needed(name, row)
 	b.register()
 	return b, x.problems
 }
@@ -98,8 +98,10 @@ func (x *binder) specs(name string, heads []string, row int) map[string]Column {
 	specs := map[string]Column{}
 	if x.columns == nil {
 		for _, h := range heads {
-			if _, leaf := x.leaf(stepsOf(h)); leaf && !x.taken[h] {
-				specs[h], x.taken[h] = Column{Head: h, Field: h}, true
+			steps := stepsOf(h)
+			p := "/" + strings.Join(steps, "/")
+			if _, leaf := x.leaf(steps); leaf && !x.taken[p] {
+				specs[h], x.taken[p] = Column{Head: h, Field: h}, true
 			}
 		}
 		return specs
@@ -238,16 +240,17 @@ func (x *binder) anyKind(steps []string) (validate.Field, bool) {
 }
 
 // needed sees that rows have a number and a kind at all.
-func (x *binder) needed(name string, targets []target, row int) {
+func (x *binder) needed(name string, row int) {
 	for _, field := range []string{"number", "kind"} {
-		has := slices.ContainsFunc(targets, func(t target) bool { return len(t.steps) == 1 && t.steps[0] == field })
 		switch {
-		case has:
+		case x.taken["/"+field]:
 		case x.columns == nil:
 			x.problems = append(x.problems, Problem{ID: Heads, Place: Place{File: name, Row: row},
 				Message: fmt.Sprintf("no column has the head %s; say in a columns file what the heads mean", quote(field))})
+		case field == "kind":
+			x.add("/columns", "no column has the field `kind`, which every item has; where all are of one kind, say so under `fixed`")
 		default:
-			x.add("/columns", "no column has the field %s, which every item has%s", quote(field), map[string]string{"kind": "; where all are of one kind, say so under `fixed`"}[field])
+			x.add("/columns", "no column has the field %s, which every item has", quote(field))
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"liftlint/internal/nearest"
 	"liftlint/internal/quantity"
 	"liftlint/internal/source"
 	"liftlint/internal/validate"
@@ -106,7 +107,12 @@ func oneOf(text string, allowed []string, what string) value {
 			return value{text: a}
 		}
 	}
-	return refused("register/not_allowed", quote(text)+" "+what+"; say under `words` what it means: "+quoteAll(allowed))
+	if near, ok := nearest.Name(word, allowed); ok && len(word) > 2 {
+		what += ": did you mean " + quote(near) + "?"
+	} else {
+		what += "."
+	}
+	return refused("register/not_allowed", quote(text)+" "+what+" Say under `words` what it means: "+quoteAll(allowed))
 }
 
 func convertBool(text string) value {

@@ -9,7 +9,10 @@ import (
 )
 
 // Reader reads registers. It is safe for concurrent use.
-type Reader struct{ validator *validate.Validator }
+type Reader struct {
+	validator *validate.Validator
+	keep      string
+}
 
 // NewReader prepares the schemas. An error is a fault of the program.
 func NewReader() (*Reader, error) {
@@ -17,8 +20,12 @@ func NewReader() (*Reader, error) {
 	if err != nil {
 		return nil, fmt.Errorf("register: %w", err)
 	}
-	return &Reader{v}, nil
+	return &Reader{validator: v}, nil
 }
+
+// Keeping is a reader that keeps, of the item with a number, all values as they
+// are written, for Item.Values.
+func (rd *Reader) Keeping(number string) *Reader { return &Reader{rd.validator, number} }
 
 // ReadYAML reads a *.gear.yaml file; name is kept for places and opens nothing.
 // The error holds Problems.
@@ -50,6 +57,9 @@ func (rd *Reader) readYAML(name string, src []byte) (*Register, error) {
 			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 		item.at = at{file: from, pointer: n.Pointer, number: n.Get("number").Place.Value}
+		if rd.keep != "" && item.Number == rd.keep {
+			item.values = n
+		}
 		r.Items = append(r.Items, item)
 	}
 	return r, nil

@@ -5,6 +5,7 @@ import (
 
 	"liftlint/internal/gear"
 	"liftlint/internal/quantity"
+	"liftlint/internal/yamldoc"
 )
 
 // Register is the gear of one file, or of several read together.
@@ -56,7 +57,8 @@ type Item struct {
 	Inspections  []Inspection // in the order of the file
 	Kept         []Kept
 
-	at at
+	at     at
+	values *yamldoc.Node
 }
 
 // Status says whether an item may be used. Empty: the register does not say.

@@ -192,7 +192,9 @@ func (t *Table) chunk(rr *rowReader, rows [][]string, from int) rowChunk {
 			if item, problems, c.err = t.item(rr, number, cells); c.err != nil {
 				return c
 			}
-			c.items = append(c.items, item)
+			if len(problems) == 0 {
+				c.items = append(c.items, item)
+			}
 		}
 		c.total += len(problems)
 		if room := mostProblems - len(c.problems); room > 0 {
@@ -233,6 +235,10 @@ func (t *Table) item(rr *rowReader, number int, cells []string) (Item, Problems,
 	}
 	item, err := decode(parts)
 	item.at = at{file: t.binding.origin, row: number, entries: r.entries}
+	if keep := t.reader.keep; keep != "" && item.Number == keep {
+		withPointers(r.item, "")
+		item.values = copied(r.item)
+	}
 	return item, nil, err
 }
 
@@ -285,7 +291,8 @@ func (t *Table) gather(name string, chunks []rowChunk) error {
 	}
 	switch {
 	case total > 0:
-		return sorted(ps, total)
+		same := twice(chunks)
+		return sorted(append(ps, same...), total+len(same))
 	case n == 0:
 		return Problems{{ID: Heads, Place: Place{File: name}, Message: "the table has heads and no rows below them"}}
 	}
@@ -294,6 +301,16 @@ func (t *Table) gather(name string, chunks []rowChunk) error {
 		t.Register.Items = append(t.Register.Items, c.items...)
 	}
 	return nil
+}
+
+// twice looks for numbers and serials given twice among the rows that could be
+// read, so that they are told of with the rest.
+func twice(chunks []rowChunk) Problems {
+	r := &Register{}
+	for _, c := range chunks {
+		r.Items = append(r.Items, c.items...)
+	}
+	return append(r.index(), r.serials()...)
 }
 
 // noteUnfit notes columns whose cells had no field in some kind of gear.

@@ -108,7 +108,7 @@ func (w *writer) close() {
 }
 
 func countNodes(n *yamldoc.Node) int {
-	count := 2 // a collection may be counted with its first entry
+	count := 1
 	for _, e := range n.Entries {
 		count += countNodes(e.Value)
 	}
