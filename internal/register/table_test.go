@@ -138,6 +138,18 @@ func TestHeadsAreFields(t *testing.T) {
 	}
 }
 
+// TestHeadless: a column without a head is kept by its number, and told of.
+func TestHeadless(t *testing.T) {
+	table := mustTable(t, "number,kind,,\nSH-1,shackle,,\nSH-2,shackle,, red \n", nil)
+	i, _ := table.Register.Find("SH-2")
+	if diff := cmp.Diff([]Kept{{"column 4", " red "}}, i.Kept); diff != "" {
+		t.Error(diff)
+	}
+	if len(table.Notes) != 1 || table.Notes[0].Place.String() != "gear.csv#cell=3,4" {
+		t.Error(table.Notes)
+	}
+}
+
 // utf16Bytes writes text by way of package unicode/utf16, which the reader does
 // not use for whole texts.
 func utf16Bytes(text string, little, mark bool) []byte {

@@ -147,6 +147,8 @@ func TestBadYAML(t *testing.T) {
 		{"misspelt field of the record", "location:", "locaton:", "register/unknown_key", "did you mean `location`?"},
 		{"id", "- number: WR-0231", "- id: WR-0231", "register/unknown_key", "write `number`"},
 		{"no number", "- number: WR-0231\n    kind", "- kind", "register/missing_key", "`number`"},
+		{"blank after the number", "number: HK-2", "number: \"HK-2 \"", "register/bad_text", "ends with a blank"},
+		{"empty number", "number: HK-2", "number: \"\"", "register/bad_text", "empty"},
 		{"inspection of a plan", "    bought: 2025-11-20", "    inspection: {date: 2026-01-01}", "register/unknown_key", "write `inspections`"},
 		{"field of another kind", "pattern: bow", "pattern: bow\n    class: 6x36", "register/unknown_key", "`class`"},
 		{"unknown kind", "kind: shackle", "kind: shackel", "register/not_allowed", "did you mean `shackle`?"},

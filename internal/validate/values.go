@@ -19,6 +19,10 @@ const (
 	placeLocation = "common" + suffix + "#/$defs/place"
 )
 
+// unframed is the pattern of names that are looked up, which a blank at an end
+// would make another.
+const unframed = `^\S(.*\S)?$`
+
 func (x *explainer) unit(c complaint) {
 	r, ok := c.schema.Extensions["quantity"].(quantityRule)
 	if !ok {
@@ -90,6 +94,11 @@ func (x *explainer) pattern(c complaint) {
 	case strings.HasSuffix(c.schema.Location, placeLocation):
 		form += "; of a point of a beam, the ids of both with a dot between"
 		example = asPlace(c.node.Text)
+	case c.schema.Pattern.String() == unframed:
+		if c.node.Text != "" {
+			x.say(BadText, c.node, "%s begins or ends with a blank, or has a line break in it; write it without", quote(c.node.Text))
+		}
+		return
 	default:
 		return
 	}
