@@ -85,6 +85,9 @@ func TestArrangedPlansHang(t *testing.T) {
 		if tilt := *f.Document.Loads[0].TiltDeg; tilt > 5 {
 			t.Errorf("seed %d, %s: tilted by %g deg", seed, plangen.ArrangementOf(seed), tilt)
 		}
+		if seed%4 > 0 {
+			continue
+		}
 		first, _ := json.Marshal(f.Document)
 		second, _ := json.Marshal(steadyFacts(t, v, seed, text).Document)
 		if diff := cmp.Diff(string(first), string(second)); diff != "" {
