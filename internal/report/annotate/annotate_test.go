@@ -115,6 +115,18 @@ func TestAtMostTen(t *testing.T) {
 	}
 }
 
+// TestEscapes: what stands in a text arrives as it is, spelled out where it is
+// hidden, and ends neither a property nor the command.
+func TestEscapes(t *testing.T) {
+	const words = "50 % of %0A, ::error file=x::y\r\u202e"
+	f := finding.Finding{Rule: "a/b", Title: words, Severity: finding.Warning, Message: words, Place: reporttest.At("plans/a,b:c%0A.yaml", 3, 1, 4)}
+	got, _ := obeyed(written(t, report.Run{Results: []*lint.Result{{File: "p", State: lint.NotValid, Findings: []finding.Finding{f}}}}))
+	const want = `50 % of %0A, ::error file=x::y\u000d\u202e`
+	if len(got) != 1 || got[0].level != "warning" || got[0].properties["title"] != want+" [a/b]" || got[0].message != want+".\nSource: none is given." || got[0].properties["file"] != "plans/a,b:c%0A.yaml" {
+		t.Errorf("%+v", got)
+	}
+}
+
 // TestSilenceIsNoAnswer: what was not checked is an error of its own.
 func TestSilenceIsNoAnswer(t *testing.T) {
 	for want, run := range map[string]report.Run{

@@ -22,7 +22,7 @@ import (
 var reader = goldmark.New(goldmark.WithExtensions(extension.GFM), goldmark.WithRendererOptions(unsafe.WithUnsafe()))
 
 // read gives the HTML of a text in Markdown, and the kinds of its nodes.
-func read(t interface{ Fatalf(string, ...any) }, markdown string) (string, map[string]int) {
+func read(t fataler, markdown string) (string, map[string]int) {
 	var b strings.Builder
 	source := []byte(markdown)
 	root := reader.Parser().Parse(text.NewReader(source))
@@ -63,31 +63,40 @@ func acts(kinds map[string]int) string {
 // TestText: in a paragraph, in a list and in a cell, a text shows as it is written
 // and does nothing else.
 func TestText(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		words := reporttest.HostileText().Draw(t, "text")
-		want := strings.TrimSpace(report.Visible(words))
-		for name, c := range map[string]struct{ before, after string }{
-			"paragraph": {"", ""}, "list": {"- ", ""}, "cell": {"| head |\n|---|\n| ", " |"}, "strong": {"a **b: ", ".** c"},
-		} {
-			page, kinds := read(t, c.before+Text(words)+c.after)
-			got := strings.TrimSpace(shown(page))
-			if name == "cell" {
-				got = strings.TrimSpace(strings.TrimPrefix(got, "head"))
-			}
-			if name == "strong" {
-				got = strings.TrimSpace(strings.TrimSuffix(strings.TrimPrefix(got, "a b:"), ". c"))
-			}
-			if got != want {
-				t.Fatalf("%s: %q shows as %q in\n%s", name, want, got, page)
-			}
-			if what := acts(kinds); what != "" || kinds["Emphasis"] > 0 && name != "strong" || kinds["CodeSpan"] > 0 || kinds["Heading"] > 0 || kinds["ListItem"] > 1 {
-				t.Fatalf("%s: %q makes %v", name, words, kinds)
-			}
-			if name == "cell" && kinds["TableCell"] != 2 {
-				t.Fatalf("%q makes %d cells", words, kinds["TableCell"])
-			}
+	for _, words := range []string{
+		"- a", "+ a", "* a", "1. a", "1) a", "12.", "# a", "#", "---", "===", "> a", "    a", "~~~", "```", "29.3 deg", "1.5",
+		"**a**", "_a_", "~~a~~", "`a`", "[a](b)", "[a]: b", "![a](b)", "[a][b]", "[^1]", "- [x] a", "<b>a</b>", "<!-- a -->", "<http://example.invalid>", "&lt;", "&#35;", "a | b", `a \| b`, `a \`, `\*a\*`,
+		"http://example.invalid", "https://example.invalid/a", "www.example.invalid", "WWW.example.invalid", "ftp://example.invalid", "a@example.invalid", "mailto:a@example.invalid", "$a$", "{a}",
+	} {
+		showsAsWritten(t, words)
+	}
+	rapid.Check(t, func(t *rapid.T) { showsAsWritten(t, reporttest.HostileText().Draw(t, "text")) })
+}
+
+type fataler interface{ Fatalf(string, ...any) }
+
+func showsAsWritten(t fataler, words string) {
+	want := strings.TrimSpace(report.Visible(words))
+	for name, c := range map[string]struct{ before, after, around string }{
+		"paragraph": {"", "", "%s"},
+		"list":      {"- ", "", "%s"},
+		"cell":      {"| head |\n|---|\n| ", " |", "head%s"},
+		"strong":    {"a **b: ", ".** c", "a b: %s. c"},
+	} {
+		page, kinds := read(t, c.before+Text(words)+c.after)
+		before, after, _ := strings.Cut(c.around, "%s")
+		got := strings.TrimPrefix(strings.Join(strings.Fields(shown(page)), " "), strings.TrimSpace(before))
+		got = strings.TrimSpace(strings.TrimSuffix(got, after))
+		if got != strings.Join(strings.Fields(want), " ") {
+			t.Fatalf("%s: %q shows as %q in\n%s", name, want, got, page)
 		}
-	})
+		if what := acts(kinds); what != "" || kinds["Emphasis"] > 0 && name != "strong" || kinds["Emphasis"] > 1 || kinds["CodeSpan"] > 0 || kinds["Heading"] > 0 {
+			t.Fatalf("%s: %q makes %v", name, words, kinds)
+		}
+		if name == "cell" && kinds["TableCell"] != 2 || name == "list" && kinds["ListItem"] != 1 || name != "list" && kinds["ListItem"] > 0 {
+			t.Fatalf("%s: %q makes %v", name, words, kinds)
+		}
+	}
 }
 
 // TestCode: code shows as it is written, whatever marks are in it.
@@ -101,11 +110,14 @@ func TestCode(t *testing.T) {
 	})
 }
 
-// TestNobodyIsNotified: names and numbers are broken up where GitHub would look
-// for them in the text of the page.
-func TestNobodyIsNotified(t *testing.T) {
+// TestWhatOnlyGitHubReads: names, numbers and formulas are broken up where that
+// service looks for them and the reader here does not.
+func TestWhatOnlyGitHubReads(t *testing.T) {
 	page, _ := read(t, Text("@someone and @a/team, #12 and a#12"))
 	if regexp.MustCompile(`@\w|#\d`).MatchString(page) || shown(page) != "@someone and @a/team, #12 and a#12\n" {
 		t.Error(page)
+	}
+	if got := Text("$x$"); got != `\$x\$` {
+		t.Error(got)
 	}
 }

@@ -2,17 +2,14 @@ package text
 
 import (
 	"bytes"
-	"os"
-	"path/filepath"
 	"sync"
 	"testing"
 	"time"
 
-	"github.com/google/go-cmp/cmp"
-
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/report"
+	"liftlint/internal/report/reporttest"
 	"liftlint/internal/source"
 )
 
@@ -46,13 +43,6 @@ func blank(t *testing.T, name, text string) *lint.Result {
 	return r
 }
 
-func at(file string, line, from, to int) source.Location {
-	return source.Location{File: file, Pointer: "/x", Range: source.Range{
-		From: source.Position{Line: line, Column: from},
-		To:   source.Position{Line: line, Column: to},
-	}}
-}
-
 // handMade has one of everything that a report can show.
 func handMade(t *testing.T) *lint.Result {
 	r := blank(t, "plans/a.lift.yaml", "load:\n\tmass: 8650 kg  # 鋼 skid\n  legs: [S1, S2]\n")
@@ -60,7 +50,7 @@ func handMade(t *testing.T) *lint.Result {
 	flat := func(place source.Location, key, message, measured, remedy string) finding.Finding {
 		return finding.Finding{
 			Rule: "angle/leg_too_flat", Title: "Leg too flat", Severity: finding.Error, Grade: "below_least", Key: key, Message: message, Place: place,
-			Related:   []finding.Related{{Caption: "the mass", Place: at(r.File, 2, 8, 15)}, {Caption: "the chart", Place: at("chart.yaml", 9, 1, 2)}},
+			Related:   []finding.Related{{Caption: "the mass", Place: reporttest.At(r.File, 2, 8, 15)}, {Caption: "the chart", Place: reporttest.At("chart.yaml", 9, 1, 2)}},
 			Measured:  &finding.Figure{Field: "angle_from_horizontal_deg", Text: measured},
 			Limit:     &finding.Figure{Field: "minimum_deg", Value: 30, Text: "30 deg"},
 			Remedy:    remedy,
@@ -69,11 +59,11 @@ func handMade(t *testing.T) *lint.Result {
 	}
 	const longer = "a leg of at least 2.66 m bearing to bearing (now 2.61 m), the others longer in proportion"
 	r.Findings = []finding.Finding{
-		flat(at(r.File, 3, 10, 12), "leg/hook/1", "leg hook/1 hangs at 28.4 deg from horizontal; at least 30 deg is asked for", "28.4 deg", longer),
-		flat(at(r.File, 3, 14, 16), "leg/hook/2", "leg hook/2 hangs at 28.4 deg from horizontal; at least 30 deg is asked for", "28.4 deg", longer),
-		flat(at(r.File, 3, 10, 12), "leg/hook/6", "leg hook/6 hangs too flat", "28.1 deg", "a leg of at least 2.7 m"),
-		flat(at(r.File, 3, 14, 16), "leg/hook/7", "leg hook/7 hangs at 28 deg from horizontal; at least 30 deg is asked for", "28 deg", ""),
-		{Rule: "own/wide", Title: "Wide", Severity: finding.Warning, Key: "k", Message: "Mind the 鋼.", Place: at(r.File, 2, 19, 20), Limit: &finding.Figure{Field: "width_m", Text: "2 m"}},
+		flat(reporttest.At(r.File, 3, 10, 12), "leg/hook/1", "leg hook/1 hangs at 28.4 deg from horizontal; at least 30 deg is asked for", "28.4 deg", longer),
+		flat(reporttest.At(r.File, 3, 14, 16), "leg/hook/2", "leg hook/2 hangs at 28.4 deg from horizontal; at least 30 deg is asked for", "28.4 deg", longer),
+		flat(reporttest.At(r.File, 3, 10, 12), "leg/hook/6", "leg hook/6 hangs too flat", "28.1 deg", "a leg of at least 2.7 m"),
+		flat(reporttest.At(r.File, 3, 14, 16), "leg/hook/7", "leg hook/7 hangs at 28 deg from horizontal; at least 30 deg is asked for", "28 deg", ""),
+		{Rule: "own/wide", Title: "Wide", Severity: finding.Warning, Key: "k", Message: "Mind the 鋼.", Place: reporttest.At(r.File, 2, 19, 20), Limit: &finding.Figure{Field: "width_m", Text: "2 m"}},
 		{Rule: "own/whole", Title: "Whole file", Severity: finding.Note, Key: "k", Message: "all of it", Place: source.Location{File: r.File, Pointer: "/load"}},
 		{Rule: "own/odd", Title: "Odd", Severity: "fatal", Place: source.Location{File: r.File}},
 	}
@@ -97,23 +87,4 @@ func written(t *testing.T, run report.Run, o Options) string {
 		t.Fatal(err)
 	}
 	return b.String()
-}
-
-// golden compares with a file in testdata. Set LIFTLINT_UPDATE=1 to write it
-// anew.
-func golden(t *testing.T, name, got string) {
-	t.Helper()
-	file := filepath.Join("testdata", name)
-	if os.Getenv("LIFTLINT_UPDATE") == "1" {
-		if err := os.WriteFile(file, []byte(got), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if d := cmp.Diff(string(want), got); d != "" {
-		t.Errorf("%s differs (- wanted, + got); LIFTLINT_UPDATE=1 writes it anew\n%s", file, d)
-	}
 }

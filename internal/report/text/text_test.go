@@ -9,6 +9,7 @@ import (
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/report"
+	"liftlint/internal/report/reporttest"
 )
 
 // twoLegs is a small plan that leaves much out: the hook's width, the slings'
@@ -59,7 +60,7 @@ func TestGoldens(t *testing.T) {
 		"checks.txt":     {report.Run{Results: []*lint.Result{handMade(t)}}, Options{ListChecks: true}},
 		"nothing.txt":    {report.Run{}, Options{}},
 	} {
-		t.Run(file, func(t *testing.T) { golden(t, file, written(t, c.run, c.o)) })
+		t.Run(file, func(t *testing.T) { reporttest.Golden(t, file, written(t, c.run, c.o)) })
 	}
 }
 
