@@ -62,6 +62,12 @@ func mustColumns(t testing.TB, text string) *Columns {
 
 // BenchmarkTable reads a table of 100,000 items. Aim: under 2 s on two cores,
 // under 500 MB.
+//
+//	2026-11-27  1.05 s (3.0 s with five other jobs on the machine), 0.91 GB and
+//	            8.9 million allocations in all; a process that reads it and
+//	            prints one item: 2.6 s of both cores' time, 400 to 430 MB
+//	            resident (two shared, busy cores). Whole schemas for each row
+//	            took twice that, and new nodes for each row half as much again.
 func BenchmarkTable(b *testing.B) {
 	src := []byte(large(100_000))
 	columns := mustColumns(b, largeColumns)

@@ -11,8 +11,9 @@ import (
 	"liftlint/internal/yamldoc"
 )
 
-// share is how much of what a file may hold is written into one.
-const share = 0.75
+// easilyRead is how large a file is written, in bytes: well under what may be
+// read, since reading YAML takes some two hundred times its size in memory.
+const easilyRead = 2 << 20
 
 // YAML is the table as files that ReadYAML takes, each as large as is easily
 // read. Each is read again and has to say what the table says. An error is a
@@ -20,7 +21,7 @@ const share = 0.75
 func (t *Table) YAML() ([][]byte, error) {
 	limits := yamldoc.RegisterLimits()
 	rr := newRowReader(t.reader.validator, t.binding)
-	w := &writer{head: t.head(), mostBytes: int(share * float64(limits.Bytes)), mostNodes: int(share * float64(limits.Nodes)), mostPointers: int(share * float64(limits.Pointers))}
+	w := &writer{head: t.head(), mostBytes: min(easilyRead, limits.Bytes), mostNodes: limits.Nodes / 2, mostPointers: limits.Pointers / 2}
 	for i := range t.rows[1:] {
 		if n := t.node(rr, i); n != nil {
 			w.item(n)
