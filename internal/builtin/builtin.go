@@ -12,6 +12,7 @@ import (
 	"github.com/goccy/go-yaml"
 
 	"liftlint/internal/finding"
+	"liftlint/internal/source"
 )
 
 // Check is one entry of the catalog.
@@ -28,11 +29,11 @@ func (c Check) Citation() finding.Citation {
 }
 
 //go:embed checks.yaml
-var source []byte
+var catalog []byte
 
 var load = sync.OnceValues(func() ([]Check, error) {
 	var checks []Check
-	if err := yaml.UnmarshalWithOptions(source, &checks, yaml.Strict()); err != nil {
+	if err := yaml.UnmarshalWithOptions(catalog, &checks, yaml.Strict()); err != nil {
 		return nil, fmt.Errorf("builtin: checks.yaml: %w", err)
 	}
 	return checks, nil
@@ -66,4 +67,23 @@ func Lookup(id string) (Check, bool) {
 		}
 	}
 	return Check{}, false
+}
+
+// Finding is a finding of a check of the catalog. An id that is not in it is an
+// error all the same.
+func Finding(id, message, key string, place source.Location, related []finding.Related) finding.Finding {
+	c, ok := Lookup(id)
+	if !ok {
+		c = Check{ID: id, Title: id, Severity: finding.Error}
+	}
+	return finding.Finding{
+		Rule:      c.ID,
+		Title:     c.Title,
+		Severity:  c.Severity,
+		Key:       key,
+		Message:   message,
+		Place:     place,
+		Related:   related,
+		Citations: []finding.Citation{c.Citation()},
+	}
 }

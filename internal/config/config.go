@@ -139,6 +139,7 @@ type written struct {
 	RuleFolders []string                  `json:"rule_folders"`
 	Rules       map[string]policy.Setting `json:"rules"`
 	Locked      []string                  `json:"locked"`
+	NotWaivable []string                  `json:"not_waivable"`
 }
 
 // file reads one configuration after what it extends; by lists the files that
@@ -223,7 +224,7 @@ func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
 			r.problems.Add(tree.Problem(fmt.Sprintf("/locked/%d", i), "the profile is locked here, and none is named"))
 		}
 	}
-	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, Tree: tree})
+	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, NotWaivable: w.NotWaivable, Tree: tree})
 	for i, folder := range w.RuleFolders {
 		r.ruleFolder(filepath.Join(filepath.Dir(path), filepath.FromSlash(folder)), folder, i, tree)
 	}

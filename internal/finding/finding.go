@@ -18,6 +18,7 @@ type Finding struct {
 	Limit     *Figure         // what was asked for
 	Remedy    string          // what would put it right, where that can be computed
 	Citations []Citation      // on whose authority
+	Aside     *Aside          // why it does not count; nil where it does
 }
 
 // Related is another place with a word on what stands there.

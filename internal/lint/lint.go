@@ -104,7 +104,9 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	if l.options.Remedies {
 		r.mend(remedy.New(p, conditions, f, r.Units), verdicts)
 	}
-	r.Findings = finding.Sort(r.Findings)
+	if err := r.settle(pack.Rules()); err != nil {
+		return nil, err
+	}
 	return r, nil
 }
 

@@ -129,22 +129,8 @@ func (r *Result) addTroubles(troubles []hang.Trouble) {
 }
 
 // addBuiltin adds a finding of a built-in check, and returns it to be graded.
-// An id that is not in the catalog is an error all the same.
 func (r *Result) addBuiltin(id, message, key string, place source.Location, related []finding.Related) *finding.Finding {
-	c, ok := builtin.Lookup(id)
-	if !ok {
-		c = builtin.Check{ID: id, Title: id, Severity: finding.Error}
-	}
-	r.Findings = append(r.Findings, finding.Finding{
-		Rule:      c.ID,
-		Title:     c.Title,
-		Severity:  c.Severity,
-		Key:       key,
-		Message:   message,
-		Place:     place,
-		Related:   related,
-		Citations: []finding.Citation{c.Citation()},
-	})
+	r.Findings = append(r.Findings, builtin.Finding(id, message, key, place, related))
 	return &r.Findings[len(r.Findings)-1]
 }
 

@@ -39,6 +39,9 @@ func (c *checker) run(m metadata) {
 	r.Place, r.Remedy, r.FormerIDs = m.Custom.Place, m.Custom.Remedy, m.Custom.FormerIDs
 	r.Lowerable = m.Custom.Lowerable == nil || *m.Custom.Lowerable
 	r.Waivable = m.Custom.Waivable == nil || *m.Custom.Waivable
+	if i := slices.IndexFunc(c.layers, func(l Layer) bool { return slices.Contains(l.NotWaivable, r.ID) }); i >= 0 {
+		r.HeldBy = c.layers[i].Name
+	}
 	if r.NeedsFrom = m.Custom.NeedsFrom; r.NeedsFrom == "" {
 		r.NeedsFrom = Review
 	}

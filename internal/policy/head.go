@@ -59,7 +59,7 @@ func (b *body) headKey(t *ast.Term) {
 func (b *body) headGrade(t, grade *ast.Term) {
 	switch {
 	case grade == nil && len(b.rule.Grades) > 0:
-		noteAt(&b.problems, t.Location, "\"grade\" is missing: one of %s", strings.Join(b.rule.gradeNames(), ", "))
+		noteAt(&b.problems, t.Location, "\"grade\" is missing: one of %s", strings.Join(b.rule.GradeNames(), ", "))
 		return
 	case grade == nil:
 		return
@@ -73,11 +73,11 @@ func (b *body) headGrade(t, grade *ast.Term) {
 	case k.base != text:
 		noteAt(&b.problems, grade.Location, "a grade is a text, found %s", k.base)
 	case len(k.values) == 0:
-		noteAt(&b.problems, grade.Location, "%v: write the grade outright, one of %s", grade, strings.Join(b.rule.gradeNames(), ", "))
+		noteAt(&b.problems, grade.Location, "%v: write the grade outright, one of %s", grade, strings.Join(b.rule.GradeNames(), ", "))
 	}
 	for _, name := range k.values {
 		if _, known := b.rule.grade(name); !known {
-			noteAt(&b.problems, grade.Location, "there is no grade %q%s", name, nearest.Hint(name, b.rule.gradeNames()))
+			noteAt(&b.problems, grade.Location, "there is no grade %q%s", name, nearest.Hint(name, b.rule.GradeNames()))
 		}
 	}
 }

@@ -18,6 +18,8 @@ type Layer struct {
 	Rules  map[string]Setting // by the rule's id
 	Locked []string           // rules that no later layer may weaken
 
+	NotWaivable []string // rules whose findings nobody may accept
+
 	Tree *datafile.Tree // where it stands; nil for one made in Go
 }
 
@@ -145,7 +147,7 @@ func (l ruleLayer) severities(graded bool) {
 		under := "/grades/" + datafile.Escape(name)
 		i, ok := r.grade(name)
 		if !ok {
-			l.refuse(under, "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.gradeNames()))
+			l.refuse(under, "rule %s has no grade %q%s", r.ID, name, nearest.Hint(name, r.GradeNames()))
 			continue
 		}
 		if is := l.level(name, under, r.Grades[i].Severity, l.set.Grades[name]); is != r.Grades[i].Severity {

@@ -155,7 +155,8 @@ func (l *loader) formerIDs(home map[string]string) {
 	}
 }
 
-// strangers are rules that a layer sets or locks and that there are not.
+// strangers are rules that a layer sets, locks or keeps from being waived, and
+// that there are not.
 func (l *loader) strangers(known []string) {
 	for _, layer := range l.options.layers() {
 		for _, id := range sortedKeys(layer.Rules) {
@@ -166,6 +167,11 @@ func (l *loader) strangers(known []string) {
 		for i, id := range layer.Locked {
 			if strings.Contains(id, "/") && l.options.wants(id) && !slices.Contains(known, id) { // "profile" is no rule
 				l.problems.Add(layer.problem(fmt.Sprintf("/locked/%d", i), "%s", l.noRule(id, "locked", known)))
+			}
+		}
+		for i, id := range layer.NotWaivable {
+			if l.options.wants(id) && !slices.Contains(known, id) {
+				l.problems.Add(layer.problem(fmt.Sprintf("/not_waivable/%d", i), "%s", l.noRule(id, "waived", known)))
 			}
 		}
 	}

@@ -113,7 +113,7 @@ func (r *Rule) worstOf(elements []element) (int, error) {
 	for _, e := range elements {
 		i, ok := r.grade(e.grade)
 		if !ok {
-			return 0, fmt.Errorf("rule %s gave the grade %q, which its METADATA does not list%s", r.ID, e.grade, nearest.Hint(e.grade, r.gradeNames()))
+			return 0, fmt.Errorf("rule %s gave the grade %q, which its METADATA does not list%s", r.ID, e.grade, nearest.Hint(e.grade, r.GradeNames()))
 		}
 		worst = min(worst, i)
 	}

@@ -30,6 +30,7 @@ type Rule struct {
 	Citations []finding.Citation
 	Lowerable bool     // a profile may lower it or switch it off
 	Waivable  bool     // a plan may waive it
+	HeldBy    string   // the configuration that lets nobody waive it, empty where none does
 	NeedsFrom string   // the stage from which a missing input is a finding
 	FormerIDs []string // ids it had before
 	Needs     []string // dotted fields it reads that may be absent, in order
@@ -106,7 +107,19 @@ func (r *Rule) grade(name string) (int, bool) {
 	return i, i >= 0
 }
 
-func (r *Rule) gradeNames() []string {
+// Unwaivable says why no plan may waive what the rule finds; empty where one may.
+func (r *Rule) Unwaivable() string {
+	switch {
+	case !r.Waivable:
+		return "the rule is one of those that nobody may leave aside"
+	case r.HeldBy != "":
+		return r.HeldBy + " forbids it"
+	}
+	return ""
+}
+
+// GradeNames lists the grades, worst first.
+func (r *Rule) GradeNames() []string {
 	var names []string
 	for _, g := range r.Grades {
 		names = append(names, g.Name)

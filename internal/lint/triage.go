@@ -1,0 +1,60 @@
+package lint
+
+import (
+	"fmt"
+	"slices"
+	"time"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/plan"
+	"liftlint/internal/policy"
+	"liftlint/internal/source"
+	"liftlint/internal/triage"
+)
+
+// settle goes over the findings: it sets aside what is waived, and puts all in
+// order.
+func (r *Result) settle(rules []*policy.Rule) error {
+	waivers, err := plan.Waivers(r.doc)
+	if err != nil {
+		return fmt.Errorf("%s: %w", r.File, err)
+	}
+	r.Findings = triage.Run(r.Findings, triage.Waive(waivers, r.caseOf(rules)))
+	return nil
+}
+
+// caseOf is what triage has to know of the plan.
+func (r *Result) caseOf(rules []*policy.Rule) triage.Case {
+	c := triage.Case{Keys: r.keys(), Locate: func(pointer string) source.Location { return r.locate("#" + pointer) }}
+	if day, err := time.Parse(time.DateOnly, r.Day); err == nil {
+		c.Day = &day
+	}
+	subjects := map[string][]string{}
+	for _, k := range r.Checked {
+		subjects[k.Rule] = k.subjects()
+	}
+	for _, rule := range rules {
+		c.Rules = append(c.Rules, triage.Rule{ID: rule.ID, FormerIDs: rule.FormerIDs, Grades: rule.GradeNames(), Forbidden: rule.Unwaivable(), Subjects: subjects[rule.ID]})
+	}
+	return c
+}
+
+func (c Checked) subjects() []string {
+	keys := slices.Concat(c.Broken, c.Met)
+	for _, u := range c.NotJudged {
+		keys = append(keys, u.Key)
+	}
+	return keys
+}
+
+// keys are those of all records of the facts.
+func (r *Result) keys() []string {
+	var list []string
+	for _, name := range facts.Collections() {
+		views, _ := r.Facts.Document.Records(name)
+		for _, v := range views {
+			list = append(list, v.Key)
+		}
+	}
+	return list
+}

@@ -1,0 +1,64 @@
+package triage
+
+import (
+	"slices"
+	"time"
+
+	"liftlint/internal/source"
+)
+
+// Rule is what triage has to know of a rule and of how it was put to a plan.
+type Rule struct {
+	ID        string
+	FormerIDs []string
+	Grades    []string // worst first; empty for a rule without
+	Forbidden string   // why nobody may accept what it finds; empty where one may
+	Subjects  []string // keys of the records it was put to
+}
+
+// Case is what is known of the plan whose findings are gone over.
+type Case struct {
+	Rules  []Rule
+	Keys   []string   // of all records of the plan
+	Day    *time.Time // judged for; nil where it is not known
+	Locate func(pointer string) source.Location
+}
+
+// rule finds a rule by its id, or by one that it had before.
+func (c Case) rule(id string) (r Rule, former, ok bool) {
+	for _, r := range c.Rules {
+		if r.ID == id {
+			return r, false, true
+		}
+	}
+	for _, r := range c.Rules {
+		if slices.Contains(r.FormerIDs, id) {
+			return r, true, true
+		}
+	}
+	return Rule{}, false, false
+}
+
+// grades are those of a rule, worst first.
+func (c Case) grades(id string) []string {
+	r, _, _ := c.rule(id)
+	return r.Grades
+}
+
+// forbidden says why nobody may accept what a rule finds; empty where one may.
+func (c Case) forbidden(id string) string {
+	r, _, ok := c.rule(id)
+	if !ok {
+		return "rule " + id + " is not known"
+	}
+	return r.Forbidden
+}
+
+// ids lists the rules.
+func (c Case) ids() []string {
+	list := make([]string, len(c.Rules))
+	for i, r := range c.Rules {
+		list[i] = r.ID
+	}
+	return list
+}
