@@ -11,6 +11,7 @@
 #   limit: band_least_from_horizontal_deg
 #   message: "leg {id} hangs at {measured} from horizontal; its tag holds down to {limit}"
 #   remedy: longer_leg
+#   waivable: false
 #   cite:
 #     - {document: EN 13414-1, edition: "2003", clause: Table 4, basis: read}
 package liftlint.rules.angle.flatter_than_tag

@@ -14,6 +14,7 @@
 #   params:
 #     most_ratio: {default: 1, at_least: 0.1, at_most: 1}
 #   message: "{id} is pressed together with {compression_n}, {measured} of what it is rated for; at most {limit} is allowed: longer legs above it lower that"
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}
 #     - {document: statics of a bar under two legs, basis: practice}

@@ -11,6 +11,7 @@
 #   measured: top_angle_from_horizontal_deg
 #   limit: least_top_angle_from_horizontal_deg
 #   message: "the flattest leg above {id} hangs at {measured} from horizontal, and its rating holds down to {limit}: take longer legs above it"
+#   waivable: false
 #   cite:
 #     - {document: common practice, clause: the beam's own document, basis: practice}
 package liftlint.rules.beam.top_legs_too_flat

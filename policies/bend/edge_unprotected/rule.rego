@@ -15,6 +15,7 @@
 #   params:
 #     sharp_ratio: {default: 2, at_least: 2, at_most: 6}
 #   message: "the bare edges of {round} bend {sling} over {measured} of the diameter of its rope (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#   waivable: false
 #   cite:
 #     - {document: insurers' glossary, clause: for the radius of a sharp edge, basis: read}
 #     - {document: common practice, basis: practice}

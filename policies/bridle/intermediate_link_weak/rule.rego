@@ -15,6 +15,7 @@
 #     least_ratio: {default: 1.6, at_least: 1, at_most: 2}
 #   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of what one leg is rated for; at least {limit} is asked for"
 #   remedy: stronger_intermediate_link
+#   waivable: false
 #   cite:
 #     - {document: EN 13414-1, clause: intermediate links, basis: memory}
 package liftlint.rules.bridle.intermediate_link_weak

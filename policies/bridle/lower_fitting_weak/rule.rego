@@ -14,6 +14,7 @@
 #     least_ratio: {default: 1, at_least: 1, at_most: 2}
 #   message: "{weakest_lower_fitting}, at the lower end of a leg of {id}, is rated for {measured} of what the leg is rated for; at least {limit} is asked for"
 #   remedy: stronger_lower_fitting
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.bridle.lower_fitting_weak

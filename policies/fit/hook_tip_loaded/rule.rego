@@ -10,6 +10,7 @@
 #   limit: throat_m
 #   message: "{passes} is {measured} thick and does not pass the throat of {name}, which opens {limit}: it would hang on the tip"
 #   remedy: wider_throat
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.fit.hook_tip_loaded

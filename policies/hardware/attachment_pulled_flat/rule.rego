@@ -13,6 +13,7 @@
 #   limit: rated_to_angle_from_horizontal_deg
 #   message: "{named} is pulled at {measured} from the horizontal of what it stands on; it is rated down to {limit}"
 #   remedy: flatter_rating
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.attachment_pulled_flat

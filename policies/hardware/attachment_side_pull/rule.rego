@@ -17,6 +17,7 @@
 #     most_deg: {default: 5, at_least: 1, at_most: 10}
 #   message: "{named} is pulled {measured} out of its plane, and the plan gives no side pull that it is rated for; up to {limit} is let pass"
 #   remedy: aligned_plate
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.attachment_side_pull

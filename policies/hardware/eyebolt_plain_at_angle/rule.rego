@@ -15,6 +15,7 @@
 #     in_line_deg: {default: 5, at_least: 1, at_most: 5}
 #   message: "eyebolt {id} has no shoulder and is pulled {measured} off its axis; it is for pulls in line, up to {limit}"
 #   remedy: bolt_for_angle
+#   waivable: false
 #   cite:
 #     - {document: ASME B30.26, clause: plain eyebolts are for pulls in line, basis: memory, profiles: [us]}
 #     - {document: common practice, clause: plain eyebolts are for pulls in line, basis: practice, profiles: [eu]}

@@ -13,6 +13,7 @@
 #   limit: rated_to_angle_from_axis_deg
 #   message: "hoist ring {id} is pulled {measured} off its axis; it is rated to {limit}"
 #   remedy: further_from_axis
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.hoist_ring_off_axis

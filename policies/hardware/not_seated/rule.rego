@@ -10,6 +10,7 @@
 #     kind: [eyebolt, hoist_ring]
 #     legs: {at_least: 1}
 #   message: "attachment {id} does not bear tight on the load: tighten it, shim it, or spot-face its seat"
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.not_seated

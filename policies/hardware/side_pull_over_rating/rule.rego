@@ -14,6 +14,7 @@
 #   limit: rated_to_angle_from_plane_deg
 #   message: "{named} is pulled {measured} out of its plane; it is rated to {limit}"
 #   remedy: aligned_plate
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.side_pull_over_rating

@@ -24,6 +24,7 @@
 #       severity: warning
 #       limit: most_ratio
 #   message: "{sling} leans {lean_along_body_deg} along {round} and needs {measured} of the friction that its surface gives ({surface}); over {limit} it slides: hang it plumb or hold it by a stop, and say so"
+#   waivable: false
 #   cite:
 #     - {document: DGUV 109-017, basis: read, profiles: [eu]}
 #     - {document: friction on a slope, clause: for the friction needed, basis: practice}

@@ -15,6 +15,7 @@
 #   params:
 #     most_ratio: {default: 1, at_least: 0.5, at_most: 1}
 #   message: "one run of {sling} round {round} pulls {force_ratio} of the other, which is {measured} of what friction holds ({surface}); over {limit} the sling slides round it: let both runs pull alike, or choke it"
+#   waivable: false
 #   cite:
 #     - {document: equation of belt and capstan, clause: for what friction holds, basis: practice}
 #     - {document: common practice, clause: for the friction of each surface, basis: practice}

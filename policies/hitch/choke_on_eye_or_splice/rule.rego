@@ -19,6 +19,7 @@
 #     - name: eye_long
 #       severity: error
 #   message: "the choke of {sling} on {round} lands on its own eye or splice: take a sling with a shorter eye, another turn round {round}, or a basket"
+#   waivable: false
 #   cite:
 #     - {document: geometry of a loop, clause: for what lies in the choke, basis: practice}
 #     - {document: common practice, clause: "for 22 diameters, from usual eyes and sleeves", basis: practice}

@@ -13,6 +13,7 @@
 #   message: "{id} is {measured} past its periodic inspection, due on {inspection.due}"
 #   place: inspection
 #   remedy: inspection_due
+#   waivable: false
 #   cite:
 #     - {document: ASME B30.9, clause: for slings, basis: memory, profiles: [us]}
 #     - {document: ASME B30.26, clause: for shackles and links, basis: memory, profiles: [us]}

@@ -12,6 +12,7 @@
 #   measured: concrete_strength_pa
 #   limit: concrete_strength_needed_pa
 #   message: "the concrete round insert {id} has {measured}; the breaking load of the insert holds from {limit} on"
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.concrete_too_young

@@ -30,6 +30,7 @@
 #       message: "the lifting hardware in insert {id} holds {measured} the pull on it; at least {limit} is asked for"
 #   message: "insert {id} holds {measured} the pull on it; at least {limit} is asked for"
 #   remedy: stronger_insert
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}

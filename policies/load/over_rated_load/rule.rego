@@ -51,6 +51,7 @@
 #       message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; over {limit} leaves little for what is not known"
 #   message: "{id} in {where} is judged with {load_n} ({judged_by}), {measured} of its rated load {rated_load_n}; at most {limit} is allowed"
 #   remedy: higher_rating
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}
 #     - {document: DGUV 109-017, clause: for the rated load, basis: memory, profiles: [eu]}

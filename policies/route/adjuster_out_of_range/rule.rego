@@ -9,6 +9,7 @@
 #   where: {kind: [turnbuckle]}
 #   measured: outside_range_m
 #   message: "{id} is set to {length_m}, which is {measured} outside what it can be set to"
+#   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.route.adjuster_out_of_range

@@ -14,6 +14,7 @@
 #     - name: clipped
 #       severity: error
 #   message: "an eye of {id} is held by clips, which are not for making slings: use one with spliced or pressed eyes"
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for clips", basis: read, profiles: [us]}
 #     - {document: common practice, clause: for clips and knots, basis: practice}

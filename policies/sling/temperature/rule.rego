@@ -34,6 +34,7 @@
 #       limit: least_c
 #       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
 #   message: "{id} gets as hot as {measured}; slings like it are used up to {limit}"
+#   waivable: false
 #   cite:
 #     - {document: ASME B30.9, clause: for 82 C with a fiber core and for -40 C, basis: memory, profiles: [us]}
 #     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us]}

@@ -16,6 +16,7 @@
 #     least: {default: 5, at_least: 3, at_most: 10}
 #   message: "the tag of {id} rests on a design factor of {measured}; at least {limit} is asked for"
 #   place: tag
+#   waivable: false
 #   cite:
 #     - {document: MIL-DTL-3903F, clause: note 1, basis: read, profiles: [us]}
 #     - {document: EN 13414-1, clause: Zp, basis: memory, profiles: [eu]}

@@ -18,6 +18,7 @@
 #       message: "{id} lies in a basket, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `basket_rated_load` if it does"
 #   message: "{id} is choked, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `choker_rated_load` if it does"
 #   place: tag
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(c)(16), for ratings by hitch", basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}

@@ -27,6 +27,7 @@
 #       message: "the plan says nothing of a tag on {id}: write down what it shows"
 #   message: "the tag of {id} does not show: {names}"
 #   place: tag
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (c)(16), basis: read, profiles: [us]}
 #     - {document: ASME B30.9, basis: memory, profiles: [us]}

@@ -23,6 +23,7 @@
 #   message: "the tag of {id} rates one leg at {measured} of what the strongest rope of its diameter can be rated for; at most {limit} is believable: find out which rope or which tag it is"
 #   place: tag
 #   remedy: believable_tag
+#   waivable: false
 #   cite:
 #     - {document: MIL-DTL-3903F, clause: "Table II, for what eyes leave of the strength", basis: read, profiles: [us]}
 #     - {document: EN 13414-1, clause: rated load from breaking force, basis: memory, profiles: [eu]}
