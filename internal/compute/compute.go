@@ -95,6 +95,8 @@ type work struct {
 	day  *time.Time
 	hung *hang.Lift
 	out  *facts.Facts
+	// pending are what makes the rated load of the part that is being worked out.
+	pending []facts.Factor
 }
 
 func at(pointer string) string { return "#" + pointer }

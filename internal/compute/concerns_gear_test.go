@@ -11,9 +11,9 @@ func gearConcernsNot(r facts.View, field string) bool {
 	case "gear.pin_kind":
 		return !in(r, "kind", "shackle")
 	case "gear.diameter_m":
-		return in(r, "kind", "shackle", "bridle", "load_cell", "turnbuckle", "sheave_block", "spreader_beam", "lifting_beam", "rocker_plate")
+		return !in(r, "kind", "wire_rope_sling", "grommet", "chain_sling", "master_link", "intermediate_link", "hook")
 	case "gear.length_m":
-		return in(r, "kind", "bridle", "spreader_beam", "lifting_beam", "rocker_plate")
+		return in(r, "kind", "bridle", "spreader_beam", "lifting_beam", "lifting_device", "rocker_plate")
 	case "gear.tag.design_factor":
 		return in(r, "tag_names_design_factor", false)
 	case "gear.tag.diameter":

@@ -2,6 +2,9 @@ package compute_test
 
 import "liftlint/internal/facts"
 
+// slingKinds are the kinds of slings.
+var slingKinds = []any{"wire_rope_sling", "grommet", "chain_sling", "web_sling", "round_sling", "mesh_sling"}
+
 // arrangedConcernsNot lists the optional fields of how a lift is arranged that do
 // not concern a record: what depends on phases, on the hitch, on a beam's own
 // ratings.
@@ -11,11 +14,11 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		"legs.level_length_m":
 		return true
 	case "gear.outside_range_m":
-		return !in(r, "kind", "turnbuckle")
+		return !in(r, "kind", "turnbuckle", "adjuster")
 	case "legs.length_needed_m":
 		return in(r, "length_open", false)
 	case "parts.hitch_ratio": // whether a sling is laid double is not in the record
-		return !in(r, "kind", "wire_rope_sling") || in(r, "hitch", "straight")
+		return !in(r, "kind", slingKinds...) || in(r, "hitch", "straight")
 	case "beams.compression_over_rated_ratio":
 		return in(r, "compression_rated", false)
 	case "beams.bending_over_rated_ratio":
@@ -30,6 +33,14 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		return !in(r, "kind", "basket") || in(r, "on", "point")
 	case "hitches.lean_along_body_deg", "hitches.body_length_m":
 		return in(r, "on", "point", "sheave")
+	case "factors.angle_deg":
+		return !in(r, "what", "choke_angle", "shackle_pull", "eyebolt_angle", "tag_angle")
+	case "factors.body_over_size_ratio":
+		return !in(r, "what", "bend", "edge")
+	case "factors.parts":
+		return !in(r, "what", "parts")
+	case "factors.temperature_c":
+		return !in(r, "what", "temperature")
 	case "positions.tension_n", "positions.angle_from_horizontal_deg":
 		return in(r, "released", true)
 	}

@@ -59,8 +59,10 @@ func (w *work) secondEye(leg plan.Leg, over surface) {
 	last := leg.Down[len(leg.Down)-1].Item
 	s, ok := last.(*gear.WireRopeSling)
 	switch {
+	case !ok && isSling(leg.Down[len(leg.Down)-1]) && leg.End.UpTo == nil:
+		return // it bears as its other end does
 	case !ok:
-		w.joined(leg.ID, last, surfaceOf(last, gear.UpperEnd, false), over)
+		w.joined(leg.ID+"/second", last, surfaceOf(last, gear.UpperEnd, false), over)
 	case over.kind != onPoint:
 		w.eye(leg.ID, s, "lower", s.Lower, over)
 	}
@@ -87,11 +89,6 @@ func (w *work) fitsOverSheave(leg plan.Leg) {
 			w.shackleAt(leg.ID, a, nil, x, shackleEnd(x, gear.LowerEnd, pinOf(x, true)))
 		}
 	}
-}
-
-func isSling(u plan.Use) bool {
-	_, ok := u.Item.(*gear.WireRopeSling)
-	return ok
 }
 
 // slingFits are those of a sling's two eyes. One sling's eye in another's is no
@@ -138,8 +135,8 @@ func (w *work) overHook(where string, item gear.Item, upper, hook surface) {
 // joined are two closed parts in one another: each has to go into the other.
 // How wide a hook's own eye is inside, no plan says.
 func (w *work) joined(where string, item gear.Item, below, above surface) {
-	if above.kind == onHook && below.kind == onLoop {
-		return // an endless sling goes over any hook; how it is bent is no fit
+	if above.kind == onHook && (below.kind == onLoop || below.kind == onChain) {
+		return // an endless sling goes over any hook, how it is bent is no fit; the end of a chain no plan describes
 	}
 	if above.kind == onHook {
 		w.overHook(where, item, below, above)
@@ -149,11 +146,14 @@ func (w *work) joined(where string, item gear.Item, below, above surface) {
 		w.shackleAt(where, above.point, nil, s, below)
 		return
 	}
-	if above.kind != onLoop {
+	if _, byTag := item.(*gear.TagRatedSling); byTag && above.kind == onPoint {
+		return // a sling straight on a plate: what is to be said of it is said of the leg
+	}
+	if above.kind != onLoop && above.kind != onChain {
 		f := opening(where, item, "in", intoOpening(above), below.name, above.opening())
 		w.fill(f, below.at, below.thick, above.room)
 	}
-	if below.kind != onFitting && below.kind != onLoop {
+	if below.kind != onFitting && below.kind != onLoop && below.kind != onChain {
 		f := opening(where, item, "round", intoOpening(below), above.name, below.opening())
 		w.fill(f, below.at, above.thick, roomAbove(item, below, above.thick.m))
 	}

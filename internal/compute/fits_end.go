@@ -76,7 +76,7 @@ func (w *work) othersAt(leg plan.Leg) []gear.Item {
 	for _, other := range w.hung.Legs {
 		lowest := other.Down[len(other.Down)-1]
 		switch {
-		case other.End.Kind != plan.To || other.End.Attachment != leg.End.Attachment || isSling(lowest):
+		case other.End.Kind != plan.To || other.End.Attachment != leg.End.Attachment || isSling(lowest) && lowest.Item.Base().Kind != gear.GrommetKind:
 		case other.ID == leg.ID:
 			later = true
 		case !later:

@@ -115,6 +115,7 @@ func situations(t testing.TB) map[string]func() tree {
 	maps.Copy(list, gearSituations(t))
 	maps.Copy(list, fitSituations(t))
 	maps.Copy(list, arrangedSituations(t))
+	maps.Copy(list, kindSituations(t))
 	return list
 }
 

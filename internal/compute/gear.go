@@ -90,9 +90,10 @@ func (w *work) own(g *facts.Gear, item gear.Item) {
 	}
 }
 
-// setTo holds the length that a turnbuckle is set to against its range.
+// setTo holds the length that a turnbuckle or an adjuster is set to against its
+// range.
 func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
-	if x.Kind != gear.TurnbuckleKind {
+	if x.Kind != gear.TurnbuckleKind && x.Kind != gear.AdjusterKind {
 		return
 	}
 	if x.Length != nil && x.Shortest != nil && x.Longest != nil {

@@ -2,7 +2,6 @@ package compute
 
 import (
 	"math"
-	"slices"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
@@ -23,11 +22,12 @@ func (w *work) hitches() {
 }
 
 func (w *work) hitch(i int, leg hang.Leg) {
-	rope, id, pointer := ropeOfLeg(leg.Leg)
+	sling := lastOf(leg.Leg)
 	f := facts.Hitch{
 		Record:     facts.Record{Key: "hitch/" + leg.ID, At: at(leg.End.Pointer)},
 		ID:         leg.ID,
-		Sling:      id,
+		Sling:      sling.Base().ID,
+		SlingKind:  string(sling.Base().Kind),
 		Kind:       hitchOf(leg.End.Kind),
 		Turns:      1,
 		EndsApart:  leg.End.Second != nil || leg.End.UpTo != nil && *leg.End.UpTo != leg.Support,
@@ -39,13 +39,10 @@ func (w *work) hitch(i int, leg hang.Leg) {
 	bend := w.bentRound(leg)
 	f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
 	over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
-	f.BodyOverRopeRatio = ratio(over, number(rope.Diameter))
-	if rope.Diameter == nil {
-		w.wait(f.Key, []facts.Input{input(pointer, "diameter", id+"'s diameter")}, "body_over_rope_ratio")
-	}
+	f.BodyOverRopeRatio = ratio(over, w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio"))
 	switch leg.End.Kind {
 	case plan.Choke:
-		w.choke(i, leg, rope, &f)
+		w.choke(i, leg, &f)
 	case plan.Basket:
 		w.basket(i, &f)
 	}
@@ -63,43 +60,6 @@ func (w *work) legsOnLoad() int {
 		}
 	}
 	return n
-}
-
-// ropeOfLeg is the rope of the last sling of a leg, which makes its hitch, with the
-// sling's id and pointer.
-func ropeOfLeg(leg plan.Leg) (gear.Rope, string, string) {
-	var rope gear.Rope
-	id, pointer := "", ""
-	for _, u := range leg.Down {
-		switch x := u.Item.(type) {
-		case *gear.WireRopeSling:
-			rope, id, pointer = x.Rope, x.ID, x.Pointer
-		case *gear.Grommet:
-			rope, id, pointer = x.Rope, x.ID, x.Pointer
-		}
-	}
-	return rope, id, pointer
-}
-
-// hitchesOf lists the hitches that an item makes where it is used: the last sling of
-// a leg makes that of the leg, those above it pull straight.
-func (w *work) hitchesOf(item gear.Item) []string {
-	list := []string{}
-	for _, s := range w.plan.Supports {
-		for _, leg := range s.Legs {
-			if !slices.ContainsFunc(leg.Down, func(u plan.Use) bool { return u.Item == item && isRope(item) }) {
-				continue
-			}
-			made := straight
-			if item == lastRope(leg) {
-				made = hitchOf(leg.End.Kind)
-			}
-			if !slices.Contains(list, made) {
-				list = append(list, made)
-			}
-		}
-	}
-	return list
 }
 
 // goesRound sets what a sling lies round or runs through.
@@ -163,15 +123,10 @@ func (w *work) bentRound(leg hang.Leg) bent {
 }
 
 // choke sets how a choke lies: its angle, and what it bears on.
-func (w *work) choke(i int, leg hang.Leg, rope gear.Rope, f *facts.Hitch) {
+func (w *work) choke(i int, leg hang.Leg, f *facts.Hitch) {
 	r := leg.End.Round
 	f.ChokeAngleGiven = r.ChokeAngle != nil
-	if perimeter := hang.Section(r.Body).PerimeterM(); perimeter > 0 && rope.Diameter != nil {
-		f.PerimeterD = ptr(perimeter / float64(*rope.Diameter))
-	} else {
-		w.out.Gaps.CopyTo(f.Key, "body_width_m", f.Key, "perimeter_d")
-		w.out.Gaps.CopyTo(f.Key, "body_over_rope_ratio", f.Key, "perimeter_d")
-	}
+	w.perimeter(leg, f)
 	f.ChokeAngleDeg = w.chokeAngle(i, r)
 	w.unposed(f.Key, absent(*f, "choke_angle_deg", "choke_lands")...)
 	if w.steady() {
@@ -208,9 +163,10 @@ func (w *work) chokeAngle(i int, r *plan.Round) *float64 {
 // upper one.
 func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 	f.ChokeLands = ptr("on_rope")
-	s, ok := lastSling(leg.Leg)
+	s, ok := lastOf(leg.Leg).(*gear.WireRopeSling)
 	if !ok {
-		return // an endless sling has neither
+		w.chokeLandsOn(lastOf(leg.Leg), f)
+		return
 	}
 	loop, rest := w.hung.Positions[0].Choke(i)
 	if leg.Link != nil || len(leg.Down) > 1 {
@@ -249,12 +205,31 @@ func loopRest(s *gear.WireRopeSling, loopM float64) float64 {
 	return float64(*s.Length) - loopM
 }
 
-func lastSling(leg plan.Leg) (*gear.WireRopeSling, bool) {
-	slings := hang.SlingsOf(leg)
-	if len(slings) == 0 {
-		return nil, false
+// chokeLandsOn is where a sling chokes that has no splices: endless ones and chain
+// are alike all along; where the eyes of others end, no plan says.
+func (w *work) chokeLandsOn(sling gear.Item, f *facts.Hitch) {
+	switch base := sling.Base(); base.Kind {
+	case gear.WebSlingKind, gear.MeshSlingKind:
+		f.ChokeLands = nil
+		w.explain(f.Key, facts.Reason{Text: "where the eyes or ends of " + base.ID + " lie in its choke is not worked out: see that it chokes on its body"}, "choke_lands")
 	}
-	return slings[len(slings)-1], true
+}
+
+// perimeter sets how far it is once round the body, in diameters of the finished
+// rope or in sizes of the sling.
+func (w *work) perimeter(leg hang.Leg, f *facts.Hitch) {
+	sling := lastOf(leg.Leg)
+	size := sizeOf(sling)
+	if s, ok := sling.(*gear.WireRopeSling); ok {
+		size = given(s.Diameter, s.Pointer, "diameter", s.ID+"'s diameter", "the diameter of "+s.ID)
+	}
+	around := hang.Section(leg.End.Round.Body).PerimeterM()
+	if around == 0 {
+		w.out.Gaps.CopyTo(f.Key, "body_width_m", f.Key, "perimeter_d")
+	}
+	if m := w.take(f.Key, leg.End.Pointer, size, "perimeter_d"); m != nil && around > 0 {
+		f.PerimeterD = ptr(around / *m)
+	}
 }
 
 // basket sets how unequally the two runs of a basket pull, and what friction holds.

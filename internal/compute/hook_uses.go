@@ -76,7 +76,7 @@ func (w *work) hangsInHook(support int, s plan.Support) (names []string, things 
 	for _, leg := range s.Legs {
 		item := leg.Down[0].Item
 		name := surfaceOf(item, gear.UpperEnd, len(leg.Down) == 1).name
-		if isSling(leg.Down[0]) {
+		if _, ok := item.(*gear.WireRopeSling); ok {
 			name = item.Base().ID + "'s upper eye"
 		}
 		for i, b := range legBearings(leg, support, 0) {

@@ -85,11 +85,7 @@ func (w *work) band(leg plan.Leg, f *facts.Leg) {
 	if w.cond.BridlePractice != capacity.ByBand {
 		return
 	}
-	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
-	if !ok {
-		return
-	}
-	b := w.bridleOf(s)
+	b := w.bridleOf(leg.Down[0].Item)
 	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
 		return
 	}
@@ -101,28 +97,55 @@ func (w *work) band(leg plan.Leg, f *facts.Leg) {
 // tagAngle sets the angle on the tag of the leg's bridle, where its legs are
 // rated by statics at that angle.
 func (w *work) tagAngle(leg plan.Leg, f *facts.Leg) {
-	s, ok := leg.Down[0].Item.(*gear.WireRopeSling)
-	if !ok || w.cond.BridlePractice != capacity.ByAngle {
+	if w.cond.BridlePractice != capacity.ByAngle {
 		return
 	}
-	b := w.bridleOf(s)
+	b := w.bridleOf(leg.Down[0].Item)
 	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
 		return
 	}
 	f.TagNamesAngle, f.TagAngleDeg = true, number(b.Tag.AngleFromHorizontal)
 }
 
-// ropesUnlike compares the slings of all legs, as far as the plan describes
-// them.
+// ropesUnlike compares the slings of the legs of each support, as far as the plan
+// describes them: those of a tail are not held against those of the head.
 func (w *work) ropesUnlike() bool {
-	var first gear.Rope
-	for _, leg := range w.hung.Legs {
-		for _, s := range hang.SlingsOf(leg.Leg) {
-			if first.Diameter != nil && s.Diameter != nil && *first.Diameter != *s.Diameter ||
-				unlike(first.Class, s.Class) || unlike(string(first.Core), string(s.Core)) {
+	for i := range w.plan.Supports {
+		var first gear.Rope
+		for _, leg := range w.legsOfSupport(i) {
+			for _, s := range hang.SlingsOf(w.hung.Legs[leg].Leg) {
+				if first.Diameter != nil && s.Diameter != nil && *first.Diameter != *s.Diameter ||
+					unlike(first.Class, s.Class) || unlike(string(first.Core), string(s.Core)) {
+					return true
+				}
+				first = known(first, s.Rope)
+			}
+		}
+		if w.kindsUnlike(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// kindsUnlike reports whether the legs of a support end in slings of unlike kinds
+// or materials, which stretch unlike.
+func (w *work) kindsUnlike(support int) bool {
+	kind, material := "", ""
+	for _, leg := range w.legsOfSupport(support) {
+		item := lastOf(w.hung.Legs[leg].Leg)
+		if item == nil {
+			continue
+		}
+		if unlike(kind, string(item.Base().Kind)) {
+			return true
+		}
+		kind = string(item.Base().Kind)
+		if s, ok := item.(*gear.TagRatedSling); ok && s.Material != "" {
+			if unlike(material, s.Material) {
 				return true
 			}
-			first = known(first, s.Rope)
+			material = s.Material
 		}
 	}
 	return false

@@ -121,7 +121,7 @@ const straight = "straight"
 func eyeToEye(leg plan.Leg) int {
 	n := 0
 	for i := 1; i < len(leg.Down); i++ {
-		if leg.Down[i].Item.Base().Kind == gear.WireRopeSlingKind && leg.Down[i-1].Item.Base().Kind == gear.WireRopeSlingKind {
+		if isSling(leg.Down[i]) && isSling(leg.Down[i-1]) {
 			n++
 		}
 	}

@@ -66,6 +66,7 @@ func (w *work) linkPart(support int, s plan.Support, u plan.Use, below []plan.Us
 	if u.Item == s.By[0].Item && s.Point != nil {
 		w.derateShackleAt(w.legsOfSupport(support), s.Point, u.Item, &p)
 	}
+	w.inHeat(&p, u.Item)
 	w.heedMissingMasses(&p)
 	w.addPart(p)
 }
@@ -203,7 +204,9 @@ func (w *work) bridlePart(support int, s plan.Support) {
 	if r.assemblyN == nil {
 		w.unratedPart(p.Key, r)
 	} else {
-		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN*w.flatterShare(support))
+		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN)
+		w.takes(&p, w.flatterFactor(support))
+		w.inHeat(&p, heatedWith(b.Bridle)...)
 		w.relate(p.Key, b.Bridle.Tag.Pointer+"/rated_load", "the rated load on its tag")
 	}
 	w.addPart(p)
@@ -262,6 +265,7 @@ func (w *work) intermediatePart(support int, s plan.Support, k int) {
 		w.explain(p.Key, facts.Reason{Text: "the most that the legs on it can be made to carry together could not be computed"}, "load_bound_n")
 	}
 	w.rate(&p, l.Item)
+	w.inHeat(&p, l.Item)
 	w.addPart(p)
 }
 
@@ -283,7 +287,7 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	u := leg.Down[n]
 	p := itemPart(u, leg.ID)
 	p.Split, p.Hitch = w.split(i), hitchOf(leg.End.Kind)
-	if isRope(u.Item) && u.Item != lastRope(leg) {
+	if isSling(u) && u.Item != lastOf(leg) {
 		p.Hitch = straight
 	}
 	p.RiggingN = massKg(leg.Down[n:]) * quantity.StandardGravity
@@ -302,6 +306,7 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	case n == 0 && len(s.By) == 0 && s.Point != nil:
 		w.derateShackleAt([]int{i}, s.Point, u.Item, &p)
 	}
+	w.inHeat(&p, u.Item)
 	w.addPart(p)
 }
 
@@ -342,5 +347,6 @@ func (w *work) addPart(p facts.Part) {
 		w.out.Gaps.CopyTo(p.Key, "load_n", p.Key, "used_ratio")
 	}
 	w.relate(p.Key, "/load/mass", "the mass")
+	w.keepFactors(p)
 	w.out.Document.Parts = append(w.out.Document.Parts, p)
 }

@@ -95,9 +95,9 @@ func (w *work) derateShackleAt(legs []int, a *plan.Attachment, item gear.Item, p
 	if !ok {
 		p.RatedLoadN = nil
 		w.explain(p.Key, facts.Reason{Text: p.ID + " is pulled along its pin"}, "rated_load_n", "used_ratio")
-	} else if p.RatedLoadN != nil {
-		p.RatedLoadN = ptr(*p.RatedLoadN * factor)
+		return
 	}
+	w.takes(p, shacklePullFactor(factor, *p.PullOffDeg))
 }
 
 // derateEyebolt takes its own rated load at the angle of the pull: none that is
@@ -123,7 +123,7 @@ func (w *work) derateEyebolt(a *plan.Attachment, legs []int, p *facts.Part) {
 		w.wait(p.Key, []facts.Input{input(a.Pointer, "rated_at", "attachment "+a.ID+"'s own rated load at the angle of the pull")}, "rated_load_n", "used_ratio")
 		return
 	}
-	p.RatedLoadN = &rated
+	w.takes(p, eyeboltFactor(rated / *p.MarkedLoadN, *p.PullOffDeg))
 }
 
 // togetherN is what some legs that hang from one link pull on it together, each

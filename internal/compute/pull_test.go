@@ -58,7 +58,7 @@ func TestNothingIsAssumedOfAHole(t *testing.T) {
 }
 
 // eyebolts puts an eyebolt in place of each padeye of a plan on two legs.
-func eyebolts(t *testing.T, ratedAt string) tree {
+func eyebolts(t testing.TB, ratedAt string) tree {
 	v := rulesBase(t, "two_legs")
 	for i, x := range []string{"0 m", "2 m"} {
 		a := parse(t, fmt.Sprintf(`{id: %c, kind: eyebolt, x: %s, y: 0.5 m, z: 1 m, pattern: shouldered, seated: true, axis: up, hole_axis: across, rated_load: 3 t, hole: 22 mm, thickness: 20 mm}`, 'A'+i, x))

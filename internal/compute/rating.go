@@ -48,8 +48,8 @@ func (w *work) unratedPart(key string, r rating) {
 }
 
 func (w *work) ratingOf(item gear.Item) rating {
-	if sling, ok := item.(*gear.WireRopeSling); ok {
-		return w.oneLegRating(sling)
+	if gear.IsSling(item) {
+		return w.oneLegRating(item)
 	}
 	return marked(item)
 }
@@ -66,9 +66,9 @@ func marked(item gear.Item) rating {
 
 // oneLegRating is what one straight leg may carry by the sling's own tag, or by
 // that of its bridle; by the lower of the two where it has both.
-func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
+func (w *work) oneLegRating(s gear.Item) rating {
 	b := w.bridleOf(s)
-	if b != nil && s.Tag == nil {
+	if b != nil && s.Base().Tag == nil {
 		return w.bridleRating(b)
 	}
 	own := marked(s)
@@ -85,7 +85,7 @@ func (w *work) oneLegRating(s *gear.WireRopeSling) rating {
 }
 
 // bridleOf is the bridle in use that a sling is part of.
-func (w *work) bridleOf(s *gear.WireRopeSling) *gear.Bridle {
+func (w *work) bridleOf(s gear.Item) *gear.Bridle {
 	for _, at := range w.plan.Supports {
 		if at.Bridle == nil {
 			continue
@@ -169,10 +169,11 @@ func unreadable(item gear.Item) facts.Reason {
 // unrated tells why a sling has no rated load to go by though its tag is
 // described. A tag that rates a bridle as a whole, or at an angle, says nothing
 // of what one straight leg may carry.
-func unrated(s *gear.WireRopeSling) facts.Reason {
-	if why := unreadable(s); why.Text != "" {
+func unrated(item gear.Item) facts.Reason {
+	if why := unreadable(item); why.Text != "" {
 		return why
 	}
+	s := item.Base()
 	switch t := s.Tag; {
 	case t.Legs != nil && *t.Legs > 1:
 		return facts.Reason{Text: fmt.Sprintf("%s's tag is for %d legs: what one straight leg may carry is not on it; describe the whole as a bridle", s.ID, *t.Legs)}
@@ -198,18 +199,20 @@ func usualBridleAngleDeg(p capacity.BridlePractice) float64 {
 	return 60
 }
 
-// flatterShare is what is left of the rated load of a bridle where a leg hangs
+// flatterFactor is what is left of the rated load of a bridle where a leg hangs
 // flatter than its tag's angle, by statics: sin b over sin of the tag's angle. By
 // band there is no rating beyond the band, which is found at the leg.
-func (w *work) flatterShare(support int) float64 {
-	share := 1.0
+func (w *work) flatterFactor(support int) facts.Factor {
+	worst := tagAngleFactor(1, 90)
 	for _, i := range w.legsOfSupport(support) {
 		f := w.out.Document.Legs[i]
 		if f.TagNamesAngle && f.AngleFromHorizontalDeg != nil && *f.AngleFromHorizontalDeg < *f.TagAngleDeg {
-			share = min(share, sine(*f.AngleFromHorizontalDeg)/sine(*f.TagAngleDeg))
+			if left := sine(*f.AngleFromHorizontalDeg) / sine(*f.TagAngleDeg); left < worst.Ratio {
+				worst = tagAngleFactor(left, *f.AngleFromHorizontalDeg)
+			}
 		}
 	}
-	return share
+	return worst
 }
 
 func sine(deg float64) float64 { return math.Sin(deg * math.Pi / 180) }

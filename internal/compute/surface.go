@@ -25,7 +25,8 @@ const (
 	onShackle = "shackle"
 	onFitting = "fitting"
 	onPoint   = "point" // of a beam: a plate with a hole
-	onLoop    = "loop"  // of an endless sling, which is as wide as need be
+	onLoop    = "loop"  // of an endless or a flat sling, which is as wide as need be
+	onChain   = "chain" // the coupling at its end, of unknown width inside
 )
 
 func (w *work) craneHook(h plan.Hook) surface {
@@ -92,8 +93,9 @@ func surfaceOf(item gear.Item, end gear.End, lowest bool) surface {
 			thick: given(x.Diameter, base.Pointer, "diameter", base.ID+"'s diameter", "the body of "+base.ID),
 		}
 	case *gear.InLine:
-		why := measure{why: facts.Reason{Text: "how thick and wide the ends of " + base.ID + " are, the plan does not say"}}
-		return surface{kind: onFitting, name: "an end of " + base.ID, at: base.Pointer, thick: why, room: why}
+		return inLineEnd(x, end)
+	case *gear.TagRatedSling:
+		return slingEnd(x)
 	case *gear.Hook:
 		return surface{
 			kind: onFitting, name: base.ID + "'s eye", at: base.Pointer,
@@ -121,6 +123,44 @@ func shackleEnd(s *gear.Shackle, end, pin gear.End) surface {
 		thick: given(s.BowDiameter, at, "bow_diameter", "the section of "+s.ID+"'s bow", s.ID+"'s bow"),
 		room:  given(s.InsideWidth, at, "inside_width", "the inside width of "+s.ID+"'s bow", "the inside width of "+s.ID+"'s bow"),
 	}
+}
+
+// inLineEnd is an end of a part in line: a jaw where the plan gives its pin, else an
+// eye.
+func inLineEnd(x *gear.InLine, end gear.End) surface {
+	of, at, name := x.Upper, x.Pointer, x.ID+"'s "+string(end)+" end"
+	if x.EyeSection == nil && x.Upper == (gear.Opening{}) && x.Lower == (gear.Opening{}) {
+		// Nothing at all is said of them: that is asked for once.
+		why := measure{why: facts.Reason{Text: "how thick and wide the ends of " + x.ID + " are, the plan does not say: give eye_section, upper_opening and lower_opening, and the pins of jaws"}}
+		return surface{kind: onFitting, name: "an end of " + x.ID, at: at, thick: why, room: why}
+	}
+	if end == gear.LowerEnd {
+		of = x.Lower
+	}
+	s := surface{
+		kind: onLink, name: name, at: at,
+		thick: given(x.EyeSection, at, "eye_section", "the section of "+x.ID+"'s eyes", name),
+		room:  given(of.Inside, at, string(end)+"_opening", "the clear width of "+name, name),
+	}
+	if of.PinDiameter != nil {
+		s.kind, s.thick = onPin, given(of.PinDiameter, at, string(end)+"_pin_diameter", "", "the pin of "+name)
+	}
+	return s
+}
+
+// couplingOverSize is how much thicker the links that join a chain to what it hangs
+// on are than the chain, at the most (common practice).
+const couplingOverSize = 2.0
+
+// slingEnd is an end of a sling that is rated by its tag: the coupling of a chain,
+// of which no plan says how wide it is inside, or a flat one, as wide as it is.
+func slingEnd(x *gear.TagRatedSling) surface {
+	at := x.Pointer
+	if x.Kind == gear.ChainSlingKind {
+		return surface{kind: onChain, name: "an end of " + x.ID, at: at,
+			thick: given(x.Size, at, "size", x.ID+"'s size", "the size of "+x.ID).times(couplingOverSize)}
+	}
+	return surface{kind: onLoop, name: x.ID, at: at, thick: given(x.Width, at, "width", x.ID+"'s width", "the width of "+x.ID)}
 }
 
 // opening names the clear width of a surface.

@@ -1,10 +1,11 @@
 package facts
 
-// Beam is a spreader beam, a lifting beam or a rocker plate as it hangs.
+// Beam is a spreader beam, a lifting beam, a lifting device or a rocker plate as it
+// hangs.
 type Beam struct {
 	Record
 	ID                 string   `json:"id" doc:"Its number in the plan."`
-	Kind               string   `json:"kind" enum:"spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
+	Kind               string   `json:"kind" enum:"spreader_beam,lifting_beam,lifting_device,rocker_plate" doc:"What it is."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Its angle from level as it hangs; the largest in any phase and within the tolerances."`
 	CompressionN       *float64 `json:"compression_n,omitempty" doc:"The largest force that squeezes it along its length, by statics; within the tolerances too."`
 	BendingNm          *float64 `json:"bending_nm,omitempty" doc:"The largest bending moment in it, by statics of forces at its points and its mass at its center of gravity; within the tolerances too."`

@@ -17,6 +17,7 @@ type Document struct {
 	Bridles     []Bridle     `json:"bridles" doc:"Each bridle that is used: legs and links under one tag."`
 	Legs        []Leg        `json:"legs" doc:"Each leg that carries, from a support to its end, as it hangs."`
 	Parts       []Part       `json:"parts" doc:"Each piece in the way of the force: what it sees and what it may carry."`
+	Factors     []Factor     `json:"factors" doc:"Each thing that makes what a part may carry differ from what is marked on it, of parts whose rated load as used is known."`
 	Fits        []Fit        `json:"fits" doc:"Each place where one part goes over or into another."`
 	Gathers     []Gather     `json:"gathers" doc:"Each link, bow, pin or hook that two legs and more come together in."`
 	HookUses    []HookUse    `json:"hook_uses" doc:"Each hook, of the crane or of a sling, with what hangs in it."`
@@ -42,7 +43,7 @@ type Lift struct {
 	Date          *string  `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
 	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
 	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
-	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs differ in diameter, class or core, as far as these are given."`
+	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs of one support differ in kind, material, diameter, class or core, as far as these are given."`
 	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load; 0 where it does not go by a number of legs."`
 }
 

@@ -4,16 +4,16 @@ package facts
 type Gear struct {
 	Record
 	ID                   string      `json:"id" doc:"Its number in the plan."`
-	Kind                 string      `json:"kind" enum:"wire_rope_sling,grommet,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,sheave_block,spreader_beam,lifting_beam,rocker_plate" doc:"What it is."`
+	Kind                 string      `json:"kind" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,adjuster,swivel,sheave_block,spreader_beam,lifting_beam,lifting_device,rocker_plate" doc:"What it is."`
 	Uses                 int         `json:"uses" doc:"Number of places in the lift where it is used."`
 	Hitches              []string    `json:"hitches" enum:"straight,basket,choke,over_sheave" doc:"The hitches that it makes where it is used, each once: the last sling of a leg makes the hitch of the leg, those above it pull straight. Empty for what is no sling."`
 	Labels               []string    `json:"labels" doc:"A company's own labels of it, each as label=value."`
 	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
 	TaggedWithBridle     bool        `json:"tagged_with_bridle" doc:"Whether the tag of a bridle holds for it, and it has none of its own."`
 	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`
-	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, or of the section of a link or hook. A shackle, a bridle, a beam and what stands in line with a leg have none."`
+	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, nominal size of a chain, or section of a link or hook. No others have one."`
 	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle and a beam have none of their own."`
-	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles."`
+	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles and adjusters."`
 	PinKind              *string     `json:"pin_kind,omitempty" enum:"screw,bolt,round" doc:"Kind of pin. Concerns shackles."`
 	TemperatureGiven     bool        `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
 	LowestC              *float64    `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`
@@ -34,7 +34,7 @@ type Tag struct {
 	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
 	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %; of a bridle, that of all its legs. Does not concern a tag that names none."`
 	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
-	Shows        []string `json:"shows" enum:"maker,serial,diameter,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
+	Shows        []string `json:"shows" enum:"maker,serial,diameter,component_diameter,size,width,length,material,grade,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }
 
 // Inspection is the last one on record and when the next is due.

@@ -6,18 +6,19 @@ type Hitch struct {
 	Record
 	ID                  string   `json:"id" doc:"The leg it is in."`
 	Sling               string   `json:"sling" doc:"The sling that makes it."`
+	SlingKind           string   `json:"sling_kind" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling" doc:"What that is."`
 	Kind                string   `json:"kind" enum:"basket,choke,over_sheave" doc:"What it is."`
 	Round               string   `json:"round" doc:"The body, the point or the sheave that it goes round or through."`
 	On                  string   `json:"on" enum:"round_body,body_with_corners,point,sheave" doc:"What that is."`
 	Turns               int      `json:"turns" doc:"How often it goes round a body; 1 where it goes through a point or over a sheave."`
 	EndsApart           bool     `json:"ends_apart" doc:"Whether its two ends go to two points."`
 	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, thickness of a point, or diameter of a sheave."`
-	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the rope is bent round over its own: that of the body or the sheave, the thickness of a point, or twice the radius of corners."`
-	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in rope diameters. Concerns a choke."`
+	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the sling is bent round over its own size: that of the body or the sheave, the thickness of a point, or twice the radius of corners; over the diameter of the rope, of a braided sling that of its component, over the size of a chain, or over the thickness of a flat sling."`
+	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in diameters of the finished rope, sizes of the chain or thicknesses of the sling. Concerns a choke."`
 	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`
 	ChokeAngleDeg       *float64 `json:"choke_angle_deg,omitempty" doc:"Angle between the standing part and the loop: as the plan sets it, and no more than the pull leaves of it; the least in any phase. Concerns a choke."`
 	ChokeAngleGiven     bool     `json:"choke_angle_given" doc:"Whether the plan sets it."`
-	ChokeLands          *string  `json:"choke_lands,omitempty" enum:"on_rope,on_eye_or_splice" doc:"Where the standing part bears in the choke. Concerns a choke."`
+	ChokeLands          *string  `json:"choke_lands,omitempty" enum:"on_rope,on_eye_or_splice" doc:"Where the standing part bears in the choke; on_rope too for chain and for slings that are endless. Concerns a choke."`
 	ForceRatio          *float64 `json:"force_ratio,omitempty" doc:"Greater over lesser force of the two runs of a basket; the most in any phase. Concerns a basket."`
 	HoldsRatio          *float64 `json:"friction_holds_ratio,omitempty" doc:"The greatest such ratio that friction holds: e to the friction times the angle it is turned through. Concerns a basket round a body."`
 	SlipsRatio          *float64 `json:"slips_ratio,omitempty" doc:"The one over the other; over 1 it slides round the body. Concerns a basket round a body."`

@@ -14,8 +14,8 @@ type Leg struct {
 	Alone                  bool     `json:"alone" doc:"Whether it is the only leg that holds the load, and straight or choked: the load can turn below it."`
 	HandTucked             bool     `json:"hand_tucked" doc:"Whether a sling in it has hand-tucked splices at both ends, which turning undoes."`
 	TurningHeld            bool     `json:"turning_held" doc:"Whether the plan says what keeps the load from turning."`
-	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling's eye is put straight into another's."`
-	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,grommet,shackle,hook,load_cell,turnbuckle" doc:"Kind of its lowest part, which goes to the attachment."`
+	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling is put straight into another, with no fitting between."`
+	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling,shackle,hook,load_cell,turnbuckle,adjuster,swivel" doc:"Kind of its lowest part, which goes to the attachment."`
 	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert,beam,body" doc:"Kind of the attachment it goes to; a point of a beam, or a body of the load that its sling goes round."`
 	Split                  string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles the forces in the legs: statics alone, or stiffness and exact lengths too, as from four legs on and for legs in one plane."`
 	LengthM                *float64 `json:"length_m,omitempty" doc:"Length from the support's bearing point to the attachment's."`
@@ -46,7 +46,7 @@ type Leg struct {
 	AngleStated            bool     `json:"angle_stated" doc:"Whether the plan states the angle at which it is meant to hang."`
 	StatedAngleDeg         *float64 `json:"stated_angle_from_horizontal_deg,omitempty" doc:"The angle from horizontal that the plan states. Does not concern a leg without."`
 	StatedAngleOffDeg      *float64 `json:"stated_angle_off_deg,omitempty" doc:"By how much it hangs otherwise than stated. Does not concern a leg without a stated angle."`
-	Slings                 int      `json:"slings" doc:"Number of slings in it."`
+	Slings                 int      `json:"slings" doc:"Number of slings of wire rope in it, grommets aside."`
 	LaysJoined             *string  `json:"lays_joined,omitempty" enum:"alike,unlike" doc:"Whether right- and left-lay slings follow each other. Concerns a leg of two slings and more."`
 	SteelsNamed            int      `json:"steels_named" doc:"Number of its fittings of which the plan names the steel."`
 	SteelsMixed            bool     `json:"steels_mixed" doc:"Whether fittings of unlike series are in it, as far as the plan names their steel."`

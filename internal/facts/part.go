@@ -4,7 +4,7 @@ package facts
 type Part struct {
 	Record
 	ID          string   `json:"id" doc:"Its number in the plan."`
-	Kind        string   `json:"kind" enum:"wire_rope_sling,grommet,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,sheave_block,spreader_beam,lifting_beam,rocker_plate,padeye,eyebolt,hoist_ring,beam_point" doc:"What it is."`
+	Kind        string   `json:"kind" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,adjuster,swivel,sheave_block,spreader_beam,lifting_beam,lifting_device,rocker_plate,padeye,eyebolt,hoist_ring,beam_point" doc:"What it is."`
 	Where       string   `json:"where" doc:"The leg, legs or support it works in."`
 	Split       string   `json:"split" enum:"settled_by_statics,settled_by_stiffness" doc:"What settles its share of the load; load_bound_n exists for settled_by_stiffness only."`
 	RiggingN    float64  `json:"rigging_n" doc:"Weight of the part itself and of the rigging below it, as far as its mass is given; held in load_n and load_bound_n. Zero for an attachment."`

@@ -10,6 +10,7 @@ import (
 	"liftlint/internal/gear"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
 )
 
 // Envelope is how the load hangs at the corners of what the plan gives
@@ -351,8 +352,10 @@ func lengthTolerances(legs []Leg) []float64 {
 	var list []float64
 	for _, leg := range legs {
 		sum := 0.0
-		for _, s := range SlingsOf(leg.Leg) {
-			sum += float64(*s.LengthTolerance)
+		for _, s := range AllSlingsOf(leg.Leg) {
+			if t := lengthTolerance(s); t != nil {
+				sum += float64(*t)
+			}
 		}
 		list = append(list, sum)
 	}
@@ -363,12 +366,35 @@ func lengthTolerances(legs []Leg) []float64 {
 // of their length.
 func allLengthTolerances(legs []Leg) bool {
 	for _, leg := range legs {
-		slings := SlingsOf(leg.Leg)
-		if len(slings) == 0 || slices.ContainsFunc(slings, func(s *gear.WireRopeSling) bool { return s.LengthTolerance == nil }) {
+		slings := AllSlingsOf(leg.Leg)
+		if len(slings) == 0 || slices.ContainsFunc(slings, func(s gear.Item) bool { return lengthTolerance(s) == nil }) {
 			return false
 		}
 	}
 	return true
+}
+
+// lengthTolerance is that of a sling; nil where the plan gives none, and of a
+// grommet, which has none.
+func lengthTolerance(item gear.Item) *quantity.Length {
+	switch s := item.(type) {
+	case *gear.WireRopeSling:
+		return s.LengthTolerance
+	case *gear.TagRatedSling:
+		return s.LengthTolerance
+	}
+	return nil
+}
+
+// AllSlingsOf lists the slings of a leg of any kind, from the top down.
+func AllSlingsOf(leg plan.Leg) []gear.Item {
+	var list []gear.Item
+	for _, u := range leg.Down {
+		if gear.IsSling(u.Item) {
+			list = append(list, u.Item)
+		}
+	}
+	return list
 }
 
 // SlingsOf lists the wire rope slings of a leg, from the top down.

@@ -3,7 +3,6 @@ package hang
 import (
 	"strings"
 
-	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
@@ -29,7 +28,7 @@ func PartsOf(leg plan.Leg) []plan.Use {
 }
 
 // routeOf adds the parts of a leg up, bearing point to bearing point. Only
-// ropes give: the stretch of parts in a row adds, so 1/k is the sum of L/EA.
+// slings give: the stretch of parts in a row adds, so 1/k is the sum of L/EA.
 // openM stands for the length of a sling that has none, unless it is nil.
 func routeOf(leg plan.Leg, openM *float64) Route {
 	var r Route
@@ -37,33 +36,28 @@ func routeOf(leg plan.Leg, openM *float64) Route {
 	for _, u := range PartsOf(leg) {
 		base := u.Item.Base()
 		length, field := u.Item.Bearing()
-		rope, isRope := ropeIn(u.Item)
-		if length == nil && isRope {
+		sling := gear.IsSling(u.Item)
+		if length == nil && sling {
 			lacking++
 			r.open = base
 			if openM != nil {
 				length = (*quantity.Length)(openM)
 			}
 		}
-		if gear.IsSling(u.Item) && !isRope { // never a guess: shares between unlike legs hang on it
-			r.StiffNeeds = append(r.StiffNeeds, input(base.Pointer, "kind", base.ID+"'s stretch under load, which is worked out for wire rope only"))
-		}
-		if isRope && rope.Diameter == nil {
-			r.StiffNeeds = append(r.StiffNeeds, input(base.Pointer, "diameter", base.ID+"'s diameter"))
-		}
+		stiffnessN, needs := stiffnessOf(u.Item, leg)
+		r.StiffNeeds = append(r.StiffNeeds, needs...)
 		if length == nil {
 			r.Needs = append(r.Needs, input(base.Pointer, field, base.ID+"'s "+strings.ReplaceAll(field, "_", " ")))
 			continue
 		}
 		m := float64(*length)
-		if isRope && leg.Doubled {
+		if sling && leg.Doubled {
 			m /= 2
 		}
 		r.LengthM += m
-		if !isRope || rope.Diameter == nil {
-			continue
+		if stiffnessN > 0 {
+			give += m / stiffnessN
 		}
-		give += m / (partsOf(u.Item, leg) * capacity.AxialStiffnessN(float64(*rope.Diameter), rope.Core))
 	}
 	if lacking != 1 {
 		r.open = nil
@@ -83,18 +77,6 @@ func ropeIn(item gear.Item) (gear.Rope, bool) {
 		return x.Rope, true
 	}
 	return gear.Rope{}, false
-}
-
-// partsOf is the number of ropes side by side between two bearings.
-func partsOf(item gear.Item, leg plan.Leg) float64 {
-	parts := 1.0
-	if _, endless := item.(*gear.Grommet); endless {
-		parts = 2
-	}
-	if leg.Doubled {
-		parts *= 2
-	}
-	return parts
 }
 
 // heightOf adds up what hangs plumb below a support before its legs, and what
