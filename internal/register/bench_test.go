@@ -67,7 +67,8 @@ func mustColumns(t testing.TB, text string) *Columns {
 //	            8.9 million allocations in all; a process that reads it and
 //	            prints one item: 2.6 s of both cores' time, 400 to 430 MB
 //	            resident (two shared, busy cores). Whole schemas for each row
-//	            took twice that, and new nodes for each row half as much again.
+//	            took twice the time, new nodes for each row half as much memory
+//	            again.
 func BenchmarkTable(b *testing.B) {
 	src := []byte(large(100_000))
 	columns := mustColumns(b, largeColumns)

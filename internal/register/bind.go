@@ -33,8 +33,6 @@ type target struct {
 	words  map[string]string
 }
 
-func (t target) pointer() string { return "/" + strings.Join(t.steps, "/") }
-
 // binding is a table's columns, bound to the fields they fill.
 type binding struct {
 	columns *Columns // nil: the heads are fields
@@ -95,17 +93,10 @@ func (b *binding) register() {
 
 // specs are the entries by their heads.
 func (x *binder) specs(name string, heads []string, row int) map[string]Column {
-	specs := map[string]Column{}
 	if x.columns == nil {
-		for _, h := range heads {
-			steps := stepsOf(h)
-			p := "/" + strings.Join(steps, "/")
-			if _, leaf := x.leaf(steps); leaf && !x.taken[p] {
-				specs[h], x.taken[p] = Column{Head: h, Field: h}, true
-			}
-		}
-		return specs
+		return x.fieldHeads(name, heads, row)
 	}
+	specs := map[string]Column{}
 	for i, c := range x.columns.Columns {
 		at := fmt.Sprintf("/columns/%d", i)
 		if _, twice := specs[c.Head]; twice {
@@ -121,14 +112,38 @@ func (x *binder) specs(name string, heads []string, row int) map[string]Column {
 		x.column(at, c)
 	}
 	for i, f := range x.columns.Fixed {
-		at := fmt.Sprintf("/fixed/%d", i)
-		if field, ok := x.field(at, f.Field); ok && f.Field == "kind" && !slices.Contains(x.v.GearKinds(), f.Value) {
-			x.add(at+"/value", "%s is no kind of gear; there are %s", quote(f.Value), quoteAll(x.v.GearKinds()))
-		} else if ok && len(field.Words) > 0 && !slices.Contains(field.Words, f.Value) {
-			x.add(at+"/value", "%s is none of %s", quote(f.Value), quoteAll(field.Words))
+		x.fixed(fmt.Sprintf("/fixed/%d", i), f)
+	}
+	return specs
+}
+
+// fieldHeads takes heads that are names of fields for entries of their own.
+func (x *binder) fieldHeads(name string, heads []string, row int) map[string]Column {
+	specs := map[string]Column{}
+	for i, h := range heads {
+		steps := stepsOf(h)
+		if _, leaf := x.leaf(steps); !leaf {
+			continue
+		}
+		if p := "/" + strings.Join(steps, "/"); x.taken[p] {
+			x.problems = append(x.problems, Problem{ID: Heads, Place: Place{File: name, Row: row, Column: i + 1, Head: h}, Message: "this field has a column already; rename one of them"})
+		} else {
+			specs[h], x.taken[p] = Column{Head: h, Field: h}, true
 		}
 	}
 	return specs
+}
+
+// fixed sees that a value for all rows is one that its field takes.
+func (x *binder) fixed(at string, f FixedValue) {
+	field, ok := x.field(at, f.Field)
+	switch {
+	case !ok:
+	case f.Field == "kind" && !slices.Contains(x.v.GearKinds(), f.Value):
+		x.add(at+"/value", "%s is no kind of gear; there are %s", quote(f.Value), quoteAll(x.v.GearKinds()))
+	case len(field.Words) > 0 && !slices.Contains(field.Words, f.Value):
+		x.add(at+"/value", "%s is none of %s", quote(f.Value), quoteAll(field.Words))
+	}
 }
 
 func count(list []string, of string) int {
@@ -182,6 +197,9 @@ func (x *binder) column(at string, c Column) {
 		allowed = x.v.GearKinds()
 	}
 	for i, w := range c.Words {
+		if slices.ContainsFunc(c.Words[:i], func(o Word) bool { return o.Says == w.Says }) {
+			x.add(fmt.Sprintf("%s/words/%d/says", at, i), "%s has a meaning already", quote(w.Says))
+		}
 		if len(allowed) > 0 && !slices.Contains(allowed, w.Means) {
 			x.add(fmt.Sprintf("%s/words/%d/means", at, i), "%s is none of %s", quote(w.Means), quoteAll(allowed))
 		}

@@ -106,14 +106,6 @@ func (c *Columns) heads() map[string]bool {
 	return all
 }
 
-func (c *Columns) headList() []string {
-	var all []string
-	for _, col := range c.Columns {
-		all = append(all, col.Head)
-	}
-	return all
-}
-
 // stepsOf takes a field such as inspections.2.date apart. Entries of lists are
 // counted from one there and from zero here; an inspection without a number is
 // the first.

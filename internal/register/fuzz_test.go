@@ -72,6 +72,9 @@ func FuzzTable(f *testing.F) {
 				sound(t, err)
 				continue
 			}
+			if lost := lostCells(table, table.rows); len(lost) > 0 {
+				t.Fatalf("lost: %q", lost)
+			}
 			files, err := table.YAML()
 			if err != nil {
 				t.Fatal(err)

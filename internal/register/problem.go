@@ -67,14 +67,6 @@ func (ps Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-// orNil is the problems as an error; nil without any.
-func (ps Problems) orNil() error {
-	if len(ps) == 0 {
-		return nil
-	}
-	return ps
-}
-
 // sorted puts problems in order and cuts a long list short; total is how many
 // there were.
 func sorted(ps Problems, total int) Problems {

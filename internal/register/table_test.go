@@ -138,6 +138,17 @@ func TestHeadsAreFields(t *testing.T) {
 	}
 }
 
+// TestFieldHeadTwice: no cell is dropped for another of the same field.
+func TestFieldHeadTwice(t *testing.T) {
+	for _, heads := range []string{"number,kind,serial,serial", "number,kind,inspections.date,inspections.1.date"} {
+		_, err := mustReader(t).ReadTable("gear.csv", []byte(heads+"\nA,hook,1,2\n"), nil)
+		var ps Problems
+		if !errors.As(err, &ps) || ps[0].ID != Heads || ps[0].Place.String() != "gear.csv#cell=1,4" {
+			t.Error(err)
+		}
+	}
+}
+
 // TestHeadless: a column without a head is kept by its number, and told of.
 func TestHeadless(t *testing.T) {
 	table := mustTable(t, "number,kind,,\nSH-1,shackle,,\nSH-2,shackle,, red \n", nil)
@@ -334,6 +345,7 @@ func TestBadColumns(t *testing.T) {
 		{"field: serial", "field: serial, dates: day_first", "no day"},
 		{"field: serial", "field: serial, decimal: comma", "no number"},
 		{"field: kind", "field: kind, words: [{says: a, means: rope}]", "none of"},
+		{"field: serial", "field: serial, words: [{says: a, means: b}, {says: a, means: c}]", "a meaning already"},
 		{"  - {head: No., field: number}\n", "", "no column has the field `number`"},
 		{"  - {head: Type, field: kind}\n", "", "under `fixed`"},
 		{"liftlint: 1", "liftlint: 2", `must be "1"`},
