@@ -127,6 +127,9 @@ func TestLiftingBeam(t *testing.T) {
 	f := arrangement(t, onePin, "CENTER", "0")
 	near(t, "bending", figure(t, f, "beam/LB", "bending_nm"), 6000*gravity*3/4, 100)
 	near(t, "compression", figure(t, f, "beam/LB", "compression_n"), 0, 10)
+	// What hangs from its ends bends it there, and not in its middle.
+	f = arrangement(t, onePin, "CENTER", "0", "id: D1, "+thickRope, "id: D1, "+heavy("500 kg"), "id: D2, "+thickRope, "id: D2, "+heavy("500 kg"))
+	near(t, "bending with heavy drops", figure(t, f, "beam/LB", "bending_nm"), (3000+500)*gravity*1.5, 100)
 	const e = 0.05
 	f = arrangement(t, onePin, "CENTER", fmt.Sprint(e))
 	near(t, "tilt of the beam", figure(t, f, "beam/LB", "tilt_deg"), math.Atan(e/(0.5+0.2))*180/math.Pi, 0.05)
@@ -409,6 +412,7 @@ rigging:
 	near(t, "tilt", figure(t, f, "load", "tilt_deg"), 0, 0.05)
 	near(t, "hook above the points", figure(t, f, "load", "hook_above_points_m"), 4, 0.02)
 	near(t, "level length", figure(t, f, "leg/hook/1", "level_length_m"), 5, 0.02)
+	testOpenAboveABeam(t)
 	waits := labels(lacks(t, arrangementWaiting(t, plan, "height_above_datum: 5 m, ", ""), "leg/hook/1", "tension_n"))
 	if !strings.Contains(waits, "S1's length") {
 		t.Errorf("without the height it waits for %q", waits)
@@ -419,4 +423,17 @@ func arrangementWaiting(t testing.TB, text string, pairs ...string) *facts.Facts
 	t.Helper()
 	f, _ := computeText(t, changed(t, text, pairs...))
 	return f
+}
+
+// testOpenAboveABeam: the hook stands plumb over the load of 3 t at x = 3.9 m and the
+// beam of 2.5 t at 3 m together, at (3 x 3.9 + 2.5 x 3) / 5.5 m.
+func testOpenAboveABeam(t *testing.T) {
+	t.Helper()
+	f := arrangement(t, underSpreader, "mass: 8 t\n  center_of_gravity: {x: 2 m", "mass: 3 t\n  center_of_gravity: {x: 2.9 m", "mass: 1 t, rated", "mass: 2.5 t, rated",
+		"id: T1, "+thickRope+", length: 4 m", "id: T1, "+thickRope, "id: T2, "+thickRope+", length: 4 m", "id: T2, "+thickRope,
+		"{from: hook, legs", "{from: hook, height_above_datum: 7 m, legs")
+	x := (3*2.9 + 2.5*2) / 5.5
+	near(t, "first sling", figure(t, f, "leg/hook/1", "length_needed_m"), math.Hypot(x, 3), 0.01)
+	near(t, "second sling", figure(t, f, "leg/hook/2", "length_needed_m"), math.Hypot(4-x, 3), 0.01)
+	near(t, "tilt", figure(t, f, "load", "tilt_deg"), 0, 0.1)
 }

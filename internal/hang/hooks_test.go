@@ -9,7 +9,7 @@ import (
 // onTwoHooks is a girder on two hooks, each over its point.
 const onTwoHooks = `load:
   mass: 20 t
-  intended_attitude: {pitch: 0 deg}
+  intended_attitude: {roll: 0 deg}
   center_of_gravity: {x: 8 m, y: 0 m, z: -1 m}
   attachments:
     - {id: W, kind: padeye, x: 0 m, y: 0 m, z: 0 m}
@@ -29,7 +29,7 @@ func TestHooksAreRaisedUntilLevel(t *testing.T) {
 	w := 20000 * gravity
 	for _, pitch := range []float64{0, 3, -5} {
 		for _, length := range []float64{6, 4, 9.5} {
-			l := hung(t, onTwoHooks, "id: S2, THICK, length: 6 m", fmt.Sprintf("id: S2, THICK, length: %g m", length), "pitch: 0 deg", fmt.Sprintf("pitch: %g deg", pitch))
+			l := hung(t, onTwoHooks, "id: S2, THICK, length: 6 m", fmt.Sprintf("id: S2, THICK, length: %g m", length), "roll: 0 deg", fmt.Sprintf("pitch: %g deg", pitch))
 			p := &l.Positions[0]
 			near(t, "tilt", p.Balance.Bodies[0].TiltDeg, 0, 1e-3)
 			// About the line of the points the center of gravity lies 1 m deep.

@@ -55,15 +55,17 @@ func (y *layout) addBeams(m *mechanics.Model) {
 		y.beam[i] = len(m.Bodies)
 		mass := float64(*b.Item.Mass)
 		moment := r3.Scale(mass, centerOf(b))
+		var lumps []mechanics.Lump
 		for n, s := range y.lift.plan.Supports {
 			if y.lift.bodyOf(s.Point) == i+1 && y.inUse[n] && !y.knotted(n) {
 				below := massOf(s.By) + y.legsMass(n)
+				lumps = append(lumps, mechanics.Lump{MassKg: below, At: vector(s.Point.At)})
 				mass += below
 				moment = r3.Add(moment, r3.Scale(below, vector(s.Point.At)))
 			}
 		}
 		m.Bodies = append(m.Bodies, mechanics.Body{
-			Name: b.Item.ID, MassKg: mass, CenterOfGravity: r3.Scale(1/mass, moment), Intended: y.beamAt[i].attitude,
+			Name: b.Item.ID, MassKg: mass, CenterOfGravity: r3.Scale(1/mass, moment), Lumps: lumps, Intended: y.beamAt[i].attitude,
 		})
 	}
 }

@@ -215,7 +215,7 @@ func (y *layout) placeHook(h int) {
 	if len(ends) == 0 {
 		return
 	}
-	var from r3.Vec // plumb over the center of gravity, which is the origin
+	from := y.centerOfAll()
 	if len(y.hooks()) > 1 {
 		from = y.over(support, ends, lengths)
 	}
@@ -225,6 +225,30 @@ func (y *layout) placeHook(h int) {
 	}
 	from.Z = y.height(support, from, ends, lengths)
 	y.hookAt[h] = from
+}
+
+// centerOfAll is the center of gravity of the load, which is the origin, and the
+// beams with what hangs from them, while all are held as intended: what a sole hook
+// stands plumb over.
+func (y *layout) centerOfAll() r3.Vec {
+	mass := y.lift.mass
+	var moment r3.Vec
+	for i, b := range y.lift.plan.Beams {
+		if !y.beamAt[i].placed {
+			continue
+		}
+		own := float64(*b.Item.Mass)
+		mass += own
+		moment = r3.Add(moment, r3.Scale(own, r3.Add(y.beamAt[i].origin, y.beamAt[i].attitude.World(centerOf(b)))))
+		for n, s := range y.lift.plan.Supports {
+			if s.Point != nil && s.Point.Beam == b.Item && y.inUse[n] {
+				below := massOf(s.By) + y.legsMass(n)
+				mass += below
+				moment = r3.Add(moment, r3.Scale(below, y.point(s.Point)))
+			}
+		}
+	}
+	return r3.Scale(1/mass, moment)
 }
 
 // findOpen finds the length that each sling without one needs, to reach from

@@ -25,12 +25,21 @@ type Body struct {
 	MassKg float64
 	// CenterOfGravity in body axes, meters.
 	CenterOfGravity r3.Vec
+	// Lumps are parts of MassKg, counted in CenterOfGravity too, that sit at points:
+	// rigging that hangs from a beam. They matter to the forces inside a body alone.
+	Lumps []Lump
 	// Intended is the attitude at which the body is meant to hang.
 	Intended Attitude
 	// Point is a ring, a link or a knot that only gathers lines: no size, and no
 	// attitude. All anchors on it and its center of gravity stand at its origin,
 	// and Intended is zero.
 	Point bool
+}
+
+// Lump is a mass at a point of a body, in body axes.
+type Lump struct {
+	MassKg float64
+	At     r3.Vec
 }
 
 // Attitude turns body axes into world axes, as a unit quaternion. The zero

@@ -30,8 +30,8 @@ type beamForce struct {
 
 // SectionForces cuts a body, taken as a beam along the axis (a direction in body
 // axes) through the point at, everywhere across and adds up what the part toward
-// the axis' tail passes on to the rest: the pulls of the lines, and the body's own
-// weight, all of it at its center of gravity. Where the axis has no direction
+// the axis' tail passes on to the rest: the pulls of the lines, its lumps' weight
+// where they are, and what is left of its weight at the center of gravity of that. Where the axis has no direction
 // every figure is +Inf.
 func SectionForces(m Model, o Options, b *Balance, body int, at, axis r3.Vec) Section {
 	if length := r3.Norm(axis); !(length > 0) || !finite(length) || !finiteVec(at) {
@@ -71,7 +71,16 @@ func beamForces(m Model, o Options, b *Balance, body int, at, axis r3.Vec) []bea
 	}
 	is := &m.Bodies[body]
 	eachPull(m, b, body, add)
-	add(is.CenterOfGravity, b.Bodies[body].Attitude.Body(r3.Vec{Z: -is.MassKg * o.GravityMS2}))
+	weight := func(massKg float64) r3.Vec { return b.Bodies[body].Attitude.Body(r3.Vec{Z: -massKg * o.GravityMS2}) }
+	rest, moment := is.MassKg, r3.Scale(is.MassKg, is.CenterOfGravity)
+	for _, lump := range is.Lumps {
+		add(lump.At, weight(lump.MassKg))
+		rest -= lump.MassKg
+		moment = r3.Sub(moment, r3.Scale(lump.MassKg, lump.At))
+	}
+	if rest > 0 {
+		add(r3.Scale(1/rest, moment), weight(rest))
+	}
 	slices.SortStableFunc(forces, func(a, b beamForce) int { return cmp.Compare(a.at, b.at) })
 	return forces
 }

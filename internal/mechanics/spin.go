@@ -1,6 +1,7 @@
 package mechanics
 
 import (
+	"math"
 	"slices"
 
 	"gonum.org/v1/gonum/spatial/r3"
@@ -119,10 +120,14 @@ func (s *system) partOf(b int, e end, idle []bool) (part []int, hung bool) {
 	return part, hung
 }
 
+// samePlumbM is how far hooks may stand beside each other, in meters, to count as one
+// above the other.
+const samePlumbM = 1e-6
+
 // turnsWith says whether a turn about the vertical through e leaves f in place:
 // the same point, or hooks one above the other.
 func (f end) turnsWith(e end) bool {
-	return f == e || f.body == World && e.body == World && f.at.X == e.at.X && f.at.Y == e.at.Y
+	return f == e || f.body == World && e.body == World && math.Hypot(f.at.X-e.at.X, f.at.Y-e.at.Y) <= samePlumbM
 }
 
 // points lists where lines hold body b, from its center of gravity.

@@ -29,6 +29,9 @@ func (l *linker) hooksAndPhases(root fields) {
 		l.released(f.of("released"))
 	}
 	l.releasedThroughout(root.of("phases").items())
+	if pitch := root.of("load").of("intended_attitude").of("pitch"); pitch.exists() && root.of("phases").exists() {
+		l.faultWith(WrongPart, pitch.node, "each phase says at which pitch the load is meant to hang: leave this one out, or the phases", "the phases", root.of("phases").node.Place.Value)
+	}
 }
 
 // releasedThroughout reports a hook that carries in no phase.
