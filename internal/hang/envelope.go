@@ -188,6 +188,8 @@ func (e *Envelope) stretch(pos *Position, m mechanics.Model, change []float64, n
 		}
 		return false
 	}
+	e.inside(pos, m, result.Balance)
+	e.hooks(pos, result.Balance)
 	for i, n := range pos.layout.line {
 		if n >= 0 {
 			e.LengthN[i] = max(e.LengthN[i], result.Balance.Lines[n].TensionN)
@@ -319,9 +321,39 @@ func (p *Position) worstLengths(tolerances []float64) [][]float64 {
 			}
 			best[i] = -worst[i]
 		}
-		list = append(list, worst, best)
+		list = append(list, p.flipped(worst, j), best)
 	}
 	return list
+}
+
+// mostFlips is how often all legs are tried the other way.
+const mostFlips = 3
+
+// flipped turns the length of one leg after another the other way as long as that
+// pulls leg j the more: where legs go slack, what each does alone does not tell.
+func (p *Position) flipped(change []float64, j int) []float64 {
+	pull := func(change []float64) float64 {
+		if effect := p.effectOf(change); effect != nil {
+			return effect[j]
+		}
+		return math.Inf(1) // does not hang so: the corner itself is to tell
+	}
+	best := pull(change)
+	for range mostFlips {
+		moved := false
+		for i := range change {
+			change[i] = -change[i]
+			if is := pull(change); is > best {
+				best, moved = is, true
+			} else {
+				change[i] = -change[i]
+			}
+		}
+		if !moved {
+			break
+		}
+	}
+	return change
 }
 
 // effectOf is by how much each leg's force grows with a change of lengths; nil

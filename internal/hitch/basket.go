@@ -102,12 +102,18 @@ func (s Section) riseRound(to Point) (half, bool) {
 	return half{contact: Point{r * sin, -r * cos}, roundM: r * turned, turnedRad: turned}, turned > 0 && turned < math.Pi
 }
 
-// riseBox leaves at the lower right corner for a support beside the box, and
-// at the upper right one for a support above it. No other way goes up.
+// alongSide is how far inside the side of a box a support may stand, as a share of
+// its half width, for a part to count as running along that side: rounding may not
+// say at which corner the load is held.
+const alongSide = 1e-6
+
+// riseBox leaves at the lower right corner for a support beside the box or straight
+// over its side, and at the upper right one for a support above it. No other way
+// goes up.
 func (s Section) riseBox(to Point) (half, bool) {
 	w, h := s.WidthM/2, s.HeightM/2
 	switch {
-	case to.Y >= w:
+	case to.Y >= w*(1-alongSide):
 		return half{Point{w, -h}, w, math.Atan2(to.Z+h, to.Y-w), 1}, to.Z > -h
 	case to.Z > h:
 		return half{Point{w, h}, w + s.HeightM, math.Atan2(to.Z-h, to.Y-w), 2}, true
