@@ -34,6 +34,7 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 	}
 	all := w.pullOf(a, legs)
 	p.LoadN, p.LoadBoundN, p.JudgedBy = plus(all.judgedN, p.RiggingN), plus(all.boundN, p.RiggingN), all.by
+	p.Phase = w.samePhase(legs)
 	for _, i := range legs {
 		w.copyGaps(w.hung.Legs[i].Leg, p)
 	}

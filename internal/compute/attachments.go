@@ -28,6 +28,7 @@ func (w *work) attachment(a *plan.Attachment) {
 		Kind:                   a.Kind,
 		Legs:                   len(legs),
 		PullN:                  w.pullOf(a, legs).judgedN,
+		Phase:                  w.samePhase(legs),
 		OnBeam:                 a.Beam != nil,
 		RatedToHorizontalGiven: a.RatedToFromHorizontal != nil,
 		RatedToHorizontalDeg:   number(a.RatedToFromHorizontal),

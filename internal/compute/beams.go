@@ -1,6 +1,8 @@
 package compute
 
 import (
+	"math"
+
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
 )
@@ -22,6 +24,7 @@ func (w *work) beams() {
 			w.insideBeam(i, b, &f)
 		}
 		w.heldAgainstRated(b, &f)
+		w.designOf(b, &f)
 		w.unposed(f.Key, absent(f, "tilt_deg", "compression_n", "bending_nm", "top_angle_from_horizontal_deg")...)
 		if w.steady() && w.hung.Failed() != nil {
 			w.explain(f.Key, w.notAtWorst(), absent(f, "tilt_deg", "compression_n", "bending_nm")...)
@@ -70,6 +73,48 @@ func (w *work) heldAgainstRated(b plan.Beam, f *facts.Beam) {
 	if f.LeastTopAngleGiven && f.TopAngleDeg != nil {
 		f.TopAngleTooFlatDeg = ptr(max(0, *f.LeastTopAngleDeg-*f.TopAngleDeg))
 	}
+}
+
+// designOf sets what the plan says of how a beam is made and was tried, and how
+// far its points lie apart.
+func (w *work) designOf(b plan.Beam, f *facts.Beam) {
+	f.CategoryGiven, f.SpanGiven = b.Item.Category != "", b.Item.SpanRatedFor != nil
+	if t := b.Item.ProofTest; t != nil {
+		f.ProofTestGiven, f.ProofTestDated, f.ProofTestRatio = true, t.Date != nil, number(t.Load)
+		w.wait(f.Key, []facts.Input{input(t.Pointer, "load", "the load of "+b.Item.ID+"'s proof test")}, absent(*f, "proof_test_ratio")...)
+	}
+	f.SpanM = w.span(b, f)
+	if f.SpanM != nil && f.SpanGiven {
+		f.SpanRatio = ptr(*f.SpanM / float64(*b.Item.SpanRatedFor))
+	}
+}
+
+// span is how far the two points of a beam lie apart that lie the furthest apart.
+func (w *work) span(b plan.Beam, f *facts.Beam) *float64 {
+	fields := []string{"span_m"}
+	if f.SpanGiven {
+		fields = append(fields, "span_over_rated_ratio")
+	}
+	most, known := 0.0, true
+	for i, p := range b.Points {
+		for _, c := range p.Lacks {
+			w.wait(f.Key, []facts.Input{input(p.Pointer, c, p.ID+"'s "+c)}, fields...)
+			known = false
+		}
+		for _, q := range b.Points[:i] {
+			if p.At != nil && q.At != nil {
+				most = max(most, apartM(*p.At, *q.At))
+			}
+		}
+	}
+	if !known {
+		return nil
+	}
+	return &most
+}
+
+func apartM(a, b plan.Point) float64 {
+	return math.Hypot(math.Hypot(float64(a.X-b.X), float64(a.Y-b.Y)), float64(a.Z-b.Z))
 }
 
 // waitForBeam says why ratios of a beam that is rated are absent.

@@ -65,10 +65,12 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []hang.Trouble) {
 	w.hooks()
 	w.gear()
 	w.ropes()
+	w.grommets()
 	w.legs() // before all that the legs pull on
 	w.attachments()
 	w.parts()
 	w.mostUsed() // after all parts
+	w.margins()
 	w.bridles()
 	w.fits()
 	w.gathers()

@@ -1,6 +1,10 @@
 package compute_test
 
-import "liftlint/internal/facts"
+import (
+	"slices"
+
+	"liftlint/internal/facts"
+)
 
 // gearConcernsNot lists the optional fields of gear, ropes and bridles that do
 // not concern a record.
@@ -22,6 +26,14 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "rated_against", "rope_like_it")
 	case "gear.rated_over_strongest_ratio":
 		return !in(r, "rated_against", "strongest_rope")
+	case "gear.choker_over_vertical_ratio":
+		return !shownOnTag(r, "choker_rated_load")
+	case "gear.basket_over_vertical_ratio":
+		return !shownOnTag(r, "basket_rated_load")
+	case "ropes.component_diameter_m":
+		return in(r, "body", "single_part")
+	case "ropes.body_over_components_agrees":
+		return !in(r, "body", "multi_part")
 	case "bridles.legs_on_tag":
 		return in(r, "legs_on_tag_given", false)
 	case "bridles.intermediate_over_leg_ratio", "bridles.weakest_intermediate_link":
@@ -32,4 +44,10 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return in(r, "legs", 1)
 	}
 	return false
+}
+
+// shownOnTag reports whether the tag of a sling can be read and shows a field.
+func shownOnTag(r facts.View, field string) bool {
+	shows, _ := r.Field("tag.shows")
+	return in(r, "tag.state", "legible") && in(r, "kind", slingKinds...) && slices.Contains(shows.([]string), field)
 }

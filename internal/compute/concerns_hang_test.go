@@ -11,6 +11,7 @@ var slingKinds = []any{"wire_rope_sling", "grommet", "chain_sling", "web_sling",
 func arrangedConcernsNot(r facts.View, field string) bool {
 	switch field {
 	case "loads.phase", "hooks.phase", "hooks.lean_phase", "beams.phase", "legs.tension_phase", "legs.flattest_phase", "legs.slack_phase",
+		"legs.judged_phase", "parts.phase", "attachments.phase", "hitches.phase", "hitches.lean_phase",
 		"legs.level_length_m":
 		return true
 	case "gear.outside_range_m":
@@ -27,6 +28,16 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		return in(r, "least_top_angle_given", false)
 	case "hitches.perimeter_d", "hitches.choke_angle_deg", "hitches.choke_lands":
 		return !in(r, "kind", "choke")
+	case "hitches.edge_sharp":
+		return !in(r, "on", "body_with_corners") || in(r, "sling_kind", "mesh_sling")
+	case "beams.proof_test_ratio":
+		return in(r, "proof_test_given", false)
+	case "beams.span_over_rated_ratio":
+		return in(r, "span_rated_for_given", false)
+	case "grommets.splice_from_bearing_d":
+		return in(r, "splice_given", false) || in(r, "hitch", "choke")
+	case "grommets.lower_bend_d":
+		return !in(r, "hitch", "straight")
 	case "hitches.force_ratio":
 		return !in(r, "kind", "basket")
 	case "hitches.friction_holds_ratio", "hitches.slips_ratio", "hitches.friction_needed_over_given_ratio":

@@ -161,7 +161,8 @@ func TestTransformerOnTwo(t *testing.T) {
 // gravity is 6.8 m along the axis and on it, the tail padeye 12.5 m along and 1.4 m
 // above it. At the pitch a the level ways are 6.8 cos a and 12.5 cos a + 1.4 sin a:
 // the tail carries their ratio, 54.4 % level, and nothing upright. Upright each
-// head leg pulls half, 1.35 m from the beam's middle: W/2 1.35 m = 229.6 kN m.
+// head leg pulls half, 1.35 m from the beam's middle, and its sling and two shackles
+// of 72 kg together hang there too: (W/2 + 72 kg g) 1.35 m = 230.5 kN m.
 func TestVessel(t *testing.T) {
 	w := 34680 * gravity
 	tail := func(deg float64) float64 {
@@ -171,7 +172,7 @@ func TestVessel(t *testing.T) {
 	f := example(t, "vessel-reviewed").facts(t)
 	near(t, "tail, level", figure(t, f, "position/level/tail/1", "tension_n"), tail(0), 50)
 	near(t, "tail, turned by 45 deg", figure(t, f, "position/turning at 45 deg/tail/1", "tension_n"), tail(45), 100)
-	near(t, "bending of the beam", figure(t, f, "beam/LB1", "bending_nm"), w/2*1.35, 1000)
+	near(t, "bending of the beam", figure(t, f, "beam/LB1", "bending_nm"), (w/2+72*gravity)*1.35, 300)
 }
 
 // TestVesselTail: as first drawn the tail sling, rated for 18.5 t, is over its rated

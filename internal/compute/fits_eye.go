@@ -59,16 +59,18 @@ func (w *work) over(where string, s *gear.WireRopeSling, end string, e gear.Eye,
 
 // bend adds to an eye what depends on the rope's diameter.
 func (w *work) bend(f *facts.Fit, s *gear.WireRopeSling, e gear.Eye) {
-	fields := []string{"rope_diameter_m", "bend_d"}
+	fields := []string{"rope_diameter_m"}
 	if f.ThimbleSizeGiven {
 		fields = append(fields, "thimble_over_rope_ratio")
 	}
+	// D/d of a braided sling goes by its component, what passes by its body.
+	size := sizeOf(s)
+	f.BendD = ratio(f.BodyWidthM, w.take(f.Key, s.Pointer, size, "bend_d"))
 	f.RopeDiameterM = number(s.Diameter)
 	if f.RopeDiameterM == nil {
 		w.wait(f.Key, diameterNeed(s), fields...)
 		return
 	}
-	f.BendD = ratio(f.BodyWidthM, f.RopeDiameterM)
 	f.ThimbleOverRopeRatio = ratio(number(e.ThimbleSize), f.RopeDiameterM)
 }
 

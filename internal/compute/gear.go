@@ -32,6 +32,8 @@ func (w *work) gear() {
 		w.own(&g, item)
 		w.tag(&g, item)
 		w.holdAgainstRope(&g, item)
+		w.overVertical(&g, item)
+		g.LookedOver, g.FaultsSeen = seenOn(item)
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)
 	}
@@ -108,6 +110,19 @@ func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
 			w.wait(g.Key, []facts.Input{input(x.Pointer, of.field, x.ID+"'s "+of.label)}, "outside_range_m")
 		}
 	}
+}
+
+// seenOn is what the plan says is seen on a sling.
+func seenOn(item gear.Item) (lookedOver bool, faults []string) {
+	switch x := item.(type) {
+	case *gear.WireRopeSling:
+		return x.LookedOver, x.FaultsSeen
+	case *gear.Grommet:
+		return x.LookedOver, x.FaultsSeen
+	case *gear.TagRatedSling:
+		return x.LookedOver, x.FaultsSeen
+	}
+	return false, nil
 }
 
 func eyeKinds(s *gear.WireRopeSling) []string {

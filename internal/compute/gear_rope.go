@@ -1,6 +1,8 @@
 package compute
 
 import (
+	"slices"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
@@ -14,31 +16,42 @@ const (
 )
 
 // holdAgainstRope holds what the item's own tag rates one leg for against the
-// strength of its ropes. Of a bridle the weakest leg counts.
+// strength of its slings. Of a bridle the weakest leg counts.
 func (w *work) holdAgainstRope(g *facts.Gear, item gear.Item) {
 	g.RatedAgainst = againstNone
 	rated := w.ratedByOwnTag(item)
-	slings := slingsUnderTag(item)
-	if rated == nil || len(slings) == 0 { // a bridle of chain has no rope
+	if rated == nil {
+		return
+	}
+	var all []believed
+	for _, s := range underTag(item) {
+		b := w.believe(s)
+		if all = append(all, b); b.against == againstNone {
+			return
+		}
+	}
+	if len(all) == 0 {
 		return
 	}
 	g.RatedAgainst = strongestRope
-	for _, s := range slings {
-		if against(s, w.cond.BridlePractice) == ropeLikeIt {
-			g.RatedAgainst = ropeLikeIt
-		}
+	if slices.ContainsFunc(all, func(b believed) bool { return b.against == ropeLikeIt }) {
+		g.RatedAgainst = ropeLikeIt
 	}
-	ratio, needs, reason := w.ratedOverRope(*rated, slings)
+	most := overBelieved(*rated, all)
 	field := "rated_over_strongest_ratio"
 	if g.RatedAgainst == ropeLikeIt {
-		field = "rated_over_believable_ratio"
-		g.RatedRatio = ratio
+		field, g.RatedRatio = "rated_over_believable_ratio", most
 	} else {
-		g.RatedOverBestRatio = ratio
+		g.RatedOverBestRatio = most
 	}
-	w.wait(g.Key, needs, field)
-	if reason.Text != "" {
-		w.explain(g.Key, reason, field)
+	if most != nil {
+		return
+	}
+	for _, b := range all {
+		w.wait(g.Key, b.needs, field)
+	}
+	if len(w.out.Gaps[facts.GapKey{Key: g.Key, Field: field}].Inputs) == 0 {
+		w.explain(g.Key, facts.Reason{Text: "what a sling like " + g.ID + " can be rated for is not known"}, field)
 	}
 }
 
@@ -49,40 +62,29 @@ func (w *work) ratedByOwnTag(item gear.Item) *float64 {
 	if item.Base().Tag == nil {
 		return nil
 	}
-	switch x := item.(type) {
-	case *gear.WireRopeSling:
-		return w.oneLegRating(x).ratedN
-	case *gear.Bridle:
-		if _, used := w.supportOf(x); used {
-			return w.bridleRating(x).ratedN
+	if b, ok := item.(*gear.Bridle); ok {
+		if _, used := w.supportOf(b); used {
+			return w.bridleRating(b).ratedN
 		}
+		return nil
+	}
+	if gear.IsSling(item) {
+		return w.oneLegRating(item).ratedN
 	}
 	return nil
 }
 
-// ratedOverRope is the rating of one leg over what the weakest of the slings can
-// be rated for.
-func (w *work) ratedOverRope(ratedN float64, slings []*gear.WireRopeSling) (*float64, []facts.Input, facts.Reason) {
-	var ratio *float64
-	var needs []facts.Input
-	for _, s := range slings {
-		lacks := strengthNeeds(s, w.cond.BridlePractice)
-		needs = append(needs, lacks...)
-		if len(lacks) > 0 {
-			continue
+// overBelieved is the rating of one leg over what the weakest of the slings can
+// be rated for; nil unless that is known of all.
+func overBelieved(ratedN float64, all []believed) *float64 {
+	most := 0.0
+	for _, b := range all {
+		if b.ratedN <= 0 {
+			return nil
 		}
-		most, ok := ratedMost(s, w.cond.BridlePractice)
-		if !ok || !s.OfOneRope() { // the tables are for one rope of that diameter
-			return nil, nil, facts.Reason{Text: "what a sling of " + s.ID + "'s rope can be rated for is not known"}
-		}
-		if ratio == nil || ratedN/most > *ratio {
-			ratio = ptr(ratedN / most)
-		}
+		most = max(most, ratedN/b.ratedN)
 	}
-	if len(needs) > 0 {
-		return nil, needs, facts.Reason{}
-	}
-	return ratio, nil, facts.Reason{}
+	return &most
 }
 
 // against tells whether a sling is held against rope like it: its grade is

@@ -258,21 +258,26 @@ func (w *work) describeLegAtWorst(i int, f *facts.Leg) {
 	if w.hung.Failed() != nil {
 		return
 	}
-	f.TensionAtWorstN = ptr(0.0)
+	f.TensionAtWorstN, f.JudgedPhase = ptr(0.0), f.TensionPhase
 	for _, p := range w.hung.Positions {
 		if e := p.Worst; e.OwnN[i] > *f.TensionAtWorstN {
-			f.TensionAtWorstN, f.WorstCorner = ptr(e.OwnN[i]), word(e.OwnAt[i])
+			f.TensionAtWorstN, f.WorstCorner, f.JudgedPhase = ptr(e.OwnN[i]), word(e.OwnAt[i]), phaseOf(p)
 		}
 	}
 	if f.Split == settledByStiffness {
-		f.TensionBoundN, f.BoundBy = w.boundOf(i)
+		f.TensionBoundN, f.BoundBy, _ = w.boundOf(i)
 	}
 }
 
 // boundOf is the most that a leg can be made to carry, and by which differences
 // of length; nil where it can't be told in some phase.
-func (w *work) boundOf(i int) (*float64, *string) {
-	most, by := 0.0, "any_lengths"
+func (w *work) boundOf(i int) (boundN *float64, by, phase *string) {
+	most, how := 0.0, "any_lengths"
+	raise := func(p hang.Position, n float64) {
+		if n > most {
+			most, phase = n, phaseOf(p)
+		}
+	}
 	for _, p := range w.hung.Positions {
 		line := p.Line(i)
 		if line == nil {
@@ -284,14 +289,15 @@ func (w *work) boundOf(i int) (*float64, *string) {
 		bounded := line.Bound.Meaning == mechanics.AnySplit || line.Bound.Meaning == mechanics.Determinate && !p.Dependent(group)
 		switch {
 		case p.Worst.Lengths && len(group) >= splitLegs:
-			most, by = max(most, p.Worst.LengthN[i], p.Worst.OwnN[i]), "length_tolerance"
+			raise(p, max(p.Worst.LengthN[i], p.Worst.OwnN[i]))
+			how = "length_tolerance"
 		case bounded && !math.IsInf(p.Worst.BoundN[i], 0):
-			most = max(most, p.Worst.BoundN[i])
+			raise(p, p.Worst.BoundN[i])
 		default:
-			return nil, nil
+			return nil, nil, nil
 		}
 	}
-	return &most, &by
+	return &most, &how, phase
 }
 
 // share is a leg's own force over the mean of all that hold the same body.

@@ -24,22 +24,25 @@ func (w *work) hitches() {
 func (w *work) hitch(i int, leg hang.Leg) {
 	sling := lastOf(leg.Leg)
 	f := facts.Hitch{
-		Record:     facts.Record{Key: "hitch/" + leg.ID, At: at(leg.End.Pointer)},
-		ID:         leg.ID,
-		Sling:      sling.Base().ID,
-		SlingKind:  string(sling.Base().Kind),
-		Kind:       hitchOf(leg.End.Kind),
-		Turns:      1,
-		EndsApart:  leg.End.Second != nil || leg.End.UpTo != nil && *leg.End.UpTo != leg.Support,
-		Surface:    "none",
-		LegsOnLoad: w.legsOnLoad(),
-		LoadTilts:  w.tilted(),
+		SoftenerSecured: "none",
+		Record:          facts.Record{Key: "hitch/" + leg.ID, At: at(leg.End.Pointer)},
+		ID:              leg.ID,
+		Sling:           sling.Base().ID,
+		SlingKind:       string(sling.Base().Kind),
+		PinIn:           pinIn(leg.End, len(leg.Down) > 0 && isShackle(leg.Down[len(leg.Down)-1])),
+		Kind:            hitchOf(leg.End.Kind),
+		Turns:           1,
+		EndsApart:       leg.End.Second != nil || leg.End.UpTo != nil && *leg.End.UpTo != leg.Support,
+		Surface:         "none",
+		LegsOnLoad:      w.legsOnLoad(),
+		LoadTilts:       w.tilted(),
 	}
 	w.goesRound(leg, &f)
 	bend := w.bentRound(leg)
 	f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
 	over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
 	f.BodyOverRopeRatio = ratio(over, w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio"))
+	w.sharp(sling, leg, &f)
 	switch leg.End.Kind {
 	case plan.Choke:
 		w.choke(i, leg, &f)
@@ -50,6 +53,43 @@ func (w *work) hitch(i int, leg hang.Leg) {
 		w.lean(i, leg, &f)
 	}
 	w.out.Document.Hitches = append(w.out.Document.Hitches, f)
+}
+
+// sharp tells whether the corners that a sling bears on are sharp for it.
+func (w *work) sharp(sling gear.Item, leg hang.Leg, f *facts.Hitch) {
+	kind := sling.Base().Kind
+	if leg.End.Round == nil || leg.End.Round.Body.Round || kind == gear.MeshSlingKind {
+		return
+	}
+	if f.BodyOverRopeRatio == nil {
+		w.out.Gaps.CopyTo(f.Key, "body_over_rope_ratio", f.Key, "edge_sharp")
+		return
+	}
+	_, blunt, _ := capacity.EdgeFactor(capacity.Kind(kind), *f.BodyOverRopeRatio/2, 1)
+	f.EdgeSharp = ptr(!blunt)
+}
+
+// pinIn is what the pin of the shackle that closes a choke is in.
+func pinIn(e plan.End, shackled bool) string {
+	if e.Kind != plan.Choke || !shackled {
+		return "none"
+	}
+	return orNotGiven(e.PinIn)
+}
+
+func isShackle(u plan.Use) bool { return u.Item.Base().Kind == gear.ShackleKind }
+
+// softenerSecured says whether what softens edges is kept in its place.
+func softenerSecured(r *plan.Round) string {
+	switch {
+	case !r.Softened:
+		return "none"
+	case r.SoftenerSecured == nil:
+		return notGiven
+	case *r.SoftenerSecured:
+		return "yes"
+	}
+	return "no"
 }
 
 func (w *work) legsOnLoad() int {
@@ -76,6 +116,7 @@ func (w *work) goesRound(leg hang.Leg, f *facts.Hitch) {
 	}
 	f.Round, f.On, f.Turns = r.Body.ID, "body_with_corners", r.Turns
 	f.EdgesProtected, f.HeldAgainstSliding = r.Softened, r.HeldBy != ""
+	f.SoftenerSecured = softenerSecured(r)
 	if f.BodyLengthM = number(r.Body.Length); f.BodyLengthM == nil {
 		w.wait(f.Key, []facts.Input{input(r.Body.Pointer, "length", r.Body.ID+"'s length")}, "body_length_m")
 	}
@@ -127,7 +168,7 @@ func (w *work) choke(i int, leg hang.Leg, f *facts.Hitch) {
 	r := leg.End.Round
 	f.ChokeAngleGiven = r.ChokeAngle != nil
 	w.perimeter(leg, f)
-	f.ChokeAngleDeg = w.chokeAngle(i, r)
+	f.ChokeAngleDeg, f.Phase = w.chokeAngle(i, r)
 	w.unposed(f.Key, absent(*f, "choke_angle_deg", "choke_lands")...)
 	if w.steady() {
 		w.chokeLands(i, leg, f)
@@ -136,9 +177,9 @@ func (w *work) choke(i int, leg hang.Leg, f *facts.Hitch) {
 
 // chokeAngle is the least angle of a choke in any phase, in degrees; nil where it is
 // not known how the load hangs.
-func (w *work) chokeAngle(i int, r *plan.Round) *float64 {
+func (w *work) chokeAngle(i int, r *plan.Round) (angleDeg *float64, phase *string) {
 	if !w.steady() {
-		return nil
+		return nil, nil
 	}
 	set := hang.NaturalChokeDeg
 	if r.ChokeAngle != nil {
@@ -152,10 +193,12 @@ func (w *work) chokeAngle(i int, r *plan.Round) *float64 {
 				// The choke of a round body turns with the pull across it.
 				pull[1], up = 0, math.Hypot(pull[1], pull[2])
 			}
-			least = min(least, hitch.ChokeAngleDeg(pull[0], pull[1], up, set))
+			if angle := hitch.ChokeAngleDeg(pull[0], pull[1], up, set); angle < least || phase == nil {
+				least, phase = min(least, angle), phaseOf(p)
+			}
 		}
 	}
-	return &least
+	return &least, phase
 }
 
 // chokeLands tells whether the choke bears on plain rope: the loop has to be longer
@@ -258,15 +301,21 @@ func (w *work) basket(i int, f *facts.Hitch) {
 		if less := min(a, b); less > 0 {
 			force = min(mostRatio, max(a, b)/less)
 		}
+		judged := round && known
+		if force > *f.ForceRatio && !judged || f.Phase == nil {
+			f.Phase = phaseOf(p)
+		}
 		f.ForceRatio = ptr(max(*f.ForceRatio, force))
-		if !round || !known {
+		if !judged {
 			continue
 		}
 		holds := hitch.HoldsRatio(mu, p.TurnedRad(i))
 		if f.HoldsRatio == nil || holds < *f.HoldsRatio {
 			f.HoldsRatio = &holds
 		}
-		f.SlipsRatio = ptr(max(value(f.SlipsRatio), force/holds))
+		if force/holds > value(f.SlipsRatio) {
+			f.SlipsRatio, f.Phase = ptr(force/holds), phaseOf(p)
+		}
 	}
 }
 
@@ -292,7 +341,9 @@ func (w *work) lean(i int, leg hang.Leg, f *facts.Hitch) {
 	f.LeanDeg = ptr(0.0)
 	for _, p := range w.hung.Positions {
 		for _, pull := range p.BodyAxes(i) {
-			f.LeanDeg = ptr(max(*f.LeanDeg, hitch.SideLeanDeg(pull[0], pull[2])))
+			if lean := hitch.SideLeanDeg(pull[0], pull[2]); lean > *f.LeanDeg || f.LeanPhase == nil {
+				f.LeanDeg, f.LeanPhase = ptr(max(lean, *f.LeanDeg)), phaseOf(p)
+			}
 		}
 	}
 	if !basket {

@@ -93,8 +93,8 @@ func TestBridleOfChain(t *testing.T) {
 		near(t, key, figure(t, f, "bridle/B1", key), figure(t, rope, "bridle/B1", key), 1e-12)
 	}
 	near(t, "spread", figure(t, f, "bridle/B1", "length_spread_d"), 0, 1e-12)
-	if got, _ := find(t, f, "gear/B1").Field("rated_against"); got != "nothing" {
-		t.Errorf("held against %v", got)
+	if got, _ := find(t, f, "gear/B1").Field("rated_against"); got != "strongest_rope" {
+		t.Errorf("chain of no grade is held against %v", got)
 	}
 	f, _ = v.drop("gear/4/size").compute(t)
 	if got := labels(lacks(t, f, "bridle/B1", "length_spread_d")); got != "S1's size `size` at #/gear/4" {

@@ -2,6 +2,7 @@ package compute
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"liftlint/internal/capacity"
@@ -63,6 +64,26 @@ func steels(leg plan.Leg) (named int, mixed bool) {
 		first = steel
 	}
 	return named, mixed
+}
+
+// swivelInLine tells whether a swivel lets an ordinary rope in a leg unlay: one that
+// turns under load, beside a sling of one rope of six or eight strands.
+func swivelInLine(leg plan.Leg) string {
+	ordinary := slices.ContainsFunc(hang.SlingsOf(leg), func(s *gear.WireRopeSling) bool {
+		return s.OfOneRope() && !slices.Contains(rotationResistant, s.Class)
+	})
+	state := "no"
+	for _, u := range hang.PartsOf(leg) {
+		x, ok := u.Item.(*gear.InLine)
+		switch {
+		case !ordinary || !ok || x.Kind != gear.SwivelKind:
+		case x.TurnsUnderLoad == nil && state == "no":
+			state = notGiven
+		case x.TurnsUnderLoad != nil && *x.TurnsUnderLoad:
+			return "load_bearing"
+		}
+	}
+	return state
 }
 
 func steelOf(item gear.Item) string {

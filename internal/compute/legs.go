@@ -48,6 +48,7 @@ func (w *work) legs() {
 		w.band(leg, &f)
 		w.tagAngle(leg, &f)
 		f.SteelsNamed, f.SteelsMixed = steels(leg)
+		f.SwivelInLine = swivelInLine(leg)
 		w.explainLeg(i, f)
 		if leg.End.Attachment != nil {
 			w.relate(f.Key, leg.End.Attachment.Pointer, "the attachment")
@@ -146,9 +147,10 @@ func (w *work) count(i int, f *facts.Leg) {
 	decides := w.decides(i)
 	switch {
 	case decides == Bound && f.TensionBoundN == nil:
-		f.TensionJudgedN, f.JudgedBy = nil, nil
+		f.TensionJudgedN, f.JudgedBy, f.JudgedPhase = nil, nil, nil
 	case decides == Bound && *f.TensionBoundN > *f.TensionJudgedN:
 		f.TensionJudgedN, f.JudgedBy = f.TensionBoundN, ptr("bound")
+		_, _, f.JudgedPhase = w.boundOf(i)
 	case decides.legs() > 0:
 		w.countLegs(i, f, decides.legs())
 	}
@@ -158,6 +160,7 @@ func (w *work) count(i int, f *facts.Leg) {
 // slack leg counts too: a few millimeters can tighten it.
 func (w *work) countLegs(i int, f *facts.Leg, legs int) {
 	counted := 0.0
+	var phase *string
 	for _, p := range w.hung.Positions {
 		line := p.Line(i)
 		if line == nil {
@@ -165,16 +168,19 @@ func (w *work) countLegs(i int, f *facts.Leg, legs int) {
 		}
 		group := p.Group(i)
 		for _, run := range line.Runs {
-			counted = max(counted, capacity.CountedShareN(upN(p, group), min(legs, p.Distinct(group))*len(line.Runs), run.AngleFromHorizontalDeg))
+			n := capacity.CountedShareN(upN(p, group), min(legs, p.Distinct(group))*len(line.Runs), run.AngleFromHorizontalDeg)
+			if !(n <= counted) { // so that one that is no number stays
+				counted, phase = n, phaseOf(p)
+			}
 		}
 	}
 	if math.IsInf(counted, 0) || math.IsNaN(counted) {
-		f.TensionJudgedN, f.JudgedBy = nil, nil
+		f.TensionJudgedN, f.JudgedBy, f.JudgedPhase = nil, nil, nil
 		return
 	}
 	f.TensionCountedN = &counted
 	if counted > *f.TensionJudgedN {
-		f.TensionJudgedN, f.JudgedBy = ptr(counted), ptr("legs_counted")
+		f.TensionJudgedN, f.JudgedBy, f.JudgedPhase = ptr(counted), ptr("legs_counted"), phase
 	}
 }
 

@@ -109,7 +109,7 @@ func (w *work) carriesAll(p *facts.Part, support int) {
 		}
 		return
 	}
-	p.LoadN, p.JudgedBy = w.heldN(support)
+	p.LoadN, p.JudgedBy, p.Phase = w.heldN(support)
 	p.LoadN = plus(p.LoadN, p.RiggingN)
 	w.unheld(p, support)
 }
@@ -128,10 +128,10 @@ func (w *work) unheld(p *facts.Part, support int) {
 // heldN is the most that the legs of a support pull together: what stiffness
 // shares out among them adds up to the same. Of a hook it is the force on it; the
 // most at any corner.
-func (w *work) heldN(support int) (*float64, *string) {
+func (w *work) heldN(support int) (heldN *float64, judgedBy, phase *string) {
 	s := w.plan.Supports[support]
 	if !w.steady() || w.hung.Failed() != nil {
-		return nil, nil
+		return nil, nil, nil
 	}
 	most := 0.0
 	by := "own_force"
@@ -139,13 +139,17 @@ func (w *work) heldN(support int) (*float64, *string) {
 		if p.Worst.Corners > 0 {
 			by = "own_force_at_worst"
 		}
+		held := 0.0
 		if s.Hook >= 0 {
-			most = max(most, p.Worst.HookN[s.Hook])
-			continue
+			held = p.Worst.HookN[s.Hook]
+		} else {
+			held = p.TogetherN(w.legsOfSupport(support), func(i int) float64 { return p.Worst.OwnN[i] })
 		}
-		most = max(most, p.TogetherN(w.legsOfSupport(support), func(i int) float64 { return p.Worst.OwnN[i] }))
+		if held > most || phase == nil {
+			most, phase = max(most, held), phaseOf(p)
+		}
 	}
-	return &most, &by
+	return &most, &by, phase
 }
 
 // beamPart is a beam as a whole: all that hangs from it against its rated load.
@@ -153,21 +157,28 @@ func (w *work) beamPart(b *gear.Beam) {
 	p := itemPart(plan.Use{Pointer: b.Pointer, Item: b}, w.legNames(w.legsHolding(b)))
 	p.Split = settledByStatics
 	sum, by := ptr(0.0), ptr("own_force")
+	phases := map[string]bool{}
 	for i, s := range w.plan.Supports {
 		if s.Point == nil || s.Point.Beam != b {
 			continue
 		}
 		p.RiggingN += massKg(usesOf(s)) * quantity.StandardGravity
-		held, how := w.heldN(i)
+		held, how, phase := w.heldN(i)
 		if held == nil {
 			sum, by = nil, nil
 			w.unheld(&p, i)
 			break
 		}
 		sum = ptr(*sum + *held)
+		if p.Phase = phase; phase != nil {
+			phases[*phase] = true
+		}
 		if *how != "own_force" {
 			by = how
 		}
+	}
+	if sum == nil || len(phases) != 1 {
+		p.Phase = nil // none, or no single one
 	}
 	p.LoadN, p.JudgedBy = plus(sum, p.RiggingN), by
 	w.rate(&p, b)
@@ -254,6 +265,7 @@ func (w *work) intermediatePart(support int, s plan.Support, k int) {
 	}
 	p.RiggingN = massKg(below) * quantity.StandardGravity
 	p.LoadN, p.JudgedBy = w.togetherN(legs)
+	p.Phase = w.samePhase(legs)
 	p.LoadN = plus(p.LoadN, p.RiggingN)
 	if p.Split == settledByStiffness {
 		p.LoadBoundN = plus(w.togetherBoundN(support, k, legs), p.RiggingN)
@@ -292,7 +304,7 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 	}
 	p.RiggingN = massKg(leg.Down[n:]) * quantity.StandardGravity
 	f := w.out.Document.Legs[i]
-	p.JudgedBy = f.JudgedBy
+	p.JudgedBy, p.Phase = f.JudgedBy, f.JudgedPhase
 	p.LoadN, p.LoadBoundN = plus(f.TensionJudgedN, p.RiggingN), plus(f.TensionBoundN, p.RiggingN)
 	w.copyGaps(leg, p)
 	w.rateInLeg(i, leg, u.Item, &p)

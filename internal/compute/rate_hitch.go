@@ -70,7 +70,7 @@ func (w *work) rateChoke(i int, item gear.Item, p *facts.Part) {
 	if !w.rateBy(p, w.hitchTag(item, "choker_rated_load")) {
 		return
 	}
-	angle := w.chokeAngle(i, w.hung.Legs[i].End.Round)
+	angle, _ := w.chokeAngle(i, w.hung.Legs[i].End.Round)
 	if angle == nil {
 		w.unratedAsUsed(p)
 		w.unposed(p.Key, "hitch_ratio", "rated_load_n", "used_ratio")

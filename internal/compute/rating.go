@@ -9,6 +9,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
 )
 
 func ratingInput(pointer, owner, field string) facts.Input {
@@ -213,6 +214,14 @@ func (w *work) flatterFactor(support int) facts.Factor {
 		}
 	}
 	return worst
+}
+
+// newtons is a load as a force; nil where it is not given.
+func newtons(l *quantity.Load) *float64 {
+	if l == nil {
+		return nil
+	}
+	return ptr(l.Newtons)
 }
 
 func sine(deg float64) float64 { return math.Sin(deg * math.Pi / 180) }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 )
@@ -41,7 +42,58 @@ func (w *work) rope(s *gear.WireRopeSling, inBridle bool) facts.Rope {
 	r.TemperatureGiven, r.LowestC, r.HighestC = w.temperature()
 	w.wait(r.Key, diameterNeed(s), absent(r, "diameter_m")...)
 	w.clearRope(&r, s)
+	w.body(&r, s)
 	return r
+}
+
+// body sets how the body of a sling is made, and whether its diameters agree.
+func (w *work) body(r *facts.Rope, s *gear.WireRopeSling) {
+	r.Body = string(makeOf(s))
+	if least, ok := w.leastClearM(s); ok && s.Diameter != nil {
+		r.LeastClearRopeD = ptr(least / float64(*s.Diameter))
+	}
+	needs := diameterNeed(s)
+	if s.Body == gear.MultiPart && s.Component == nil {
+		needs = append(needs, componentNeed(s))
+	}
+	w.wait(r.Key, needs, absent(*r, "least_clear_rope_d")...)
+	if s.OfOneRope() {
+		return
+	}
+	if r.ComponentM = number(s.Component); r.ComponentM == nil {
+		w.wait(r.Key, []facts.Input{componentNeed(s)}, "component_diameter_m")
+	}
+	if s.Body == gear.MultiPart {
+		w.bodyAgrees(r, s, needs)
+	}
+}
+
+// leastClearM is the least length of plain rope by the practice of the profile.
+func (w *work) leastClearM(s *gear.WireRopeSling) (float64, bool) {
+	return capacity.LeastClearRopeM(makeOf(s), termination(s.Upper), termination(s.Lower), value(number(s.Diameter)), value(number(s.Component)), w.cond.BridlePractice)
+}
+
+func (w *work) bodyAgrees(r *facts.Rope, s *gear.WireRopeSling, needs []facts.Input) {
+	if s.Parts == nil {
+		needs = append(needs, input(s.Pointer, "parts", s.ID+"'s number of parts"))
+	}
+	if len(needs) > 0 {
+		w.wait(r.Key, needs, "body_over_components_agrees")
+		return
+	}
+	agrees, known := capacity.BraidBodyAgrees(float64(*s.Diameter), float64(*s.Component), *s.Parts)
+	switch {
+	case !known:
+		r.BodyAgrees = ptr("lay_up_not_known")
+	case agrees:
+		r.BodyAgrees = ptr("yes")
+	default:
+		r.BodyAgrees = ptr("no")
+	}
+}
+
+func componentNeed(s *gear.WireRopeSling) facts.Input {
+	return input(s.Pointer, "component_diameter", s.ID+"'s component diameter")
 }
 
 // rotationResistant are the classes whose layers of strands are laid against

@@ -9,6 +9,7 @@ type Attachment struct {
 	OnBeam     bool     `json:"on_beam" doc:"Whether it is a point of a beam, and not of the load."`
 	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
 	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its legs put on it, their forces added up as if they pulled one way."`
+	Phase      *string  `json:"phase,omitempty" doc:"The phase in which that is greatest; absent where its legs pull the most in several. Concerns a lift in phases."`
 	RatedLoadN *float64 `json:"rated_load_n,omitempty" doc:"What it is rated for as marked. Does not concern an insert, which has a breaking load."`
 
 	PullAngleFromHorizontalDeg *float64 `json:"pull_angle_from_horizontal_deg,omitempty" doc:"The flattest pull of its legs, from the load's own horizontal. Concerns one that a leg goes to."`

@@ -14,6 +14,13 @@ type Beam struct {
 	CompressionRatio   *float64 `json:"compression_over_rated_ratio,omitempty" doc:"That force over what it is rated for. Concerns a beam that is rated so."`
 	BendingRated       bool     `json:"bending_rated" doc:"Whether the plan says what bending moment it is rated for."`
 	BendingRatio       *float64 `json:"bending_over_rated_ratio,omitempty" doc:"Its bending moment over what it is rated for. Concerns a beam that is rated so."`
+	CategoryGiven      bool     `json:"category_given" doc:"Whether the plan gives the category of its design, as marked."`
+	ProofTestGiven     bool     `json:"proof_test_given" doc:"Whether the plan tells of a proof test."`
+	ProofTestDated     bool     `json:"proof_test_dated" doc:"Whether it gives the day of that."`
+	ProofTestRatio     *float64 `json:"proof_test_ratio,omitempty" doc:"Load of the proof test over its rated load. Concerns one with a proof test."`
+	SpanM              *float64 `json:"span_m,omitempty" doc:"Distance of its two points that lie the furthest apart."`
+	SpanGiven          bool     `json:"span_rated_for_given" doc:"Whether the plan says for which span its rated load holds."`
+	SpanRatio          *float64 `json:"span_over_rated_ratio,omitempty" doc:"Its span over that for which its rated load holds. Concerns one that says so."`
 	TopLegs            int      `json:"top_legs" doc:"Number of legs that hold it."`
 	TopAngleDeg        *float64 `json:"top_angle_from_horizontal_deg,omitempty" doc:"Angle of the flattest leg that holds it."`
 	LeastTopAngleGiven bool     `json:"least_top_angle_given" doc:"Whether the plan says how flat those legs may be."`

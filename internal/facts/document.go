@@ -14,6 +14,7 @@ type Document struct {
 	Attachments []Attachment `json:"attachments" doc:"Points on the load that legs can take."`
 	Gear        []Gear       `json:"gear" doc:"Slings and fittings by their number."`
 	Ropes       []Rope       `json:"ropes" doc:"Each wire rope sling that is used: its rope and how it is made."`
+	Grommets    []Grommet    `json:"grommets" doc:"Each grommet that is used, and how it lies on what it bears on."`
 	Bridles     []Bridle     `json:"bridles" doc:"Each bridle that is used: legs and links under one tag."`
 	Legs        []Leg        `json:"legs" doc:"Each leg that carries, from a support to its end, as it hangs."`
 	Parts       []Part       `json:"parts" doc:"Each piece in the way of the force: what it sees and what it may carry."`

@@ -15,7 +15,12 @@ type Hitch struct {
 	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, thickness of a point, or diameter of a sheave."`
 	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the sling is bent round over its own size: that of the body or the sheave, the thickness of a point, or twice the radius of corners; over the diameter of the rope, of a braided sling that of its component, over the size of a chain, or over the thickness of a flat sling."`
 	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in diameters of the finished rope, sizes of the chain or thicknesses of the sling. Concerns a choke."`
+	EdgeSharp           *bool    `json:"edge_sharp,omitempty" doc:"Whether the corners are sharp for such a sling, as they are without protection: for rope and chain under one diameter or size in radius, for fabric under three thicknesses. Concerns a body with corners, and no mesh, of which no source tells."`
 	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`
+	SoftenerSecured     string   `json:"softener_secured" enum:"yes,no,not_given,none" doc:"Whether what softens the edges is kept from falling or slipping away; none where nothing does."`
+	PinIn               string   `json:"pin_in" enum:"eye,running_part,not_given,none" doc:"What the pin of the shackle that closes a choke is in; none where there is none."`
+	Phase               *string  `json:"phase,omitempty" doc:"The phase in which the choke angle is least, or a basket is nearest to slipping or pulls the most unequally. Concerns a lift in phases."`
+	LeanPhase           *string  `json:"lean_phase,omitempty" doc:"The phase in which it leans the most along the body. Concerns a lift in phases."`
 	ChokeAngleDeg       *float64 `json:"choke_angle_deg,omitempty" doc:"Angle between the standing part and the loop: as the plan sets it, and no more than the pull leaves of it; the least in any phase. Concerns a choke."`
 	ChokeAngleGiven     bool     `json:"choke_angle_given" doc:"Whether the plan sets it."`
 	ChokeLands          *string  `json:"choke_lands,omitempty" enum:"on_rope,on_eye_or_splice" doc:"Where the standing part bears in the choke; on_rope too for chain and for slings that are endless. Concerns a choke."`

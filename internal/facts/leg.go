@@ -38,6 +38,9 @@ type Leg struct {
 	TensionCountedN        *float64 `json:"tension_counted_n,omitempty" doc:"Force in it if only as many legs carry as the profile counts, where stiffness settles the split."`
 	TensionJudgedN         *float64 `json:"tension_judged_n,omitempty" doc:"What its parts are judged by: the greatest of its own force, at worst, and of what the profile lets decide besides: the counted force or the bound."`
 	JudgedBy               *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,bound" doc:"Which of these that is."`
+	JudgedPhase            *string  `json:"judged_phase,omitempty" doc:"The phase in which the force that its parts are judged by is greatest. Concerns a lift in phases."`
+	WeakestPart            *string  `json:"weakest_part,omitempty" doc:"Its part that is used the most, its end among them; the first of several. Absent unless that of every part is known."`
+	MarginRatio            *float64 `json:"margin_ratio,omitempty" doc:"What that part has left, 1 being all of its rated load; less than 0 where it is overloaded."`
 	PlanDirectionDeg       *float64 `json:"direction_in_plan_deg,omitempty" doc:"Direction in which it goes down and away from what it hangs from, seen from above: from the load's x axis toward its y axis. 0 for a plumb leg."`
 	PullAlongN             *float64 `json:"pull_along_n,omitempty" doc:"How much it pulls on its end along the x axis of what it holds; the load's own axes, or the beam's."`
 	PullAcrossN            *float64 `json:"pull_across_n,omitempty" doc:"The same along the y axis."`
@@ -50,6 +53,7 @@ type Leg struct {
 	LaysJoined             *string  `json:"lays_joined,omitempty" enum:"alike,unlike" doc:"Whether right- and left-lay slings follow each other. Concerns a leg of two slings and more."`
 	SteelsNamed            int      `json:"steels_named" doc:"Number of its fittings of which the plan names the steel."`
 	SteelsMixed            bool     `json:"steels_mixed" doc:"Whether fittings of unlike series are in it, as far as the plan names their steel."`
+	SwivelInLine           string   `json:"swivel_in_line" enum:"no,load_bearing,not_given" doc:"Whether a swivel that turns under load is in it together with an ordinary rope, which turning unlays; no without either. not_given: a swivel of which the plan does not say whether it turns under load."`
 	TagNamesAngle          bool     `json:"tag_names_angle" doc:"Whether the tag of its bridle rates all legs together at an angle, from which statics leads to others."`
 	TagAngleDeg            *float64 `json:"tag_angle_from_horizontal_deg,omitempty" doc:"That angle. Concerns a leg of such a bridle."`
 	RatedByBand            bool     `json:"rated_by_band" doc:"Whether the tag of its sling or bridle holds for a band of angles, beyond which it may not be used."`

@@ -11,6 +11,7 @@ type Part struct {
 	JudgedBy    *string  `json:"judged_by,omitempty" enum:"own_force,own_force_at_worst,legs_counted,whole_load,bound" doc:"Which force that is: that of its leg with the lengths as given, that of the legs that the profile counts, the most that any lengths can bring about, or the weight of all."`
 	LoadN       *float64 `json:"load_n,omitempty" doc:"Force it is judged by. Of an attachment, that of all its legs, added up as if they pulled one way."`
 	LoadBoundN  *float64 `json:"load_bound_n,omitempty" doc:"The most it can be made to carry by small differences of length, where stiffness settles the split."`
+	Phase       *string  `json:"phase,omitempty" doc:"The phase in which that force is greatest; absent where it is the same in all, or its pieces are greatest in several. Concerns a lift in phases."`
 	MarkedLoadN *float64 `json:"marked_load_n,omitempty" doc:"Its rated load as marked, or as its tag rates it for one leg."`
 	PullOffDeg  *float64 `json:"pull_off_deg,omitempty" doc:"Angle by which the pull on a shackle leans toward an end of its pin, or that on an eyebolt leans from its axis. Concerns those that an attachment holds so that they can't turn into the pull."`
 	Hitch       string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"The hitch of the leg it works in; straight for what works in none, and for a sling above the one that makes the hitch."`

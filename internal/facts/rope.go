@@ -8,6 +8,9 @@ type Rope struct {
 	Described []string `json:"described" enum:"class,construction,core,grade,finish,lay" doc:"What the plan says of the rope besides its diameter."`
 
 	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
+	Body              string   `json:"body" enum:"single_part,multi_part,cable_laid" doc:"How its body is made: of one rope, of parts braided together, of ropes laid round one another."`
+	ComponentM        *float64 `json:"component_diameter_m,omitempty" doc:"Diameter of the rope that its parts are of. Concerns a body of several."`
+	BodyAgrees        *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no,lay_up_not_known" doc:"Whether body and component, as given, can both be right by the number of parts, to 15 %; lay_up_not_known for other numbers than 7 and 9. Concerns a multi-part body."`
 	Core              string   `json:"core" enum:"fiber,iwrc,not_given" doc:"Its core."`
 	MakeKnown         bool     `json:"make_known" doc:"Whether class and lay are given, or one of them settles that it is no sling rope."`
 	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`
@@ -20,6 +23,8 @@ type Rope struct {
 
 	SplicesGiven bool     `json:"splices_given" doc:"Whether the plan gives how long the splice or sleeve at each end is; a socket has none."`
 	ClearRopeD   *float64 `json:"clear_rope_d,omitempty" doc:"Length of plain rope between its splices or sleeves, in rope diameters. Where the length of a splice is not given, the figure with the longest usual one if that leaves 20 or more, or with the shortest if that leaves less than 10; in between it is not known."`
+
+	LeastClearRopeD *float64 `json:"least_clear_rope_d,omitempty" doc:"The least such length by the practice of the profile, in diameters of the finished body too: of a multi-part sling it is counted in those of its component."`
 
 	TemperatureGiven bool     `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
 	LowestC          *float64 `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`

@@ -1,0 +1,40 @@
+package compute_test
+
+import "testing"
+
+// TestGrommetOnItsBearings: 5 m of a body of 40 mm are 125 d (96 are asked for, 29
+// CFR 1910.184(f)(2)); its splice, 1 m below the upper bearing, is 1 m from it and
+// 1.5 m from the lower one, and 0.25 m from the next where it lies double, four
+// times 1.25 m; it bends round a hook of 80 mm and a shackle's bow or pin.
+func TestGrommetOnItsBearings(t *testing.T) {
+	v := rulesBase(t, "two_legs").withSlings(t, asGrommet)
+	f, _ := v.compute(t)
+	near(t, "circumference", figure(t, f, "grommet/S1", "circumference_d"), 125, 1e-9)
+	near(t, "splice", figure(t, f, "grommet/S1", "splice_from_bearing_d"), 25, 1e-9)
+	near(t, "upper bend", figure(t, f, "grommet/S1", "upper_bend_d"), 2, 1e-9)
+	near(t, "lower bend", figure(t, f, "grommet/S1", "lower_bend_d"), 16.0/40, 1e-9)
+	says(t, f, "grommet/S1", "lower_on", "K1's bow")
+	says(t, f, "grommet/S1", "laid", "cable_laid")
+	f, _ = v.set("rigging/0/legs/0/doubled", true).compute(t)
+	near(t, "splice, doubled", figure(t, f, "grommet/S1", "splice_from_bearing_d"), 0.25/0.04, 1e-9)
+	f, _ = v.drop("gear/0/circumference").compute(t)
+	if got := labels(lacks(t, f, "grommet/S1", "splice_from_bearing_d")); got != "S1's circumference `circumference` at #/gear/0" {
+		t.Errorf("waits for %q", got)
+	}
+}
+
+// TestBodyOfSeveralParts: 9 parts of 9.5 mm make 3.61 x 9.5 = 34.3 mm (derived), 34
+// mm agree and 44 mm do not; 40 components of plain rope are asked for (29 CFR
+// 1910.184(f)(2)), here in diameters of the body.
+func TestBodyOfSeveralParts(t *testing.T) {
+	f, _ := rulesBase(t, "two_legs").withSlings(t, braided).compute(t)
+	says(t, f, "rope/S1", "body", "multi_part")
+	says(t, f, "rope/S1", "body_over_components_agrees", "yes")
+	near(t, "least clear rope", figure(t, f, "rope/S1", "least_clear_rope_d"), 40*9.5/34, 1e-6)
+	f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, braided, "diameter: 34 mm, component", "diameter: 44 mm, component")).compute(t)
+	says(t, f, "rope/S1", "body_over_components_agrees", "no")
+	f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, braided, "parts: 9", "parts: 8")).compute(t)
+	says(t, f, "rope/S1", "body_over_components_agrees", "lay_up_not_known")
+	f, _ = rulesBase(t, "two_legs").withSlings(t, ofCable).compute(t)
+	near(t, "cable-laid", figure(t, f, "rope/S1", "least_clear_rope_d"), 10, 1e-9)
+}

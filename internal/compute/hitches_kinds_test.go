@@ -1,0 +1,86 @@
+package compute_test
+
+import "testing"
+
+// TestPinOfAChoke, and what softens edges, as the plan has them.
+func TestPinOfAChoke(t *testing.T) {
+	of := func(end string) string {
+		return changed(t, choked, "PITCH", "0", "STATION", "4", "EYE", "300",
+			"gear:\n", "gear:\n  - {id: K, kind: shackle, inside_length: 60 mm}\n", "down: [C], end: {kind: choke,", "down: [C, K], end: {kind: choke,"+end)
+	}
+	for end, want := range map[string]string{" pin_in: eye,": "eye", " pin_in: running_part,": "running_part", "": "not_given"} {
+		f, _ := computeText(t, of(end))
+		says(t, f, "hitch/hook/1", "pin_in", want)
+	}
+	f, _ := computeText(t, changed(t, choked, "PITCH", "0", "STATION", "4", "EYE", "300"))
+	says(t, f, "hitch/hook/1", "pin_in", "none")
+	says(t, f, "hitch/hook/1", "softener_secured", "none")
+	says(t, f, "hitch/hook/1", "sling_kind", "wire_rope_sling")
+	for given, want := range map[string]string{"softened: true, ": "not_given", "softened: true, softener_secured: true, ": "yes", "softened: true, softener_secured: false, ": "no"} {
+		f, _ := computeText(t, changed(t, inBaskets, "body: pipe", given+"body: pipe"))
+		says(t, f, "hitch/hook/1", "softener_secured", want)
+	}
+}
+
+// TestEdgesThatAreSharp: under one diameter for rope, three thicknesses for fabric;
+// no source tells of mesh.
+func TestEdgesThatAreSharp(t *testing.T) {
+	for _, c := range []struct {
+		sling, radius string
+		want          any // nil: not said
+	}{
+		{"", "19 mm", true}, {"", "20 mm", false},
+		{ofChain, "9 mm", true}, {ofChain, "10 mm", false},
+		{ofWeb, "23 mm", true}, {ofWeb, "24 mm", false},
+		{ofMesh, "24 mm", nil},
+	} {
+		v := parse(t, changed(t, inBaskets, "kind: round, axis: along", "kind: box, axis: along", "diameter: 600 mm", "width: 600 mm, height: 600 mm, edge_radius: "+c.radius))
+		if c.sling != "" {
+			v.withSlings(t, c.sling)
+		}
+		f, _ := v.compute(t)
+		if got, _ := find(t, f, "hitch/hook/1").Field("edge_sharp"); got != c.want {
+			t.Errorf("%s over %s: %v", c.sling, c.radius, got)
+		}
+	}
+}
+
+// TestLegsUnlikeOfOneSupport: a tail of other rope is no unlike leg of the head.
+func TestLegsUnlikeOfOneSupport(t *testing.T) {
+	unlike := func(v tree) any {
+		f, _ := v.compute(t)
+		got, _ := find(t, f, "lift").Field("ropes_unlike")
+		return got
+	}
+	tail := parse(t, changed(t, turnedUp))
+	for i, g := range tail["gear"].([]any) {
+		if item := g.(map[string]any); item["id"] == "S2" {
+			tail.set("gear/"+string(rune('0'+i))+"/diameter", "30 mm")
+		}
+	}
+	if unlike(tail) != false {
+		t.Error("the tail is held against the head")
+	}
+	if unlike(rulesBase(t, "two_legs").set("gear/1/diameter", "16 mm")) != true {
+		t.Error("two diameters on one hook are alike")
+	}
+	chain := map[string]any(parse(t, "{id: S2, kind: chain_sling, length: 2.5 m, size: 10 mm}"))
+	if unlike(rulesBase(t, "two_legs").set("gear/1", chain)) != true {
+		t.Error("rope and chain on one hook are alike")
+	}
+}
+
+// TestDesignOfABeam as the plan tells it, and the span of its outer points.
+func TestDesignOfABeam(t *testing.T) {
+	f := arrangement(t, underSpreader)
+	for field, want := range map[string]any{"category_given": false, "proof_test_given": false, "proof_test_dated": false, "span_rated_for_given": false} {
+		says(t, f, "beam/SB", field, want)
+	}
+	near(t, "span", figure(t, f, "beam/SB", "span_m"), 4, 1e-9)
+	f = arrangement(t, underSpreader, "rated_load: 10 t, rated_comp", "category: B, proof_test: {load: 125 %, date: 2026-03-01}, span_rated_for: 5 m, rated_load: 10 t, rated_comp")
+	for field, want := range map[string]any{"category_given": true, "proof_test_given": true, "proof_test_dated": true, "span_rated_for_given": true} {
+		says(t, f, "beam/SB", field, want)
+	}
+	near(t, "proof test", figure(t, f, "beam/SB", "proof_test_ratio"), 1.25, 1e-9)
+	near(t, "span over rated", figure(t, f, "beam/SB", "span_over_rated_ratio"), 0.8, 1e-9)
+}
