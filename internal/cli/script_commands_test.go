@@ -35,3 +35,24 @@ func repeat(ts *testscript.TestScript, _ bool, args []string) {
 	text := strings.ReplaceAll(args[2], `\n`, "\n")
 	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.Repeat(text, times)), 0o600))
 }
+
+// edit replaces texts in a file wherever they stand: edit FILE OLD NEW...
+func edit(ts *testscript.TestScript, _ bool, args []string) {
+	text := ts.ReadFile(args[0])
+	for i := 1; i < len(args); i += 2 {
+		if !strings.Contains(text, args[i]) {
+			ts.Fatalf("%s has no %q", args[0], args[i])
+		}
+		text = strings.ReplaceAll(text, args[i], args[i+1])
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(text), 0o600))
+}
+
+// join writes files one behind the other: join TO FROM...
+func join(ts *testscript.TestScript, _ bool, args []string) {
+	var text strings.Builder
+	for _, from := range args[1:] {
+		text.WriteString(ts.ReadFile(from))
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(text.String()), 0o600))
+}

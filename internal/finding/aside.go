@@ -15,17 +15,17 @@ const (
 // all the same.
 type Aside struct {
 	Means      Means
-	Reason     string
-	By         string // who asks for it; empty in a baseline
+	Reason     string // why; these four are empty in a baseline
+	By         string // who asks for it
 	ApprovedBy string
-	Until      string          // the last day it holds, as year-month-day; empty in a baseline
+	Until      string          // the last day it holds, as year-month-day
 	Place      source.Location // where it is said
 }
 
 // Words tell who set a finding aside, until when, and why.
 func (a Aside) Words() string {
 	if a.Means == ByBaseline {
-		return a.Reason
+		return "from " + a.Place.File
 	}
 	return "by " + a.By + ", approved by " + a.ApprovedBy + ", until " + a.Until + ": " + a.Reason
 }

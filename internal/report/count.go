@@ -8,7 +8,8 @@ import (
 // Counts are the sums over plans.
 type Counts struct {
 	Plans, Judged, NotValid, NotChecked int // every plan is one of the three
-	Errors, Warnings, Notes             int
+	Errors, Warnings, Notes             int // findings that count
+	Waived, Known                       int // findings set aside by a waiver, and by the baseline
 	NotJudged                           int // subjects of rules that could not be judged
 }
 
@@ -41,7 +42,9 @@ func (c *Counts) add(x *lint.Result) {
 	if x == nil {
 		return
 	}
-	for _, f := range x.Findings {
+	c.Waived += len(Waived(x))
+	c.Known += len(Known(x))
+	for _, f := range finding.Counting(x.Findings) {
 		switch f.Severity {
 		case finding.Note:
 			c.Notes++

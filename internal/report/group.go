@@ -16,16 +16,17 @@ const InputMissing = "input/missing"
 type kind struct {
 	severity                    finding.Severity
 	rule, grade, title, sources string
+	aside                       string // how it is set aside; empty where it counts
 }
 
 // Grouped puts findings of one kind and severity together: the worst first, then
 // by the place of the first of each, with what is still to be given at the end
-// of its severity.
+// of its severity, and what is set aside at the end of all.
 func Grouped(list []finding.Finding) [][]finding.Finding {
 	var groups [][]finding.Finding
 	at := map[kind]int{}
 	for _, f := range list {
-		k := kind{f.Severity, f.Rule, f.Grade, f.Title, Sources(f.Citations)}
+		k := kind{f.Severity, f.Rule, f.Grade, f.Title, Sources(f.Citations), aside(f)}
 		i, ok := at[k]
 		if !ok {
 			i = len(groups)
@@ -34,9 +35,23 @@ func Grouped(list []finding.Finding) [][]finding.Finding {
 		groups[i] = append(groups[i], f)
 	}
 	slices.SortStableFunc(groups, func(a, b []finding.Finding) int {
-		return cmp.Or(b[0].Severity.Rank()-a[0].Severity.Rank(), waits(a[0])-waits(b[0]))
+		return cmp.Or(counts(b[0])-counts(a[0]), b[0].Severity.Rank()-a[0].Severity.Rank(), waits(a[0])-waits(b[0]))
 	})
 	return groups
+}
+
+func aside(f finding.Finding) string {
+	if f.Aside == nil {
+		return ""
+	}
+	return f.Word() + " " + f.Aside.Words()
+}
+
+func counts(f finding.Finding) int {
+	if f.Aside == nil {
+		return 1
+	}
+	return 0
 }
 
 func waits(f finding.Finding) int {

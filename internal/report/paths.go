@@ -68,6 +68,11 @@ func (p Paths) result(x *lint.Result, names *strings.Replacer) *lint.Result {
 		f.Message, f.Key = names.Replace(f.Message), names.Replace(f.Key)
 		f.Place.File = p.Relative(f.Place.File)
 		f.Related = slices.Clone(f.Related)
+		if f.Aside != nil {
+			aside := *f.Aside
+			aside.Place.File, aside.Reason = p.Relative(aside.Place.File), names.Replace(aside.Reason)
+			f.Aside = &aside
+		}
 		for k := range f.Related {
 			f.Related[k].Place.File = p.Relative(f.Related[k].Place.File)
 		}
@@ -118,6 +123,9 @@ func placesOf(f finding.Finding) []string {
 	files := []string{f.Place.File}
 	for _, x := range f.Related {
 		files = append(files, x.Place.File)
+	}
+	if f.Aside != nil {
+		files = append(files, f.Aside.Place.File)
 	}
 	return files
 }

@@ -40,11 +40,7 @@ func (r Run) Meaning() string {
 	c := r.Count()
 	switch r.Exit() {
 	case Clean:
-		said := "nothing of severity " + string(r.Threshold()) + " or worse was found"
-		if c.NotJudged > 0 {
-			return fmt.Sprintf("%s, and %d times a rule could not judge", said, c.NotJudged)
-		}
-		return said + " by the checks that were made"
+		return r.cleanWords(c)
 	case Findings:
 		if c.NotValid > 0 {
 			return fmt.Sprintf("%d of %d plans not valid, so that no rule ran on them", c.NotValid, c.Plans)
@@ -54,6 +50,18 @@ func (r Run) Meaning() string {
 		return "something could not be checked"
 	}
 	return "nothing was checked"
+}
+
+// cleanWords never call a plan free of what is only set aside.
+func (r Run) cleanWords(c Counts) string {
+	said, besides := "nothing of severity "+string(r.Threshold())+" or worse was found", ""
+	if aside := c.asideWords(); aside != "" {
+		besides = ", besides " + aside
+	}
+	if c.NotJudged > 0 {
+		return fmt.Sprintf("%s%s, and %d times a rule could not judge", said, besides, c.NotJudged)
+	}
+	return said + " by the checks that were made" + besides
 }
 
 // Exit finds the code. Could not check goes before findings, findings before
@@ -70,7 +78,7 @@ func (r Run) Exit() Exit {
 		if code == Nothing {
 			code = Clean
 		}
-		worst := finding.Worst(x.Findings)
+		worst := finding.Worst(finding.Counting(x.Findings))
 		if x.State == lint.NotValid || worst != "" && worst.AtLeast(r.Threshold()) {
 			code = Findings
 		}

@@ -78,6 +78,9 @@ func Totals(c Counts) string {
 // Found words the findings; that there are none says nothing of the lift.
 func Found(c Counts) string {
 	text := fmt.Sprintf("%s, %s, %s.", Plural(c.Errors, "error"), Plural(c.Warnings, "warning"), Plural(c.Notes, "note"))
+	if aside := c.asideWords(); aside != "" {
+		text += " Besides: " + aside + "."
+	}
 	if c.NotJudged > 0 {
 		text += fmt.Sprintf(" Not judged: %s.", Plural(c.NotJudged, "subject"))
 	}

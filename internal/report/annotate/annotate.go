@@ -37,12 +37,12 @@ func Write(w io.Writer, run report.Run) error {
 // levels are the service's, the worst first.
 func levels() []string { return []string{"error", "warning", "notice"} }
 
-func levelOf(s finding.Severity) string {
-	switch s {
-	case finding.Warning:
-		return "warning"
-	case finding.Note:
+func levelOf(f finding.Finding) string {
+	switch {
+	case f.Aside != nil || f.Severity == finding.Note:
 		return "notice"
+	case f.Severity == finding.Warning:
+		return "warning"
 	}
 	return "error" // a severity that nobody knows is never read as harmless
 }
@@ -83,7 +83,7 @@ func ranked(run report.Run, level string) []note {
 		}
 		nth := map[string]int{}
 		for _, f := range r.Findings {
-			if levelOf(f.Severity) != level {
+			if levelOf(f) != level {
 				continue
 			}
 			n := nth[f.Rule]
@@ -123,10 +123,16 @@ func failures(run report.Run) []note {
 func noteOf(f finding.Finding) note {
 	r := f.Place.Range
 	n := note{file: f.Place.File, line: r.From.Line, column: r.From.Column, title: fmt.Sprintf("%s [%s]", f.Title, f.Rule)}
+	if f.Aside != nil {
+		n.title = fmt.Sprintf("%s %s: %s", f.Word(), f.Severity, n.title)
+	}
 	if r.To.Line == r.From.Line && r.To.Column > r.From.Column {
 		n.endLine, n.endColumn = r.To.Line, r.To.Column-1 // the service counts the last column in
 	}
 	n.message = report.Sentence(cmp.Or(f.Message, f.Title))
+	if f.Aside != nil {
+		n.message += "\n" + report.Sentence(f.Word()+" "+f.Aside.Words())
+	}
 	if f.Remedy != "" {
 		n.message += "\nTo put it right: " + strings.TrimSuffix(f.Remedy, ".") + "."
 	}

@@ -77,7 +77,7 @@ func TestExamples(t *testing.T) {
 			at := fmt.Sprintf("%s:%s:%s", c.properties["file"], c.properties["line"], c.properties["col"])
 			found := false
 			for _, f := range r.Findings {
-				found = found || levelOf(f.Severity) == c.level && report.Place(f.Place) == at && strings.HasPrefix(c.message, report.Sentence(f.Message)) &&
+				found = found || levelOf(f) == c.level && report.Place(f.Place) == at && strings.HasPrefix(c.message, report.Sentence(f.Message)) &&
 					strings.Contains(c.message, report.Sources(f.Citations)) && strings.Contains(c.message, strings.TrimSuffix(f.Remedy, ".")) && c.properties["title"] == f.Title+" ["+f.Rule+"]"
 			}
 			if !found {

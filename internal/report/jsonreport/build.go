@@ -21,7 +21,7 @@ func build(run report.Run) (Report, error) {
 		Caution:  report.Caution,
 		FailOn:   string(run.Threshold()),
 		Exit:     Exit{int(run.Exit()), run.Meaning()},
-		Summary:  Summary{c.Plans, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged},
+		Summary:  Summary{c.Plans, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged, c.Waived, c.Known},
 		Failures: listOf(run.Failures),
 		Plans:    []Plan{},
 	}
@@ -46,6 +46,7 @@ func planOf(x *lint.Result) Plan {
 		Day:      some(x.Day),
 		Settings: each(x.Overrides, func(o policy.Override) Setting { return Setting{o.Rule, o.What, o.From, o.Was, o.Is} }),
 		Findings: each(x.Findings, findingOf),
+		Waivers:  each(report.Waived(x), waiverOf),
 		Checked:  each(x.Checked, checkedOf),
 	}
 }
@@ -64,7 +65,20 @@ func findingOf(f finding.Finding) Finding {
 		Limit:     figureOf(f.Limit),
 		Remedy:    some(f.Remedy),
 		Citations: each(f.Citations, citationOf),
+		SetAside:  setAside(f.Aside),
 	}
+}
+
+func setAside(a *finding.Aside) *SetAside {
+	if a == nil {
+		return nil
+	}
+	return &SetAside{string(a.Means), a.Words(), placeOf(a.Place)}
+}
+
+func waiverOf(f finding.Finding) Waiver {
+	a := f.Aside
+	return Waiver{f.Rule, f.Key, some(f.Grade), a.Reason, a.By, a.ApprovedBy, a.Until, placeOf(a.Place)}
 }
 
 func placeOf(at source.Location) Place {

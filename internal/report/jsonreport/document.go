@@ -29,10 +29,12 @@ type Summary struct {
 	Judged     int `json:"judged" doc:"Plans that rules were put to."`
 	NotValid   int `json:"not_valid" doc:"Plans that could not be understood: no rule ran."`
 	NotChecked int `json:"not_checked" doc:"Plans of which nothing was checked, such as files that could not be read."`
-	Errors     int `json:"errors" doc:"Findings of severity error."`
-	Warnings   int `json:"warnings" doc:"Findings of severity warning."`
-	Notes      int `json:"notes" doc:"Findings of severity note."`
+	Errors     int `json:"errors" doc:"Findings of severity error that count."`
+	Warnings   int `json:"warnings" doc:"Findings of severity warning that count."`
+	Notes      int `json:"notes" doc:"Findings of severity note that count."`
 	NotJudged  int `json:"not_judged" doc:"Subjects of rules that could not be judged."`
+	Waived     int `json:"waived" doc:"Findings set aside by a waiver; not among the errors, warnings and notes."`
+	Known      int `json:"known" doc:"Findings set aside by the baseline; not among the errors, warnings and notes."`
 }
 
 // Plan is what was found in one plan.
@@ -47,6 +49,7 @@ type Plan struct {
 	Day      *string   `json:"day,omitempty" doc:"The day judged for, as year-month-day; absent where it is not known."`
 	Settings []Setting `json:"settings" doc:"What configurations set otherwise than the profile and the rules."`
 	Findings []Finding `json:"findings" doc:"In reading order. An empty list says only that the checks listed as met or broken found nothing."`
+	Waivers  []Waiver  `json:"waivers" doc:"The waivers in force, each of one finding of the list above. One that does not hold is a finding itself."`
 	Checked  []Checked `json:"checked" doc:"Every rule put to the plan, by id; empty unless the state is judged."`
 }
 
@@ -73,6 +76,26 @@ type Finding struct {
 	Limit     *Figure    `json:"limit,omitempty" doc:"What was asked for."`
 	Remedy    *string    `json:"remedy,omitempty" doc:"What would put it right; absent where that was not computed."`
 	Citations []Citation `json:"citations" doc:"On whose authority."`
+	SetAside  *SetAside  `json:"set_aside,omitempty" doc:"Why it does not count for the exit code; absent where it does."`
+}
+
+// SetAside says why a finding does not count.
+type SetAside struct {
+	By    string `json:"by" doc:"By what: a waiver in the plan, or the baseline." enum:"waiver,baseline"`
+	Why   string `json:"why" doc:"By whom, until when and why, in words."`
+	Place Place  `json:"place" doc:"Where that is said."`
+}
+
+// Waiver is one waiver in force.
+type Waiver struct {
+	Rule       string  `json:"rule" doc:"Id of the rule."`
+	Key        string  `json:"key" doc:"The subject: a record's key in the facts."`
+	Grade      *string `json:"grade,omitempty" doc:"The grade found, of rules that have grades."`
+	Reason     string  `json:"reason" doc:"Why it is accepted."`
+	By         string  `json:"by" doc:"Who asks for it."`
+	ApprovedBy string  `json:"approved_by" doc:"Who has approved it."`
+	Until      string  `json:"until" doc:"The last day it holds, as year-month-day."`
+	Place      Place   `json:"place" doc:"Where it stands."`
 }
 
 // Place is a range in a file.

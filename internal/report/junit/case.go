@@ -74,17 +74,23 @@ func titled(rule, title string) testCase {
 }
 
 // found makes a failure of findings at or above the threshold, or where the plan
-// is not valid; below it they are told beside a case that does not fail.
+// is not valid; below it, and where they are set aside, they are told beside a case
+// that does not fail.
 func (c *testCase) found(list []finding.Finding, threshold finding.Severity, always bool) {
 	c.at(list[0])
-	worst := finding.Worst(list)
-	if !always && !worst.AtLeast(threshold) {
+	counting := finding.Counting(list)
+	worst := finding.Worst(counting)
+	if !always && (worst == "" || !worst.AtLeast(threshold)) {
 		c.SystemOut = &output{told(list)}
 		return
 	}
-	message := report.Sentence(list[0].Message)
-	if len(list) > 1 {
-		message += fmt.Sprintf(" And %d more.", len(list)-1)
+	if len(counting) == 0 {
+		counting = list
+	}
+	c.at(counting[0])
+	message := report.Sentence(counting[0].Message)
+	if len(counting) > 1 {
+		message += fmt.Sprintf(" And %d more.", len(counting)-1)
 	}
 	c.Failure = &answer{Message: report.Visible(message), Type: report.Visible(string(worst)), Text: told(list)}
 }
@@ -101,6 +107,9 @@ func told(list []finding.Finding) string {
 			b.WriteString("\n")
 		}
 		fmt.Fprintf(&b, "%s\n", report.Visible(fmt.Sprintf("%s: %s: %s", report.Place(f.Place), f.Severity, report.Sentence(f.Message))))
+		if f.Aside != nil {
+			fmt.Fprintf(&b, "  %s: %s\n", f.Word(), report.Visible(f.Aside.Words()))
+		}
 		if f.Remedy != "" {
 			fmt.Fprintf(&b, "  put it right: %s\n", report.Visible(f.Remedy))
 		}

@@ -97,6 +97,9 @@ func propertiesOf(x *lint.Result) *properties {
 	for _, o := range x.Overrides {
 		p.List = append(p.List, property{"set by " + report.Visible(o.From), report.Visible(fmt.Sprintf("%s, %s: %s instead of %s", o.Rule, o.What, o.Is, o.Was))})
 	}
+	for _, f := range report.Waived(x) {
+		p.List = append(p.List, property{"waived", report.Visible(report.WaiverOf(f))})
+	}
 	if p.List == nil {
 		return nil
 	}

@@ -38,6 +38,9 @@ func Write(w io.Writer, run report.Run) error {
 }
 
 func of(f finding.Finding) string {
+	if f.Aside != nil {
+		return fmt.Sprintf("%s: note: %s %s: %s (%s) [%s]", place(f), f.Word(), severity(f.Severity), message(f), f.Aside.Words(), f.Rule)
+	}
 	return fmt.Sprintf("%s: %s: %s [%s]", place(f), severity(f.Severity), message(f), f.Rule)
 }
 

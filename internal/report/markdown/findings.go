@@ -35,7 +35,11 @@ func (p *page) findings(r *lint.Result) {
 // group shows the first so many of like findings under what they have in common.
 func (p *page) group(r *lint.Result, g []finding.Finding, n int) {
 	f := g[0]
-	head := fmt.Sprintf("- **%s: %s.**", word(f.Severity), Text(short(f.Title)))
+	severity := word(f.Severity)
+	if f.Aside != nil {
+		severity = strings.ToUpper(f.Word()) + " " + severity
+	}
+	head := fmt.Sprintf("- **%s: %s.**", severity, Text(short(f.Title)))
 	if len(g) > 1 {
 		head += " " + report.Plural(len(g), "finding")
 	}

@@ -16,6 +16,9 @@ import (
 func (p *page) verdict(run report.Run) {
 	c := run.Count()
 	words := headline(run)
+	if n := c.Waived + c.Known; n > 0 {
+		words += fmt.Sprintf(", %d set aside", n)
+	}
 	if c.NotJudged > 0 {
 		words += ", " + report.Plural(c.NotJudged, "subject") + " not judged"
 	}
@@ -96,7 +99,7 @@ func badness(r *lint.Result) int {
 	case r.State == lint.NotValid:
 		return 5
 	}
-	if w := finding.Worst(r.Findings); w != "" {
+	if w := finding.Worst(finding.Counting(r.Findings)); w != "" {
 		return w.Rank()
 	}
 	return 0
@@ -148,6 +151,7 @@ func (p *page) plan(run report.Run, n int) {
 	judged := report.Understood(r) && r.State == lint.Judged
 	if judged {
 		p.overrides(r)
+		p.aside(r)
 		p.hanging(r)
 	}
 	p.findings(r)
@@ -176,6 +180,20 @@ func (p *page) overrides(r *lint.Result) {
 	}
 	if len(r.Overrides) > 0 {
 		p.out.WriteString("\n")
+	}
+}
+
+// aside lists every waiver in force, and counts what the baseline sets aside.
+func (p *page) aside(r *lint.Result) {
+	var lines []string
+	for _, f := range report.Waived(r) {
+		lines = append(lines, "- Waived: "+Text(short(report.WaiverOf(f)))+"\n")
+	}
+	if known := report.Known(r); len(known) > 0 {
+		lines = append(lines, fmt.Sprintf("- Known: %s ", report.Plural(len(known), "finding"))+Text(short(known[0].Aside.Words()))+"\n")
+	}
+	if len(lines) > 0 {
+		p.out.WriteString(strings.Join(lines, "") + "\n")
 	}
 }
 

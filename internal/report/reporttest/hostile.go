@@ -32,8 +32,13 @@ func HostileFinding(t *rapid.T, file string) finding.Finding {
 	place.Pointer = draw("pointer")
 	elsewhere := place
 	elsewhere.File = draw("other file")
+	var aside *finding.Aside
+	if means := rapid.SampledFrom([]finding.Means{"", finding.ByWaiver, finding.ByBaseline}).Draw(t, "means"); means != "" {
+		aside = &finding.Aside{Means: means, Reason: draw("reason"), By: draw("by"), ApprovedBy: draw("approved by"), Until: draw("until"), Place: elsewhere}
+	}
 	return finding.Finding{
-		Rule: draw("rule"), Title: draw("title"), Severity: severity(t), Grade: draw("grade"), Key: draw("key"),
+		Aside: aside,
+		Rule:  draw("rule"), Title: draw("title"), Severity: severity(t), Grade: draw("grade"), Key: draw("key"),
 		Message: draw("message"), Place: place, Related: []finding.Related{{Caption: draw("caption"), Place: elsewhere}},
 		Measured: &finding.Figure{Field: draw("field"), Text: draw("figure")}, Remedy: draw("remedy"),
 		Citations: []finding.Citation{{Document: draw("document"), Clause: draw("clause"), Basis: finding.Basis(draw("basis"))}},

@@ -104,16 +104,21 @@ func HandMade(t testing.TB) *lint.Result {
 	}
 	second := flat
 	second.Key, second.Message, second.Place, second.Remedy = "leg/hook/2", "leg hook/2 hangs at 28.1 deg from horizontal; at least 30 deg is asked for", At(file, 3, 14, 16), ""
+	third := flat
+	third.Key, third.Message, third.Place = "leg/hook/3", "leg hook/3 hangs at 28.9 deg from horizontal; at least 30 deg is asked for", At(file, 3, 14, 16)
+	third.Aside = &finding.Aside{Means: finding.ByWaiver, Reason: "no longer leg fits under the gantry", By: "lift planner", ApprovedBy: "appointed engineer", Until: "2026-12-31", Place: At(file, 3, 3, 7)}
+	known := finding.Finding{Rule: "own/wide", Title: "Wide", Severity: finding.Warning, Key: "k2", Message: "mind the width", Place: At(file, 2, 2, 6),
+		Aside: &finding.Aside{Means: finding.ByBaseline, Place: At("known.json", 4, 3, 8)}}
 	wide := source.Location{File: file, Pointer: "/load", Range: source.Range{From: source.Position{Line: 1, Column: 1}, To: source.Position{Line: 3, Column: 17}}}
 	r.Findings = []finding.Finding{
-		flat, second,
+		flat, second, third, known,
 		{Rule: "own/wide", Title: "Wide", Severity: finding.Warning, Key: "k", Message: "mind the 鋼", Place: wide, Limit: &finding.Figure{Field: "width_m", Value: 2, Text: "2 m"}, Citations: []finding.Citation{{Document: "common practice", Basis: finding.Practice}}},
 		{Rule: "own/whole", Title: "Whole file", Severity: finding.Note, Key: "k", Message: "all of it", Place: source.Location{File: file, Pointer: "/load"}},
 		{Rule: "own/rule", Title: "Elsewhere", Severity: finding.Warning, Key: "k", Message: "the register says so", Place: At("gear/a register.yaml", 4, 3, 9)},
 		{Rule: "own/odd", Title: "Odd", Severity: "fatal", Place: source.Location{File: file}},
 	}
 	r.Checked = []lint.Checked{
-		{Rule: "angle/leg_too_flat", Title: "Leg too flat", Broken: []string{"leg/hook/1", "leg/hook/2"}, Met: []string{"leg/hook/3"}, NotJudged: []lint.Unjudged{
+		{Rule: "angle/leg_too_flat", Title: "Leg too flat", Broken: []string{"leg/hook/1", "leg/hook/2", "leg/hook/3"}, Met: []string{"leg/hook/6"}, NotJudged: []lint.Unjudged{
 			{Key: "leg/hook/4", WaitsFor: []string{"the length of S3 is not given", "the length of S4 is not given"}},
 			{Key: "leg/hook/5"},
 		}},
@@ -124,7 +129,7 @@ func HandMade(t testing.TB) *lint.Result {
 		{Rule: "own/silent", Title: "Silent"},
 		{Rule: "own/waits", Title: "Waits", NotJudged: []lint.Unjudged{{Key: "load", WaitsFor: []string{"the mass is not given"}}}},
 		{Rule: "own/whole", Title: "Whole file", Broken: []string{"k"}},
-		{Rule: "own/wide", Title: "Wide", Broken: []string{"k"}},
+		{Rule: "own/wide", Title: "Wide", Broken: []string{"k", "k2"}},
 	}
 	return r
 }
@@ -151,8 +156,9 @@ func Golden(t *testing.T, name, got string) {
 // NeverSaysSafe fails where a report says more than was checked.
 func NeverSaysSafe(t *testing.T, text string) {
 	t.Helper()
+	text = strings.NewReplacer("approved by", "", "approved_by", "").Replace(strings.ToLower(text)) // of a waiver, not of the lift
 	for _, word := range []string{"safe", "passed", "approved", "compliant"} {
-		if strings.Contains(strings.ToLower(text), word) {
+		if strings.Contains(text, word) {
 			t.Errorf("the report says %q", word)
 		}
 	}

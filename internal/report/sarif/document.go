@@ -100,7 +100,7 @@ type result struct {
 	RelatedLocations    []location        `json:"relatedLocations,omitempty"`
 	Fingerprints        map[string]string `json:"fingerprints,omitempty"`
 	PartialFingerprints map[string]string `json:"partialFingerprints,omitempty"`
-	Suppressions        []Suppression     `json:"suppressions,omitzero"`
+	Suppressions        []suppression     `json:"suppressions,omitzero"`
 	Properties          map[string]any    `json:"properties,omitempty"`
 }
 

@@ -26,11 +26,7 @@ func (c *catalog) results(x *lint.Result, o Options) []result {
 	var list []result
 	prints := report.Fingerprints(x)
 	for i, f := range x.Findings {
-		r := c.found(x, f, prints[i])
-		if len(o.Suppressions) > 0 {
-			r.Suppressions = append([]Suppression{}, o.Suppressions[prints[i]]...)
-		}
-		list = append(list, r)
+		list = append(list, c.found(x, f, prints[i]))
 	}
 	if o.Evidence {
 		list = append(list, c.evidence(x)...)
@@ -50,6 +46,7 @@ func (c *catalog) found(x *lint.Result, f finding.Finding, print string) result 
 		Fingerprints:        map[string]string{ownPrint: print},
 		PartialFingerprints: map[string]string{sharedPrint: print + ":1"},
 		Properties:          properties(x, f),
+		Suppressions:        suppressions(f),
 	}
 	if f.Place.File != x.File {
 		target := file(x.File)

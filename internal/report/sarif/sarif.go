@@ -31,17 +31,6 @@ type Options struct {
 	Stage    string         // whose severities are the default ones
 	Version  string         // of the program; left out where it is none
 	Evidence bool           // give results of kind pass, open and notApplicable too
-
-	// Suppressions are what findings are waived by, by fingerprint. Where there are
-	// any, every result says whether it is suppressed.
-	Suppressions map[string][]Suppression
-}
-
-// Suppression is a waiver of one finding.
-type Suppression struct {
-	Kind          string `json:"kind"`             // inSource or external
-	Status        string `json:"status,omitempty"` // accepted, underReview or rejected
-	Justification string `json:"justification"`
 }
 
 // Write writes the report of a run. Files are to be named from the root of the
@@ -78,6 +67,7 @@ func build(r report.Run, o Options) (document, error) {
 	for _, x := range r.Results {
 		out.Results = append(out.Results, c.results(x, o)...)
 	}
+	suppress(out.Results)
 	return document{schemaURI, version, []run{out}}, nil
 }
 

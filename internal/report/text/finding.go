@@ -14,6 +14,9 @@ import (
 func (p *printer) finding(r *lint.Result, g []finding.Finding) {
 	f := g[0]
 	word, s := severity(f.Severity)
+	if f.Aside != nil {
+		word, s = strings.ToUpper(f.Word())+" "+word, plain
+	}
 	title := f.Title
 	if len(g) > 1 {
 		title += ": " + report.Plural(len(g), "finding")
@@ -23,6 +26,9 @@ func (p *printer) finding(r *lint.Result, g []finding.Finding) {
 	p.excerpt(r, f.Place, s, true)
 	p.hanging("  ", "", plain, report.Sentence(f.Message), "  ")
 	p.figures(f)
+	if f.Aside != nil {
+		p.labeled(f.Word(), f.Aside.Words())
+	}
 	if f.Remedy != "" {
 		p.labeled("put it right", f.Remedy)
 	}

@@ -55,7 +55,18 @@ func (p *printer) state(r *lint.Result) {
 	default:
 		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+report.DayOf(r)+".")
 		p.overrides(r)
+		p.aside(r)
 		p.item("  ", "", plain, report.Found(report.CountOf(r)))
+	}
+}
+
+// aside lists every waiver in force, and counts what the baseline sets aside.
+func (p *printer) aside(r *lint.Result) {
+	for _, f := range report.Waived(r) {
+		p.hanging("  ", "Waived: ", plain, report.WaiverOf(f)+".", "    ")
+	}
+	if known := report.Known(r); len(known) > 0 {
+		p.hanging("  ", "Known: ", plain, fmt.Sprintf("%s %s.", report.Plural(len(known), "finding"), known[0].Aside.Words()), "    ")
 	}
 }
 
