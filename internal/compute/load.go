@@ -167,8 +167,8 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 			h.LeanDeg, h.LeanPhase = ptr(max(*h.LeanDeg, lean)), phaseOf(p)
 			h.LeanNamed = inPhase(s.From, p)
 		}
-		if p.Worst.HookN[s.Hook] > most {
-			most, h.Phase = p.Worst.HookN[s.Hook], phaseOf(p)
+		if p.Worst.Hooks[s.Hook].LoadN > most {
+			most, h.Phase = p.Worst.Hooks[s.Hook].LoadN, phaseOf(p)
 		}
 	}
 	switch {

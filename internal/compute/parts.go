@@ -141,7 +141,7 @@ func (w *work) heldN(support int) (heldN *float64, judgedBy, phase *string) {
 		}
 		held := 0.0
 		if s.Hook >= 0 {
-			held = p.Worst.HookN[s.Hook]
+			held = p.Worst.Hooks[s.Hook].LoadN
 		} else {
 			held = p.TogetherN(w.legsOfSupport(support), func(i int) float64 { return p.Worst.OwnN[i] })
 		}

@@ -3,14 +3,10 @@ package hang
 import (
 	"math"
 	"slices"
-	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
-	"liftlint/internal/gear"
 	"liftlint/internal/mechanics"
-	"liftlint/internal/plan"
-	"liftlint/internal/quantity"
 )
 
 // Envelope is how the load hangs at the corners of what the plan gives
@@ -19,18 +15,20 @@ import (
 type Envelope struct {
 	Corners int
 	// The first corner where it does not hang steady, and where that is.
-	Failed     *mechanics.Result
-	FailedAt   string
-	TiltDeg    float64
-	OwnN       []float64     // the most with the lengths as given
-	OwnAt      []string      // where that is; empty as the plan has it
-	LengthN    []float64     // the most with lengths within their tolerance
-	BoundN     []float64     // the largest bound at any center of gravity
-	TogetherN  []float64     // by group: the same
-	LengthSumN []float64     // by group: the most with lengths within their tolerance
-	HookN      []float64     // by hook: the most on it
-	Beams      []BeamAtWorst // by beam
-	Lengths    bool          // every sling has a tolerance of its length
+	Failed      *mechanics.Result
+	FailedAt    string
+	TiltDeg     float64
+	OwnN        []float64     // the most with the lengths as given
+	OwnAt       []string      // where that is; empty as the plan has it
+	LengthN     []float64     // the most with lengths within their tolerance
+	BoundN      []float64     // the largest bound at any center of gravity
+	TogetherN   []float64     // by group: the same
+	LengthSumN  []float64     // by group: the most with lengths within their tolerance
+	Hooks       []HookAtWorst // by hook
+	SupportN    []float64     // by support: the most that all ends of slings on it pull together
+	Beams       []BeamAtWorst // by beam
+	FlattestDeg []float64     // by leg: its least angle from horizontal while it carries; 90 where it never does
+	Lengths     bool          // every sling has a tolerance of its length
 }
 
 // sameForce is the share below which a force at a corner is not greater.
@@ -65,10 +63,11 @@ func (e *Envelope) begin(l *Lift, pos *Position) {
 	b := pos.Balance
 	e.TiltDeg = b.Bodies[0].TiltDeg
 	e.Lengths = allLengthTolerances(l.Legs) && pos.anyByStiffness()
-	e.HookN = make([]float64, len(pos.layout.hookAt))
+	e.Hooks = make([]HookAtWorst, len(pos.layout.hookAt))
+	e.SupportN = make([]float64, len(pos.layout.inUse))
 	e.Beams = make([]BeamAtWorst, len(pos.layout.beam))
-	e.inside(pos, pos.model, b)
-	e.hooks(pos, b)
+	e.FlattestDeg = slices.Repeat([]float64{90}, len(l.Legs))
+	e.take(pos, pos.model, b)
 	for i := range l.Legs {
 		own, bound := 0.0, 0.0
 		if state := pos.Line(i); state != nil {
@@ -116,12 +115,41 @@ func (e *Envelope) inside(pos *Position, m mechanics.Model, b *mechanics.Balance
 	}
 }
 
+// take takes everything that grows with how the load hangs at one corner.
+func (e *Envelope) take(pos *Position, m mechanics.Model, b *mechanics.Balance) {
+	e.TiltDeg = max(e.TiltDeg, b.Bodies[0].TiltDeg)
+	e.inside(pos, m, b)
+	e.hooks(pos, b)
+	for i := range e.SupportN {
+		e.SupportN[i] = max(e.SupportN[i], r3.Norm(pos.pullOn(i, b, func(_ int, run mechanics.RunState) float64 { return run.TensionN })))
+	}
+	for i, n := range pos.layout.line {
+		if n < 0 {
+			continue
+		}
+		for _, run := range b.Lines[n].Runs {
+			if !run.Slack {
+				e.FlattestDeg[i] = min(e.FlattestDeg[i], run.AngleFromHorizontalDeg)
+			}
+		}
+	}
+}
+
+// HookAtWorst is the most on a hook, the most of it sideways, and how far it leans.
+type HookAtWorst struct{ LoadN, HorizontalN, LeanDeg float64 }
+
 // hooks takes what is on each hook, where that is more than before.
 func (e *Envelope) hooks(pos *Position, b *mechanics.Balance) {
 	for _, h := range pos.layout.hooks() {
-		if state := hookAt(b, pos.layout.headOf(h)); state != nil {
-			e.HookN[h] = max(e.HookN[h], r3.Norm(state.LoadN))
+		state := hookAt(b, pos.layout.headOf(h))
+		if state == nil {
+			continue
 		}
+		worst := &e.Hooks[h]
+		aside := math.Hypot(state.LoadN.X, state.LoadN.Y)
+		worst.LoadN = max(worst.LoadN, r3.Norm(state.LoadN))
+		worst.HorizontalN = max(worst.HorizontalN, aside)
+		worst.LeanDeg = max(worst.LeanDeg, math.Atan2(aside, -state.LoadN.Z)*180/math.Pi)
 	}
 }
 
@@ -141,19 +169,29 @@ func (p *Position) Hook(h int) *mechanics.HookState {
 	return hookAt(p.Balance, p.layout.headOf(h))
 }
 
+// asSteady reports whether the load hangs at a corner as it does where the plan has
+// it: one that rocks or can settle two ways there, and not here, does not.
+func (p *Position) asSteady(r mechanics.Result) bool {
+	if r.Verdict != mechanics.Steady {
+		return false
+	}
+	return p.Rocks() || !r.Balance.Rocks && r.Balance.Rests <= 1
+}
+
+// Rocks reports whether the load can rock, or settle two ways.
+func (p *Position) Rocks() bool { return p.Balance.Rocks || p.Balance.Rests > 1 }
+
 // center takes one position of the center of gravity, or another mass; false
 // where the load does not hang steady there.
 func (e *Envelope) center(pos *Position, m mechanics.Model, name string) bool {
 	e.Corners++
 	result, err := mechanics.SolveNear(m, mechanics.Options{}, pos.Balance)
-	if err != nil || result.Verdict != mechanics.Steady {
+	if err != nil || !pos.asSteady(result) {
 		e.Failed, e.FailedAt = &result, atCorner(name)
 		return false
 	}
 	b := result.Balance
-	e.TiltDeg = max(e.TiltDeg, b.Bodies[0].TiltDeg)
-	e.inside(pos, m, b)
-	e.hooks(pos, b)
+	e.take(pos, m, b)
 	for i, n := range pos.layout.line {
 		if n < 0 {
 			continue
@@ -181,15 +219,14 @@ func (e *Envelope) stretch(pos *Position, m mechanics.Model, change []float64, n
 		}
 	}
 	result, err := mechanics.SolveNear(m, mechanics.Options{SkipBounds: true}, pos.Balance)
-	if err != nil || result.Verdict != mechanics.Steady {
+	if err != nil || !pos.asSteady(result) {
 		e.Failed, e.FailedAt = &result, "legs at the ends of their length tolerance"
 		if name != "" {
 			e.FailedAt = atCorner(name) + " and " + e.FailedAt
 		}
 		return false
 	}
-	e.inside(pos, m, result.Balance)
-	e.hooks(pos, result.Balance)
+	e.take(pos, m, result.Balance)
 	for i, n := range pos.layout.line {
 		if n >= 0 {
 			e.LengthN[i] = max(e.LengthN[i], result.Balance.Lines[n].TensionN)
@@ -199,243 +236,4 @@ func (e *Envelope) stretch(pos *Position, m mechanics.Model, change []float64, n
 		e.LengthSumN[i] = max(e.LengthSumN[i], j.MagnitudeN)
 	}
 	return true
-}
-
-func atCorner(name string) string {
-	if name == leastMass {
-		return "its mass without the tolerance"
-	}
-	return "its center of gravity at " + name + " of its tolerance"
-}
-
-// leastMass names the corner of the load's mass as the plan gives it; all else is
-// computed with that at the upper end of its tolerance.
-const leastMass = "its mass as given"
-
-// corner is a place of the center of gravity within its tolerance, or another
-// mass.
-type corner struct {
-	shift  r3.Vec
-	massKg float64
-	name   string // empty as the plan has it
-}
-
-// corners lists the plan's own center of gravity, the corners of its box, and the
-// least mass. Where nothing but the load has a mass, less of it changes shares
-// only by the stretch.
-func (p *Position) corners() []corner {
-	l := p.layout.lift
-	list := []corner{{massKg: l.mass}}
-	if len(l.plan.Beams) > 0 && float64(*l.plan.Load.Mass) < l.mass {
-		list = append(list, corner{massKg: float64(*l.plan.Load.Mass), name: leastMass})
-	}
-	t := l.plan.Load.CenterTolerance
-	if t == nil {
-		return list
-	}
-	return append(list, boxCorners(*t, l.mass)...)
-}
-
-// boxCorners are the corners of a box round the center of gravity; an axis along
-// which it is exactly known has none.
-func boxCorners(t plan.Point, massKg float64) []corner {
-	list := []corner{{massKg: massKg}}
-	for i, axis := range []string{"x", "y", "z"} {
-		by := []r3.Vec{{X: float64(t.X)}, {Y: float64(t.Y)}, {Z: float64(t.Z)}}[i]
-		if by == (r3.Vec{}) {
-			continue
-		}
-		var both []corner
-		for _, sign := range []string{"-", "+"} {
-			for _, c := range list {
-				c.name = strings.TrimSpace(c.name + " " + sign + axis)
-				if c.shift = r3.Add(c.shift, by); sign == "-" {
-					c.shift = r3.Sub(c.shift, r3.Scale(2, by))
-				}
-				both = append(both, c)
-			}
-		}
-		list = both
-	}
-	return slices.DeleteFunc(list, func(c corner) bool { return c.name == "" })
-}
-
-// shifted is the model with the load's mass and center of gravity at a corner.
-func (p *Position) shifted(c corner) mechanics.Model {
-	m := p.model
-	m.Bodies = slices.Clone(m.Bodies)
-	m.Bodies[0].MassKg = c.massKg
-	m.Bodies[0].CenterOfGravity = r3.Add(m.Bodies[0].CenterOfGravity, c.shift)
-	return m
-}
-
-// lengthCorners lists changes of the legs' lengths to try, by leg: none unless
-// they are asked for.
-func (p *Position) lengthCorners(asked bool) [][]float64 {
-	if !asked {
-		return nil
-	}
-	tolerances := lengthTolerances(p.layout.lift.legs)
-	if len(tolerances) <= allCorners {
-		return combinations(tolerances)
-	}
-	return p.worstLengths(tolerances)
-}
-
-// combinations are all of longest and shortest.
-func combinations(tolerances []float64) [][]float64 {
-	var list [][]float64
-	for n := range 1 << len(tolerances) {
-		change := slices.Clone(tolerances)
-		for i := range change {
-			if n>>i&1 == 0 {
-				change[i] = -change[i]
-			}
-		}
-		list = append(list, change)
-	}
-	return list
-}
-
-// worstLengths are, for each leg, the lengths that pull it the most as far as each
-// one's own effect tells, and those with the signs turned; and each leg alone at
-// its longest and shortest.
-func (p *Position) worstLengths(tolerances []float64) [][]float64 {
-	n := len(tolerances)
-	var list [][]float64
-	effect := make([][]float64, n) // by changed leg, by leg
-	for i := range tolerances {
-		alone := make([]float64, n)
-		alone[i] = -tolerances[i]
-		longer := make([]float64, n)
-		longer[i] = tolerances[i]
-		list = append(list, alone, longer)
-		effect[i] = p.effectOf(alone)
-	}
-	for j := range tolerances {
-		worst, best := make([]float64, n), make([]float64, n)
-		for i, t := range tolerances {
-			worst[i] = -t
-			if effect[i] != nil && effect[i][j] < 0 {
-				worst[i] = t
-			}
-			best[i] = -worst[i]
-		}
-		list = append(list, p.flipped(worst, j), best)
-	}
-	return list
-}
-
-// mostFlips is how often all legs are tried the other way.
-const mostFlips = 3
-
-// flipped turns the length of one leg after another the other way as long as that
-// pulls leg j the more: where legs go slack, what each does alone does not tell.
-func (p *Position) flipped(change []float64, j int) []float64 {
-	pull := func(change []float64) float64 {
-		if effect := p.effectOf(change); effect != nil {
-			return effect[j]
-		}
-		return math.Inf(1) // does not hang so: the corner itself is to tell
-	}
-	best := pull(change)
-	for range mostFlips {
-		moved := false
-		for i := range change {
-			change[i] = -change[i]
-			if is := pull(change); is > best {
-				best, moved = is, true
-			} else {
-				change[i] = -change[i]
-			}
-		}
-		if !moved {
-			break
-		}
-	}
-	return change
-}
-
-// effectOf is by how much each leg's force grows with a change of lengths; nil
-// where that is not known.
-func (p *Position) effectOf(change []float64) []float64 {
-	m := p.model
-	m.Lines = slices.Clone(m.Lines)
-	for i, n := range p.layout.line {
-		if n >= 0 {
-			m.Lines[n].LengthM += change[i]
-		}
-	}
-	r, err := mechanics.SolveNear(m, mechanics.Options{SkipBounds: true}, p.Balance)
-	if err != nil || r.Balance == nil {
-		return nil
-	}
-	out := make([]float64, len(change))
-	for i, n := range p.layout.line {
-		if n >= 0 {
-			out[i] = r.Balance.Lines[n].TensionN - p.Balance.Lines[n].TensionN
-		}
-	}
-	return out
-}
-
-// lengthTolerances adds up those of each leg's slings.
-func lengthTolerances(legs []Leg) []float64 {
-	var list []float64
-	for _, leg := range legs {
-		sum := 0.0
-		for _, s := range AllSlingsOf(leg.Leg) {
-			if t := lengthTolerance(s); t != nil {
-				sum += float64(*t)
-			}
-		}
-		list = append(list, sum)
-	}
-	return list
-}
-
-// allLengthTolerances reports whether every leg has slings, all with a tolerance
-// of their length.
-func allLengthTolerances(legs []Leg) bool {
-	for _, leg := range legs {
-		slings := AllSlingsOf(leg.Leg)
-		if len(slings) == 0 || slices.ContainsFunc(slings, func(s gear.Item) bool { return lengthTolerance(s) == nil }) {
-			return false
-		}
-	}
-	return true
-}
-
-// lengthTolerance is that of a sling; nil where the plan gives none, and of a
-// grommet, which has none.
-func lengthTolerance(item gear.Item) *quantity.Length {
-	switch s := item.(type) {
-	case *gear.WireRopeSling:
-		return s.LengthTolerance
-	case *gear.TagRatedSling:
-		return s.LengthTolerance
-	}
-	return nil
-}
-
-// AllSlingsOf lists the slings of a leg of any kind, from the top down.
-func AllSlingsOf(leg plan.Leg) []gear.Item {
-	var list []gear.Item
-	for _, u := range leg.Down {
-		if gear.IsSling(u.Item) {
-			list = append(list, u.Item)
-		}
-	}
-	return list
-}
-
-// SlingsOf lists the wire rope slings of a leg, from the top down.
-func SlingsOf(leg plan.Leg) []*gear.WireRopeSling {
-	var list []*gear.WireRopeSling
-	for _, u := range leg.Down {
-		if s, ok := u.Item.(*gear.WireRopeSling); ok {
-			list = append(list, s)
-		}
-	}
-	return list
 }

@@ -52,6 +52,12 @@ func prepare(p *plan.Plan) (*Lift, *lifter) {
 	l := &lifter{plan: p, legs: out.Legs, mass: upperMassKg(p)}
 	l.stiff = len(stiffNeeds(out.Legs)) > 0
 	l.setOpen()
+	for _, leg := range l.legs {
+		if leg.OpenM != nil && *leg.OpenM <= 0 {
+			out.fail(OutOfReach, leg.Pointer, fmt.Sprintf("the other parts of leg %s already reach further than from what it hangs from, at the height that the plan gives, to its end: there is no place for a sling", leg.ID), nil)
+			return out, nil
+		}
+	}
 	for i, leg := range l.legs {
 		// Where the load lies as intended, every sling has to go round.
 		y := l.newLayout(float64(p.Load.Pitch), nil)
@@ -91,6 +97,16 @@ func (l *lifter) setOpen() {
 // that of the first phase.
 func (l *lifter) openPitch() float64 { return phasesOf(l.plan)[0].pitch }
 
+// letGo says that one end of a basket hangs from what is released while the other
+// holds: then it holds nothing.
+func (y *layout) letGo(i int) string {
+	leg := y.lift.legs[i]
+	if leg.End.UpTo == nil || y.inUse[leg.Support] == y.inUse[*leg.End.UpTo] {
+		return ""
+	}
+	return "one end of leg " + leg.ID + " is let go while the other holds, so that its sling runs out"
+}
+
 // cantLie says why the sling of a leg can't go round its body as it should.
 func (y *layout) cantLie(i int) string {
 	leg := y.lift.legs[i]
@@ -117,7 +133,11 @@ func upperMassKg(p *plan.Plan) float64 {
 // hang finds the rest in one position; false where the lift can't exist so.
 func (out *Lift) hang(pos *Position) bool {
 	for i := range out.Legs {
-		if why := pos.layout.cantLie(i); why != "" && pos.layout.carries[i] {
+		why := pos.layout.letGo(i)
+		if lies := pos.layout.cantLie(i); lies != "" && pos.layout.carries[i] {
+			why = lies
+		}
+		if why != "" {
 			out.fail(NoBalance, out.Legs[i].Pointer, why+inPhase(pos), nil)
 			return false
 		}

@@ -56,7 +56,7 @@ func TestHooksThatCannotLevel(t *testing.T) {
 				t.Fatalf("%g m aside, nothing is known of hook %d", aside, h)
 			}
 			sum -= state.LoadN.Z
-			if n := p.Worst.HookN[h]; n < -state.LoadN.Z {
+			if n := p.Worst.Hooks[h].LoadN; n < -state.LoadN.Z {
 				t.Errorf("%g m aside, hook %d carries %g N at the most and %g N as it hangs", aside, h, n, -state.LoadN.Z)
 			}
 		}

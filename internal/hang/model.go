@@ -239,6 +239,9 @@ func (y *layout) basketLine(i int, leg Leg, line *mechanics.Line) {
 	}
 	if second != leg.Support {
 		y.tops[i][1] = y.lift.plan.Supports[second].Point
+		if y.node[second] >= 0 {
+			y.tops[i][1] = nil
+		}
 	}
 	run := mechanics.Run{From: y.upper(second)}
 	if a := leg.End.Attachment; a != nil {

@@ -63,7 +63,8 @@ func TestFaultsOfBeams(t *testing.T) {
 		{"nothing holds it", []string{"at: SB1.tl", "at: C", "at: SB1.tr", "at: D"}, []string{
 			`42 plan/wrong_part: nothing holds SB1: no leg ends at one of its points`}},
 		{"nothing hangs from it", []string{"at: [C, D]", "at: [RP1.top, D]"}, []string{
-			"56 plan/wrong_part: nothing hangs from RP1: no entry of rigging is `from` one of its points"}},
+			"56 plan/wrong_part: nothing hangs from RP1: no entry of rigging is `from` one of its points",
+			"56 plan/wrong_part: RP1.top and D are not on one body: a sling over a sheave holds the load, or one beam, by two of its points"}},
 		{"hangs from itself", []string{"round: {body: shell, station: 1.8 m, turns: 2, held_by: welded stop, softened: true}", "at: SB1.tl"}, []string{
 			`44 plan/wrong_part: SB1 would hang from itself: SB1 holds SB1`}},
 		{"hangs from what hangs from it", []string{

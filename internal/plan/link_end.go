@@ -40,6 +40,9 @@ func (l *linker) runsTo(end *End, at []fields, s Support) {
 		return
 	}
 	end.Attachment, end.Second = l.point(at[0].node, s), l.point(at[1].node, s)
+	if end.Attachment != nil && end.Second != nil && end.Attachment.Beam != end.Second.Beam {
+		l.fault(WrongPart, at[1].node, fmt.Sprintf("%s and %s are not on one body: a sling over a sheave holds the load, or one beam, by two of its points", at[0].node.Text, at[1].node.Text))
+	}
 	if end.Attachment != nil && end.Attachment == end.Second {
 		l.fault(WrongPart, at[1].node, fmt.Sprintf("both ends of the sling go to %s: it would not run, but hang as a basket does", at[1].node.Text))
 	}
