@@ -29,7 +29,7 @@ func (f filter) keeps(l ruleLine) bool {
 	topic, _, _ := strings.Cut(l.ID, "/")
 	return (f.topic == "" || f.topic == topic) &&
 		(f.severity == "" || slices.Contains(l.Severities, finding.Severity(f.severity))) &&
-		(f.basis == "" || slices.ContainsFunc(l.Sources, func(c finding.Citation) bool { return c.Basis == finding.Basis(f.basis) }))
+		(f.basis == "" || slices.ContainsFunc(l.Sources, func(c policy.Cited) bool { return c.Basis == finding.Basis(f.basis) }))
 }
 
 // check refuses words that no rule could match.
@@ -62,7 +62,7 @@ type ruleLine struct {
 	Title      string             `json:"title" doc:"What it is called."`
 	Over       string             `json:"over,omitempty" doc:"The collection of facts whose records it judges; absent for built-in checks."`
 	Off        string             `json:"off,omitempty" doc:"Why the profile switches it off; absent where it does not."`
-	Sources    []finding.Citation `json:"sources" doc:"On whose authority."`
+	Sources    []policy.Cited     `json:"sources" doc:"On whose authority."`
 }
 
 func newRules(e Environment) *cobra.Command {
@@ -115,7 +115,7 @@ func (k *rulesCommand) lines(l *lint.Linter) ([]ruleLine, error) {
 		return nil, err
 	}
 	for _, c := range checks {
-		lines = append(lines, ruleLine{ID: c.ID, Severities: []finding.Severity{c.Severity}, Title: c.Title, Sources: []finding.Citation{c.Citation()}})
+		lines = append(lines, ruleLine{ID: c.ID, Severities: []finding.Severity{c.Severity}, Title: c.Title, Sources: []policy.Cited{{Citation: c.Citation()}}})
 	}
 	return lines, nil
 }
@@ -155,7 +155,7 @@ func severityWords(l ruleLine) string {
 }
 
 // authority names the first source, its basis, and how many more there are.
-func authority(sources []finding.Citation) string {
+func authority(sources []policy.Cited) string {
 	if len(sources) == 0 {
 		return "none"
 	}

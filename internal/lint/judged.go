@@ -35,7 +35,7 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 	p := r.printerFor(rule, o)
 	f := finding.Finding{
 		Rule:      rule.ID,
-		Title:     rule.Title,
+		Title:     rule.TitleOf(o),
 		Severity:  rule.SeverityOf(o, r.Stage),
 		Key:       o.Subject.Key,
 		Message:   rule.Message(o, p.text),
@@ -43,7 +43,7 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 		Related:   r.related(concerning(rule, r.Facts.Related[o.Subject.Key])),
 		Measured:  p.measured,
 		Limit:     p.limit,
-		Citations: rule.Citations,
+		Citations: rule.CitationsOf(o),
 	}
 	if o.Grade != nil {
 		f.Grade = o.Grade.Name

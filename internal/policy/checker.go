@@ -1,6 +1,7 @@
 package policy
 
 import (
+	"cmp"
 	"slices"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -104,18 +105,6 @@ func (c *checker) pointers() {
 	}
 }
 
-// citations keeps those of the profile in use. A rule needs one in each.
-func (c *checker) citations(list []citeEntry) {
-	for _, e := range list {
-		if len(e.Profiles) == 0 || slices.Contains(e.Profiles, c.profile) {
-			c.rule.Citations = append(c.rule.Citations, e.Citation)
-		}
-	}
-	if len(c.rule.Citations) == 0 {
-		c.meta("/custom/cite", "nothing is cited for profile %q: cite a source, or practice, without naming profiles", c.profile)
-	}
-}
-
 // severities settles severity and grades: METADATA first, then each layer.
 func (c *checker) severities(m custom) {
 	r := c.rule
@@ -131,7 +120,7 @@ func (c *checker) severities(m custom) {
 		if _, twice := r.grade(g.Name); twice {
 			c.meta(pointer("/custom/grades", i, "name"), "grade %q stands here twice", g.Name)
 		}
-		r.Grades = append(r.Grades, Grade{Name: g.Name, Severity: g.Severity})
+		r.Grades = append(r.Grades, Grade{Name: g.Name, Title: cmp.Or(g.Title, r.Title), Severity: g.Severity})
 	}
 	for _, l := range c.ofRule() {
 		l.alive()

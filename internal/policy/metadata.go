@@ -93,6 +93,7 @@ type custom struct {
 
 type gradeEntry struct {
 	Name     string `json:"name"`
+	Title    string `json:"title"`
 	Severity Levels `json:"severity"`
 	Measured string `json:"measured"`
 	Limit    string `json:"limit"`
@@ -102,6 +103,7 @@ type gradeEntry struct {
 type citeEntry struct {
 	finding.Citation
 	Profiles []string `json:"profiles"`
+	Grades   []string `json:"grades"`
 }
 
 // condition is a list of values or a range of numbers.

@@ -27,7 +27,7 @@ type Rule struct {
 	Place        string  // the nested record that a finding points at
 	Remedy       string  // the computation that finds what would put it right
 
-	Citations []finding.Citation
+	Citations []Cited
 	Lowerable bool     // a profile may lower it or switch it off
 	Waivable  bool     // a plan may waive it
 	HeldBy    string   // the configuration that lets nobody waive it, empty where none does
@@ -62,6 +62,7 @@ type Param struct {
 // Grade is one of several degrees in which a rule can be broken.
 type Grade struct {
 	Name     string
+	Title    string // the rule's where METADATA gives none of its own
 	Severity Levels
 	From     string // the layer that set the severity, empty for METADATA
 	Measured string
@@ -94,6 +95,14 @@ func (r *Rule) SeverityOf(o Outcome, stage string) finding.Severity {
 		return o.Grade.Severity.At(stage)
 	}
 	return r.Worst(stage)
+}
+
+// TitleOf is what a finding on a broken subject is called.
+func (r *Rule) TitleOf(o Outcome) string {
+	if o.Grade != nil {
+		return o.Grade.Title
+	}
+	return r.Title
 }
 
 // AsksFrom reports whether at this stage a missing input is a finding.

@@ -48,10 +48,10 @@ func (p Page) limits(b *strings.Builder) {
 		fmt.Fprintf(b, " | %s", s.Profile)
 	}
 	b.WriteString(" |\n|" + strings.Repeat("---|", len(p.Profiles)+1) + "\n")
-	for _, name := range p.gradeNames() {
-		fmt.Fprintf(b, "| %s |", cmp.Or(strings.ReplaceAll(name, "_", " "), "severity"))
+	for _, g := range p.grades() {
+		fmt.Fprintf(b, "| %s |", cmp.Or(g.words(p.Title), "severity"))
 		for _, s := range p.Profiles {
-			fmt.Fprintf(b, " %s |", s.grade(name))
+			fmt.Fprintf(b, " %s |", s.grade(g.Name))
 		}
 		b.WriteString("\n")
 	}
@@ -65,18 +65,19 @@ func (p Page) limits(b *strings.Builder) {
 	}
 }
 
-func (p Page) gradeNames() []string {
-	var names []string
+// grades are those of all profiles, each once.
+func (p Page) grades() []GradeLine {
+	var list []GradeLine
 	seen := map[string]bool{}
 	for _, s := range p.Profiles {
 		for _, g := range s.Grades {
 			if !seen[g.Name] {
 				seen[g.Name] = true
-				names = append(names, g.Name)
+				list = append(list, g)
 			}
 		}
 	}
-	return names
+	return list
 }
 
 func (p Page) paramNames() []string {

@@ -32,20 +32,20 @@ func (u unknown) Unwrap() error { return ErrUnknown }
 
 // Page is what there is to say of one rule or built-in check.
 type Page struct {
-	ID          string             `json:"id" doc:"Id of the rule or of the built-in check."`
-	Title       string             `json:"title" doc:"What it is called."`
-	Description string             `json:"description" doc:"What it asks for and why."`
-	BuiltIn     bool               `json:"built_in" doc:"Whether it is one of liftlint's own checks, which no profile changes."`
-	Judges      string             `json:"judges,omitempty" doc:"The collection of facts whose records it judges."`
-	Where       []Asked            `json:"where" doc:"Which of these records, by field: all of them have to hold."`
-	When        []Asked            `json:"when" doc:"On which lifts, by field of the lift."`
-	Stages      []string           `json:"stages" doc:"At which stages; at all where none is listed."`
-	Reads       []string           `json:"reads_if_known" doc:"Facts that may be missing or not given; without them it does not judge."`
-	Lowerable   bool               `json:"lowerable" doc:"Whether a profile may lower it or switch it off."`
-	Waivable    bool               `json:"waivable" doc:"Whether a plan may waive it."`
-	Profiles    []ProfileSettings  `json:"profiles" doc:"Severities and parameters by profile."`
-	Sources     []finding.Citation `json:"sources" doc:"On whose authority."`
-	Examples    []Example          `json:"examples" doc:"A plan that breaks it and one that meets it, for rules that come with liftlint."`
+	ID          string            `json:"id" doc:"Id of the rule or of the built-in check."`
+	Title       string            `json:"title" doc:"What it is called."`
+	Description string            `json:"description" doc:"What it asks for and why."`
+	BuiltIn     bool              `json:"built_in" doc:"Whether it is one of liftlint's own checks, which no profile changes."`
+	Judges      string            `json:"judges,omitempty" doc:"The collection of facts whose records it judges."`
+	Where       []Asked           `json:"where" doc:"Which of these records, by field: all of them have to hold."`
+	When        []Asked           `json:"when" doc:"On which lifts, by field of the lift."`
+	Stages      []string          `json:"stages" doc:"At which stages; at all where none is listed."`
+	Reads       []string          `json:"reads_if_known" doc:"Facts that may be missing or not given; without them it does not judge."`
+	Lowerable   bool              `json:"lowerable" doc:"Whether a profile may lower it or switch it off."`
+	Waivable    bool              `json:"waivable" doc:"Whether a plan may waive it."`
+	Profiles    []ProfileSettings `json:"profiles" doc:"Severities and parameters by profile."`
+	Sources     []policy.Cited    `json:"sources" doc:"On whose authority."`
+	Examples    []Example         `json:"examples" doc:"A plan that breaks it and one that meets it, for rules that come with liftlint."`
 }
 
 // ProfileSettings are a rule's severities and parameters in one profile.
@@ -59,6 +59,7 @@ type ProfileSettings struct {
 // GradeLine is the severity of a rule or of one of its grades.
 type GradeLine struct {
 	Name     string           `json:"name,omitempty" doc:"Name of the grade."`
+	Title    string           `json:"title" doc:"What a finding of it is called."`
 	Severity finding.Severity `json:"severity" enum:"error,warning,note" doc:"How bad it is."`
 	Limit    string           `json:"limit,omitempty" doc:"The parameter or fact that it is judged by."`
 }
@@ -75,8 +76,8 @@ type ParamValue struct {
 func Build(l *lint.Linter, o Options, id string) (Page, error) {
 	if c, ok := builtin.Lookup(id); ok {
 		return Page{ID: c.ID, Title: c.Title, Description: strings.TrimSpace(c.Description), BuiltIn: true,
-			Where: []Asked{}, When: []Asked{}, Stages: []string{}, Reads: []string{}, Profiles: []ProfileSettings{{Profile: "every", Grades: []GradeLine{{Severity: c.Severity}}, Params: []ParamValue{}}},
-			Sources: []finding.Citation{c.Citation()}, Examples: []Example{}}, nil
+			Where: []Asked{}, When: []Asked{}, Stages: []string{}, Reads: []string{}, Profiles: []ProfileSettings{{Profile: "every", Grades: []GradeLine{{Title: c.Title, Severity: c.Severity}}, Params: []ParamValue{}}},
+			Sources: []policy.Cited{{Citation: c.Citation()}}, Examples: []Example{}}, nil
 	}
 	var p Page
 	for _, name := range o.Profiles {
@@ -124,7 +125,7 @@ func (p *Page) add(r *policy.Rule, profile, stage string) {
 	p.Judges, p.Reads, p.Lowerable, p.Waivable = r.Over, readsOf(r), r.Lowerable, r.Waivable
 	p.Where, p.When, p.Stages = asked(r.Where), asked(r.When), append([]string{}, r.Stages...)
 	for _, c := range r.Citations {
-		if !slices.Contains(p.Sources, c) {
+		if !slices.ContainsFunc(p.Sources, c.Same) {
 			p.Sources = append(p.Sources, c)
 		}
 	}
@@ -133,10 +134,10 @@ func (p *Page) add(r *policy.Rule, profile, stage string) {
 		s.Params = append(s.Params, ParamValue{x.Name, x.Value})
 	}
 	for _, g := range r.Grades {
-		s.Grades = append(s.Grades, GradeLine{g.Name, g.Severity.At(stage), g.Limit})
+		s.Grades = append(s.Grades, GradeLine{g.Name, g.Title, g.Severity.At(stage), g.Limit})
 	}
 	if len(r.Grades) == 0 {
-		s.Grades = []GradeLine{{Severity: r.Severity.At(stage), Limit: r.Limit}}
+		s.Grades = []GradeLine{{Title: r.Title, Severity: r.Severity.At(stage), Limit: r.Limit}}
 	}
 	p.Profiles = append(p.Profiles, s)
 }

@@ -28,7 +28,7 @@ func (p Page) Text() string {
 		}
 		fmt.Fprintln(&b)
 		for _, s := range p.Profiles {
-			b.WriteString(s.text())
+			b.WriteString(s.text(p.Title))
 		}
 	}
 	for _, x := range p.Examples {
@@ -41,7 +41,9 @@ func (p Page) Text() string {
 	return b.String()
 }
 
-func (s ProfileSettings) text() string {
+// text lists severities and parameters; a grade by its own title too, where it has
+// another than the rule.
+func (s ProfileSettings) text(title string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "Profile %s\n", s.Profile)
 	if s.Off != "" {
@@ -56,7 +58,7 @@ func (s ProfileSettings) text() string {
 			fmt.Fprintf(&b, " by %s", g.Limit)
 		}
 		if g.Name != "" {
-			fmt.Fprintf(&b, " (%s)", strings.ReplaceAll(g.Name, "_", " "))
+			fmt.Fprintf(&b, " (%s)", g.words(title))
 		}
 		b.WriteString("\n")
 	}
@@ -67,6 +69,15 @@ func (s ProfileSettings) text() string {
 		}
 	}
 	return b.String()
+}
+
+// words name a grade, and give its title where that is another than the rule's.
+func (g GradeLine) words(title string) string {
+	name := strings.ReplaceAll(g.Name, "_", " ")
+	if g.Title == title || g.Title == "" {
+		return name
+	}
+	return name + ": " + g.Title
 }
 
 func (s ProfileSettings) isLimit(name string) bool {

@@ -27,7 +27,7 @@ func newCatalog(results []*lint.Result, o Options) *catalog {
 		checks = nil // what was found by them is still told, with fewer words
 	}
 	for _, k := range checks {
-		all[k.ID] = &entry{id: k.ID, title: k.Title, why: inOneLine(k.Description), level: k.Severity, on: true, sources: []finding.Citation{k.Citation()}}
+		all[k.ID] = &entry{id: k.ID, title: k.Title, why: inOneLine(k.Description), level: k.Severity, on: true, sources: []policy.Cited{{Citation: k.Citation()}}}
 	}
 	for _, r := range o.Rules {
 		if all[r.ID] == nil {
@@ -38,7 +38,7 @@ func newCatalog(results []*lint.Result, o Options) *catalog {
 	for _, x := range results {
 		for _, f := range x.Findings {
 			if all[f.Rule] == nil {
-				all[f.Rule] = &entry{id: f.Rule, title: f.Title, level: f.Severity, on: true, sources: f.Citations}
+				all[f.Rule] = &entry{id: f.Rule, title: f.Title, level: f.Severity, on: true, sources: cited(f.Citations)}
 			}
 		}
 		for _, k := range x.Checked {
@@ -52,9 +52,18 @@ func newCatalog(results []*lint.Result, o Options) *catalog {
 	return c
 }
 
+// cited takes citations for authorities of all grades.
+func cited(list []finding.Citation) []policy.Cited {
+	out := make([]policy.Cited, len(list))
+	for i, c := range list {
+		out[i].Citation = c
+	}
+	return out
+}
+
 func (c *catalog) fill(all map[string]*entry) {
 	ids := make([]string, 0, len(all))
-	var sources []finding.Citation
+	var sources []policy.Cited
 	for id, e := range all {
 		ids = append(ids, id)
 		sources = append(sources, e.sources...)
@@ -97,7 +106,7 @@ type entry struct {
 	formerly       []string
 	level          finding.Severity // the worst that it can reach in any of them
 	on             bool             // in one of them at least
-	sources        []finding.Citation
+	sources        []policy.Cited
 	rule           *policy.Rule // as the first of them has it; nil for a built-in check
 	differs        bool         // limits are not the same in all
 }
@@ -107,7 +116,7 @@ func (e *entry) add(r *policy.Rule, stage string) {
 		e.differs = true
 	}
 	for _, c := range r.Citations {
-		if !slices.Contains(e.sources, c) {
+		if !slices.ContainsFunc(e.sources, c.Same) {
 			e.sources = append(e.sources, c)
 		}
 	}

@@ -15,12 +15,12 @@ func rule(limit float64, severity finding.Severity, off string) *policy.Rule {
 		ID: "a/flat", Title: "Flat", Description: "The flatter,\nthe worse.", FormerIDs: []string{"a/level"}, Off: off,
 		Params:   []policy.Param{{Name: "minimum_deg", Value: limit}, {Name: "words", Value: []string{"x", "y"}}},
 		Severity: policy.Always(severity),
-		Citations: []finding.Citation{
-			{Document: "Standard 1", Edition: "2020", Clause: "4.2", Basis: finding.Read},
-			{Document: "Standard 1", Edition: "2014", Clause: "3", Basis: finding.Memory},
-			{Document: "Standard 1", Edition: "2020", Basis: finding.Memory},
-			{Document: "common practice", Basis: finding.Practice},
-			{Document: "site rules", Basis: finding.Company},
+		Citations: []policy.Cited{
+			{Citation: finding.Citation{Document: "Standard 1", Edition: "2020", Clause: "4.2", Basis: finding.Read}},
+			{Citation: finding.Citation{Document: "Standard 1", Edition: "2014", Clause: "3", Basis: finding.Memory}},
+			{Citation: finding.Citation{Document: "Standard 1", Edition: "2020", Basis: finding.Memory}},
+			{Citation: finding.Citation{Document: "common practice", Basis: finding.Practice}},
+			{Citation: finding.Citation{Document: "site rules", Basis: finding.Company}},
 		},
 	}
 }

@@ -85,7 +85,7 @@ func words(v any) string {
 	return fmt.Sprint(v)
 }
 
-func citations(list []finding.Citation) []string {
+func citations[C fmt.Stringer](list []C) []string {
 	out := make([]string, len(list))
 	for i, c := range list {
 		out[i] = report.Visible(c.String())

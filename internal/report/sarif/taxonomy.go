@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"liftlint/internal/finding"
+	"liftlint/internal/policy"
 )
 
 // standard reports whether a citation names a published text. Common practice
@@ -17,13 +18,13 @@ const wholeText = "whole text"
 func clause(c finding.Citation) string { return cmp.Or(c.Clause, wholeText) }
 
 // taxonomiesOf makes one of each standard in one edition, with the clauses cited.
-func taxonomiesOf(sources []finding.Citation) []component {
+func taxonomiesOf(sources []policy.Cited) []component {
 	type edition struct{ document, edition string }
 	clauses := map[edition][]string{}
 	for _, c := range sources {
-		if standard(c) {
+		if standard(c.Citation) {
 			e := edition{c.Document, c.Edition}
-			clauses[e] = append(clauses[e], clause(c))
+			clauses[e] = append(clauses[e], clause(c.Citation))
 		}
 	}
 	var list []component
@@ -42,19 +43,19 @@ func taxonomiesOf(sources []finding.Citation) []component {
 }
 
 // relationships point from a rule to the clauses it cites, each saying how far
-// the text can be relied on.
-func (c *catalog) relationships(sources []finding.Citation) []relationship {
+// the text can be relied on, and for which grades it is one.
+func (c *catalog) relationships(sources []policy.Cited) []relationship {
 	var list []relationship
 	for _, s := range sources {
-		if !standard(s) {
+		if !standard(s.Citation) {
 			continue
 		}
 		t := slices.IndexFunc(c.taxonomies, func(x component) bool { return x.Name == s.Document && x.Version == s.Edition })
-		taxon := slices.IndexFunc(c.taxonomies[t].Taxa, func(d descriptor) bool { return d.ID == clause(s) })
+		taxon := slices.IndexFunc(c.taxonomies[t].Taxa, func(d descriptor) bool { return d.ID == clause(s.Citation) })
 		list = append(list, relationship{
-			Target:      descriptorLink{clause(s), taxon, &componentLink{s.Document, t}},
+			Target:      descriptorLink{clause(s.Citation), taxon, &componentLink{s.Document, t}},
 			Kinds:       []string{"relevant"},
-			Description: shown(s.Basis.Words()),
+			Description: shown(s.Basis.Words() + s.Of()),
 		})
 	}
 	return list
