@@ -38,11 +38,19 @@ func (w *work) fitsDown(leg plan.Leg, above surface) {
 		lowest := n == len(leg.Down)-1 && leg.End.Kind == plan.To
 		if s, ok := u.Item.(*gear.WireRopeSling); ok {
 			w.slingFits(leg, n, s, above)
-		} else if n == 0 || !isSling(leg.Down[n-1]) {
+		} else if n == 0 || !toldOfEye(leg.Down[n-1], u) {
 			w.joined(leg.ID, u.Item, surfaceOf(u.Item, gear.UpperEnd, lowest), above)
 		}
 		above = surfaceOf(u.Item, gear.LowerEnd, lowest)
 	}
+}
+
+// toldOfEye reports whether all that is to be said of two parts that follow each
+// other is said elsewhere: of the eye of a wire rope sling above, or of the leg where
+// both are slings.
+func toldOfEye(above, below plan.Use) bool {
+	_, eyed := above.Item.(*gear.WireRopeSling)
+	return eyed || isSling(above) && isSling(below)
 }
 
 // otherSupport is the one that the second eye of a basket goes up to.
