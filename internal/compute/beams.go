@@ -55,7 +55,8 @@ func (w *work) insideBeam(i int, b plan.Beam, f *facts.Beam) {
 		}
 		for _, leg := range w.legsHolding(b.Item) {
 			if line := p.Line(leg); line != nil {
-				f.TopAngleDeg = ptr(min(*f.TopAngleDeg, p.Worst.FlattestDeg[leg]))
+				deg, _ := flattest(line)
+				f.TopAngleDeg = ptr(min(*f.TopAngleDeg, deg))
 			}
 		}
 	}
