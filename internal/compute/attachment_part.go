@@ -32,8 +32,11 @@ func (w *work) attachmentPart(a *plan.Attachment) {
 			p.RiggingN += massKg(usesOf(s)) * quantity.StandardGravity
 		}
 	}
-	all := w.pullOf(a, legs)
-	p.LoadN, p.LoadBoundN, p.JudgedBy = plus(all.judgedN, p.RiggingN), plus(all.boundN, p.RiggingN), all.by
+	all := w.pullOf(a)
+	p.LoadN, p.JudgedBy = plus(all.judgedN, p.RiggingN), all.by
+	if p.Split == settledByStiffness {
+		p.LoadBoundN = plus(all.boundN, p.RiggingN)
+	}
 	p.Phase = w.samePhase(legs)
 	for _, i := range legs {
 		w.copyGaps(w.hung.Legs[i].Leg, p)
@@ -83,23 +86,81 @@ func (w *work) legNames(legs []int) string {
 	return strings.Join(names, " and ")
 }
 
-// pull is what the legs that go to one attachment put on it. They pull along
-// one line, so that their own forces add up; what they count for, and what
-// small differences of length can do, comes along that line once, whichever of
-// them carries it.
+// pull is what bears on an attachment or on a point of a beam.
 type pull struct {
 	judgedN, boundN *float64
 	by              *string
 }
 
-// pullOf finds the pull of some legs on an attachment; a figure is nil where that
-// of one of them is not known. A basket through it pulls with both its runs.
-func (w *work) pullOf(a *plan.Attachment, legs []int) pull {
+// pullOf adds up what the legs that go to an attachment pull, as if they pulled one
+// way, and what hangs from it. Legs from one place pull along one line: their own
+// forces add up; what they count for, and what differences of length can do, comes
+// along that line once, whichever of them carries it. A figure is nil where that of
+// one of them is not known.
+func (w *work) pullOf(a *plan.Attachment) pull {
+	all := pull{ptr(0.0), ptr(0.0), ptr("own_force")}
+	for _, line := range w.linesTo(a) {
+		all.add(w.alongLine(a, line))
+	}
+	for _, i := range w.supportsAt(a) {
+		h := w.heldBy(i)
+		bound := h.boundN
+		if h.split == settledByStatics {
+			bound = h.loadN
+		}
+		all.add(pull{h.loadN, bound, h.by})
+	}
+	if all.judgedN == nil {
+		all.by = nil
+	}
+	return all
+}
+
+// add adds another pull; what is not known of one is not known of both. The word for
+// the force is that of the one that is judged by more than its own.
+func (p *pull) add(other pull) {
+	sum := func(a, b *float64) *float64 {
+		if a == nil || b == nil {
+			return nil
+		}
+		return ptr(*a + *b)
+	}
+	p.judgedN, p.boundN = sum(p.judgedN, other.judgedN), sum(p.boundN, other.boundN)
+	if other.by != nil && *other.by != "own_force" && (*p.by == "own_force" || *p.by == "own_force_at_worst") {
+		p.by = other.by
+	}
+}
+
+// linesTo groups the legs that end at an attachment by the support they hang from.
+func (w *work) linesTo(a *plan.Attachment) [][]int {
+	var lines [][]int
+	from := map[int]int{}
+	for i, leg := range w.hung.Legs {
+		if leg.End.Attachment != a && leg.End.Second != a {
+			continue
+		}
+		n, known := from[leg.Support]
+		if !known {
+			n = len(lines)
+			from[leg.Support] = n
+			lines = append(lines, nil)
+		}
+		lines[n] = append(lines[n], i)
+	}
+	return lines
+}
+
+// alongLine is the pull of legs that pull along one line. A basket through the
+// attachment pulls with both its runs.
+func (w *work) alongLine(a *plan.Attachment, legs []int) pull {
 	own, judged, bound := ptr(0.0), 0.0, ptr(0.0)
 	by, decided := "own_force", ""
 	for _, i := range legs {
 		f := w.out.Document.Legs[i]
-		runs := w.runsOn(a, i)
+		runs := 1.0
+		if e := w.hung.Legs[i].End; e.Kind == plan.Basket && e.Attachment == a {
+			runs = 2
+		}
 		if f.TensionJudgedN == nil {
 			own = nil
 		} else if own != nil {
@@ -111,9 +172,12 @@ func (w *work) pullOf(a *plan.Attachment, legs []int) pull {
 				judged, decided = max(judged, *f.TensionJudgedN*runs), *f.JudgedBy
 			}
 		}
-		if f.TensionBoundN == nil {
+		switch {
+		case f.Split == settledByStatics && f.TensionAtWorstN != nil && bound != nil:
+			bound = ptr(max(*bound, *f.TensionAtWorstN*runs))
+		case f.TensionBoundN == nil:
 			bound = nil
-		} else if bound != nil {
+		case bound != nil:
 			bound = ptr(max(*bound, *f.TensionBoundN*runs))
 		}
 	}
@@ -124,12 +188,4 @@ func (w *work) pullOf(a *plan.Attachment, legs []int) pull {
 		return pull{ptr(judged), bound, &decided}
 	}
 	return pull{own, bound, &by}
-}
-
-// runsOn is the number of runs with which a leg pulls on an attachment.
-func (w *work) runsOn(a *plan.Attachment, leg int) float64 {
-	if e := w.hung.Legs[leg].End; e.Kind == plan.Basket && e.Attachment == a {
-		return 2
-	}
-	return 1
 }

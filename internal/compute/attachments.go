@@ -27,7 +27,7 @@ func (w *work) attachment(a *plan.Attachment) {
 		Named:                  nameOf(a),
 		Kind:                   a.Kind,
 		Legs:                   len(legs),
-		PullN:                  w.pullOf(a, legs).judgedN,
+		PullN:                  w.pullOf(a).judgedN,
 		Phase:                  w.samePhase(legs),
 		OnBeam:                 a.Beam != nil,
 		RatedToHorizontalGiven: a.RatedToFromHorizontal != nil,

@@ -55,8 +55,7 @@ func (w *work) insideBeam(i int, b plan.Beam, f *facts.Beam) {
 		}
 		for _, leg := range w.legsHolding(b.Item) {
 			if line := p.Line(leg); line != nil {
-				deg, _ := flattest(line)
-				f.TopAngleDeg = ptr(min(*f.TopAngleDeg, deg))
+				f.TopAngleDeg = ptr(min(*f.TopAngleDeg, p.Worst.FlattestDeg[leg]))
 			}
 		}
 	}

@@ -1,8 +1,6 @@
 package compute
 
 import (
-	"math"
-
 	"liftlint/internal/facts"
 	"liftlint/internal/plan"
 	"liftlint/internal/quantity"
@@ -35,12 +33,35 @@ func (w *work) placeCenter(l *facts.Load) {
 	case center == nil:
 		w.wait(l.Key, []facts.Input{input("/load", "center_of_gravity", "the load's center of gravity")}, "center_outside_m")
 	default:
-		l.CenterOutsideM = ptr(max(outside(center.X, size.Length), outside(center.Y, size.Width), outside(center.Z, size.Height)))
+		side := w.sideOfDatum()
+		l.CenterOutsideM = ptr(max(outside(center.X, side.X, size.Length), outside(center.Y, side.Y, size.Width), outside(center.Z, side.Z, size.Height)))
 	}
 }
 
-// outside is how far a coordinate lies beyond a size that may extend either way
-// from the datum.
-func outside(at, size quantity.Length) float64 {
-	return math.Max(0, math.Abs(float64(at))-float64(size))
+// sideOfDatum adds up where the attachments and the bodies lie, from the datum.
+func (w *work) sideOfDatum() plan.Point {
+	var sum plan.Point
+	add := func(p plan.Point) { sum.X, sum.Y, sum.Z = sum.X+p.X, sum.Y+p.Y, sum.Z+p.Z }
+	for _, a := range w.plan.Load.Attachments {
+		if a.At != nil {
+			add(*a.At)
+		}
+	}
+	for _, b := range w.plan.Load.Bodies {
+		add(b.Start)
+	}
+	return sum
+}
+
+// outside is how far a coordinate lies beyond a size that extends from the datum
+// to the side given; either way where that is none.
+func outside(at, side, size quantity.Length) float64 {
+	low, high := 0.0, float64(size)
+	switch {
+	case side < 0:
+		low, high = -high, 0
+	case side == 0:
+		low = -high
+	}
+	return max(0, low-float64(at), float64(at)-high)
 }

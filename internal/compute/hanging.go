@@ -233,6 +233,11 @@ func (w *work) describeLeg(i int, f *facts.Leg) {
 			f.AngleFromHorizontalDeg, f.FlattestPhase, f.FlattestNamed = &deg, phaseOf(p), inPhase(f.ID, p)
 		}
 	}
+	if *f.TensionN < 0 {
+		f.Slack, f.TensionN, f.ThrustN = nil, nil, nil
+		w.explain(f.Key, facts.Reason{Text: "leg " + f.ID + " carries in no phase"}, "slack", "tension_n", "thrust_n", "tension_at_worst_n", "tension_judged_n", "judged_by")
+		return
+	}
 	w.describeLegAtWorst(i, f)
 }
 

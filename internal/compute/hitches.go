@@ -211,7 +211,13 @@ func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 		w.chokeLandsOn(lastOf(leg.Leg), f)
 		return
 	}
-	loop, rest := w.hung.Positions[0].Choke(i)
+	loop, rest := math.Inf(1), math.Inf(1)
+	for _, p := range w.hung.Positions {
+		if p.InUse(i) {
+			l, r := p.Choke(i)
+			loop, rest = min(loop, l), min(rest, r)
+		}
+	}
 	if leg.Link != nil || len(leg.Down) > 1 {
 		rest = loopRest(s, loop) // of this sling alone
 	}

@@ -161,9 +161,8 @@ func (w *work) onHook(h *facts.Hook, s plan.Support) {
 		if state == nil {
 			continue
 		}
-		aside := math.Hypot(state.LoadN.X, state.LoadN.Y)
-		h.HorizontalN = ptr(max(*h.HorizontalN, aside))
-		if lean := leanDeg(state); h.LeanPhase == nil || lean > *h.LeanDeg+sameLeanDeg {
+		h.HorizontalN = ptr(max(*h.HorizontalN, p.Worst.Hooks[s.Hook].HorizontalN))
+		if lean := p.Worst.Hooks[s.Hook].LeanDeg; h.LeanPhase == nil || lean > *h.LeanDeg+sameLeanDeg {
 			h.LeanDeg, h.LeanPhase = ptr(max(*h.LeanDeg, lean)), phaseOf(p)
 			h.LeanNamed = inPhase(s.From, p)
 		}

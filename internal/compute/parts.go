@@ -64,7 +64,7 @@ func (w *work) linkPart(support int, s plan.Support, u plan.Use, below []plan.Us
 	w.carriesAll(&p, support)
 	w.rate(&p, u.Item)
 	if u.Item == s.By[0].Item && s.Point != nil {
-		w.derateShackleAt(w.legsOfSupport(support), s.Point, u.Item, &p)
+		w.derateShackleAt(w.heldBy(support).legs, s.Point, u.Item, &p)
 	}
 	w.inHeat(&p, u.Item)
 	w.heedMissingMasses(&p)
@@ -109,47 +109,10 @@ func (w *work) carriesAll(p *facts.Part, support int) {
 		}
 		return
 	}
-	p.LoadN, p.JudgedBy, p.Phase = w.heldN(support)
-	p.LoadN = plus(p.LoadN, p.RiggingN)
-	w.unheld(p, support)
-}
-
-// unheld says why the force on what carries all legs of a support is not known.
-func (w *work) unheld(p *facts.Part, support int) {
-	if p.LoadN != nil {
-		return
-	}
-	for _, i := range w.legsOfSupport(support) {
-		w.out.Gaps.CopyTo(legKey(w.hung.Legs[i].Leg), "tension_at_worst_n", p.Key, "load_n")
-		w.out.Gaps.CopyTo(legKey(w.hung.Legs[i].Leg), "tension_at_worst_n", p.Key, "judged_by")
-	}
-}
-
-// heldN is the most that the legs of a support pull together: what stiffness
-// shares out among them adds up to the same. Of a hook it is the force on it; the
-// most at any corner.
-func (w *work) heldN(support int) (heldN *float64, judgedBy, phase *string) {
-	s := w.plan.Supports[support]
-	if !w.steady() || w.hung.Failed() != nil {
-		return nil, nil, nil
-	}
-	most := 0.0
-	by := "own_force"
-	for _, p := range w.hung.Positions {
-		if p.Worst.Corners > 0 {
-			by = "own_force_at_worst"
-		}
-		held := 0.0
-		if s.Hook >= 0 {
-			held = p.Worst.Hooks[s.Hook].LoadN
-		} else {
-			held = p.TogetherN(w.legsOfSupport(support), func(i int) float64 { return p.Worst.OwnN[i] })
-		}
-		if held > most || phase == nil {
-			most, phase = max(most, held), phaseOf(p)
-		}
-	}
-	return &most, &by, phase
+	h := w.heldBy(support)
+	p.Split, p.JudgedBy, p.Phase = h.split, h.by, h.phase
+	p.LoadN, p.LoadBoundN = plus(h.loadN, p.RiggingN), plus(h.boundN, p.RiggingN)
+	w.unheld(p, h)
 }
 
 // beamPart is a beam as a whole: all that hangs from it against its rated load.
@@ -163,18 +126,19 @@ func (w *work) beamPart(b *gear.Beam) {
 			continue
 		}
 		p.RiggingN += massKg(usesOf(s)) * quantity.StandardGravity
-		held, how, phase := w.heldN(i)
-		if held == nil {
+		h := w.heldBy(i)
+		h.loadN = w.ownN(i, h)
+		if h.loadN == nil {
 			sum, by = nil, nil
-			w.unheld(&p, i)
+			w.unheld(&p, h)
 			break
 		}
-		sum = ptr(*sum + *held)
-		if p.Phase = phase; phase != nil {
-			phases[*phase] = true
+		sum = ptr(*sum + *h.loadN)
+		if p.Phase = h.phase; h.phase != nil {
+			phases[*h.phase] = true
 		}
-		if *how != "own_force" {
-			by = how
+		if *h.by != "own_force" {
+			by = ptr("own_force_at_worst")
 		}
 	}
 	if sum == nil || len(phases) != 1 {
@@ -216,7 +180,7 @@ func (w *work) bridlePart(support int, s plan.Support) {
 		w.unratedPart(p.Key, r)
 	} else {
 		p.MarkedLoadN, p.RatedLoadN = ptr(*r.assemblyN), ptr(*r.assemblyN)
-		w.takes(&p, w.flatterFactor(support))
+		w.flatter(&p, support)
 		w.inHeat(&p, heatedWith(b.Bridle)...)
 		w.relate(p.Key, b.Bridle.Tag.Pointer+"/rated_load", "the rated load on its tag")
 	}
@@ -315,6 +279,10 @@ func (w *work) legPart(i int, leg plan.Leg, n int) {
 		w.derateShackleAt([]int{i}, leg.End.Attachment, u.Item, &p)
 	case n == len(leg.Down)-1 && leg.End.Kind == plan.RunsTo:
 		w.derateShackleAt([]int{i}, leg.End.Second, u.Item, &p)
+	case n > 0 && n == len(leg.Down)-1 && leg.End.Kind == plan.Basket:
+		if other := w.otherSupport(w.hung.Legs[i]); len(other.By) == 0 && other.Point != nil {
+			w.derateShackleAt([]int{i}, other.Point, u.Item, &p)
+		}
 	case n == 0 && len(s.By) == 0 && s.Point != nil:
 		w.derateShackleAt([]int{i}, s.Point, u.Item, &p)
 	}

@@ -8,7 +8,6 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
-	"liftlint/internal/hang"
 	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
 )
@@ -30,8 +29,8 @@ func axisOf(name string, turned float64) ([3]float64, bool) {
 
 func components(v r3.Vec) [3]float64 { return [3]float64{v.X, v.Y, v.Z} }
 
-// pullsOn lists the directions in which some legs pull on an attachment or on a
-// point of a beam, in the axes of what it is on, in every phase.
+// pullsOn lists the directions in which some legs, and what hangs from it, pull on an
+// attachment or on a point of a beam, in the axes of what it is on, in every phase.
 func (w *work) pullsOn(a *plan.Attachment, legs []int) [][3]float64 {
 	var list [][3]float64
 	for _, p := range w.hung.Positions {
@@ -41,20 +40,14 @@ func (w *work) pullsOn(a *plan.Attachment, legs []int) [][3]float64 {
 					list = append(list, pull.Along)
 				}
 			}
-			list = append(list, w.knottedPulls(p, a, i)...)
+		}
+		for _, i := range w.supportsAt(a) {
+			if along, ok := p.PullBelow(i, a); ok {
+				list = append(list, along)
+			}
 		}
 	}
 	return list
-}
-
-// knottedPulls is the direction in which what hangs between a point of a beam and
-// its legs pulls on that point.
-func (w *work) knottedPulls(p hang.Position, a *plan.Attachment, leg int) [][3]float64 {
-	along, ok := p.PullBelow(w.hung.Legs[leg].Support, a)
-	if !ok || !p.InUse(leg) {
-		return nil
-	}
-	return [][3]float64{along}
 }
 
 // leaning finds the largest angle between an axis and the pulls of some legs,

@@ -164,17 +164,20 @@ func TestContents(t *testing.T) {
 	}
 }
 
-// TestCenterOutside: measured from the datum corner, whichever way the load
-// extends.
+// TestCenterOutside: measured from the datum corner, to the side on which the
+// attachments lie.
 func TestCenterOutside(t *testing.T) {
 	size := map[string]any{"length": "2 m", "width": "1 m", "height": "1 m"}
-	for x, want := range map[string]float64{"1 m": 0, "2 m": 0, "2.5 m": 0.5, "-1 m": 0, "-2.25 m": 0.25} {
+	for x, want := range map[string]float64{"1 m": 0, "2 m": 0, "2.5 m": 0.5, "-1 m": 1, "-2.25 m": 2.25} {
 		v := rulesBase(t, "two_legs").set("load/size", size).set("load/center_of_gravity/x", x)
 		f, _ := v.compute(t)
 		if got := figure(t, f, "load", "center_outside_m"); math.Abs(got-want) > 1e-9 {
 			t.Errorf("x %s: %g m outside, want %g", x, got, want)
 		}
 	}
+	back := rulesBase(t, "two_legs").set("load/size", size).set("load/center_of_gravity/x", "-1 m").set("load/attachments/0/x", "-2 m").set("load/attachments/1/x", "0 m")
+	f, _ := back.compute(t)
+	near(t, "inside a load that extends backward", figure(t, f, "load", "center_outside_m"), 0, 1e-9)
 }
 
 // TestLaysJoined: right and left in one leg, as soon as two are known to differ.

@@ -200,20 +200,28 @@ func usualBridleAngleDeg(p capacity.BridlePractice) float64 {
 	return 60
 }
 
-// flatterFactor is what is left of the rated load of a bridle where a leg hangs
-// flatter than its tag's angle, by statics: sin b over sin of the tag's angle. By
-// band there is no rating beyond the band, which is found at the leg.
-func (w *work) flatterFactor(support int) facts.Factor {
+// flatter takes off what a bridle's rated load loses where a leg hangs flatter than
+// its tag's angle, by statics: sin b over sin of the tag's angle. By band there is
+// no rating beyond the band, which is found at the leg.
+func (w *work) flatter(p *facts.Part, support int) {
 	worst := tagAngleFactor(1, 90)
 	for _, i := range w.legsOfSupport(support) {
 		f := w.out.Document.Legs[i]
-		if f.TagNamesAngle && f.AngleFromHorizontalDeg != nil && *f.AngleFromHorizontalDeg < *f.TagAngleDeg {
+		switch {
+		case !f.TagNamesAngle:
+		case f.AngleFromHorizontalDeg == nil:
+			p.RatedLoadN = nil
+			w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", p.Key, "rated_load_n")
+			w.out.Gaps.CopyTo(f.Key, "angle_from_horizontal_deg", p.Key, "used_ratio")
+		case *f.AngleFromHorizontalDeg < *f.TagAngleDeg:
 			if left := sine(*f.AngleFromHorizontalDeg) / sine(*f.TagAngleDeg); left < worst.Ratio {
 				worst = tagAngleFactor(left, *f.AngleFromHorizontalDeg)
 			}
 		}
 	}
-	return worst
+	if p.RatedLoadN != nil {
+		w.takes(p, worst)
+	}
 }
 
 // newtons is a load as a force; nil where it is not given.

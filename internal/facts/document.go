@@ -59,7 +59,7 @@ type Load struct {
 	Contents           string   `json:"contents" enum:"none,secured,loose,not_given" doc:"Whether anything in it or on it can move."`
 	Hazard             string   `json:"hazard" enum:"none,with_precaution,without_precaution,not_given" doc:"Whether what is in it is hazardous, and what is done about it; none where nothing is in it."`
 	SizeGiven          bool     `json:"size_given" doc:"Whether the plan gives its size."`
-	CenterOutsideM     *float64 `json:"center_outside_m,omitempty" doc:"How far the center of gravity lies outside the load's size, measured from the datum corner either way; zero inside. Does not concern a load without size."`
+	CenterOutsideM     *float64 `json:"center_outside_m,omitempty" doc:"How far the center of gravity lies outside the load's size, which is measured from the datum corner to the side on which attachments and bodies lie; zero inside. Does not concern a load without size."`
 	HookAboveM         *float64 `json:"hook_above_points_m,omitempty" doc:"Height of the crane hook's bearing above the highest place where a leg holds the load, as it hangs; of several hooks, of the highest, and the most in any phase."`
 	ThrustN            *float64 `json:"thrust_n,omitempty" doc:"The greatest horizontal part of a leg's force, which squeezes the load."`
 	FlattestLegDeg     *float64 `json:"flattest_leg_from_horizontal_deg,omitempty" doc:"Angle from horizontal of its flattest leg that is not slack."`

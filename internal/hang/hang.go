@@ -134,8 +134,8 @@ func upperMassKg(p *plan.Plan) float64 {
 func (out *Lift) hang(pos *Position) bool {
 	for i := range out.Legs {
 		why := pos.layout.letGo(i)
-		if lies := pos.layout.cantLie(i); lies != "" && pos.layout.carries[i] {
-			why = lies
+		if why == "" && pos.layout.carries[i] {
+			why = pos.layout.cantLie(i)
 		}
 		if why != "" {
 			out.fail(NoBalance, out.Legs[i].Pointer, why+inPhase(pos), nil)
