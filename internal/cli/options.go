@@ -23,6 +23,8 @@ type judging struct {
 	on      string
 	rules   []string
 	config  string
+	// registers are files of gear besides those of the configuration.
+	registers []string
 }
 
 func (j *judging) flags(c *cobra.Command) {
@@ -31,6 +33,7 @@ func (j *judging) flags(c *cobra.Command) {
 	f.StringVar(&j.stage, "stage", policy.Review, "how far the plan has come: draft, review or prelift")
 	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04; overrules the plan's own")
 	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from the plan's folder up to the root")
+	f.StringArrayVar(&j.registers, "register", nil, "a gear register that plans take gear from, besides those of the configuration: *.gear.yaml, or *.columns.yaml with its table; may be repeated")
 	f.StringArrayVar(&j.rules, "rules", nil, "a folder of rules besides those built in; may be repeated")
 }
 
@@ -81,10 +84,23 @@ type linters struct {
 	remedies bool
 	byFolder map[string]*lint.Linter
 	byConfig map[string]*lint.Linter
+	// registers are shared by all linters that have the same.
+	registers map[string]*lint.Registers
 }
 
 func newLinters(j *judging, remedies bool) *linters {
-	return &linters{j, remedies, map[string]*lint.Linter{}, map[string]*lint.Linter{}}
+	return &linters{j, remedies, map[string]*lint.Linter{}, map[string]*lint.Linter{}, map[string]*lint.Registers{}}
+}
+
+// registersFor are those of a configuration and of the command, read once for
+// all that have the same.
+func (ls *linters) registersFor(c config.Config) *lint.Registers {
+	paths := slices.Concat(c.Registers, ls.judging.registers)
+	key := strings.Join(paths, "\x00")
+	if ls.registers[key] == nil {
+		ls.registers[key] = lint.NewRegisters(paths...)
+	}
+	return ls.registers[key]
 }
 
 func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
@@ -101,7 +117,7 @@ func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
 		if err != nil {
 			return nil, err
 		}
-		o.Remedies, o.Config = ls.remedies, c
+		o.Remedies, o.Config, o.Registers = ls.remedies, c, ls.registersFor(c)
 		if l, err = lint.New(o); err != nil {
 			return nil, wrongUsage(err)
 		}

@@ -11,6 +11,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/hang"
 	"liftlint/internal/plan"
+	"liftlint/internal/register"
 )
 
 // Conditions are what a plan is computed under, besides itself.
@@ -28,6 +29,16 @@ type Conditions struct {
 	// IntervalMonths is how long a periodic inspection holds for a kind of gear
 	// in a service; false where the profile gives none.
 	IntervalMonths func(kind, service string) (int, bool)
+	// OnFile is the gear that a register tells of, by its id in the plan.
+	OnFile map[string]*register.Item
+}
+
+// Day is the day that a plan is judged for; nil where it is not known.
+func (c Conditions) Day(p *plan.Plan) *time.Time {
+	if c.On != nil {
+		return calendarDay(c.On)
+	}
+	return calendarDay(p.Lift.Date)
 }
 
 // Decides is what a leg is judged by where stiffness settles how legs share.
@@ -53,17 +64,15 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []hang.Trouble) {
 	w := &work{
 		plan: p,
 		cond: c,
-		day:  calendarDay(p.Lift.Date),
+		day:  c.Day(p),
 		out:  &facts.Facts{Gaps: facts.Gaps{}, Related: map[string][]facts.Related{}},
-	}
-	if c.On != nil {
-		w.day = calendarDay(c.On)
 	}
 	w.hung = hang.Of(p)
 	w.lift()
 	w.load()
 	w.hooks()
 	w.gear()
+	w.onFile()
 	w.ropes()
 	w.grommets()
 	w.legs() // before all that the legs pull on

@@ -30,6 +30,7 @@ type Config struct {
 	ProfileHeld bool            // locked: it goes before what a plan names
 	Layers      []policy.Layer  // one a file
 	Rules       []policy.Source // folders of company rules
+	Registers   []string        // files of gear registers, each once
 }
 
 // Key tells configurations apart: those with the same key are the same.
@@ -140,6 +141,7 @@ type written struct {
 	Rules       map[string]policy.Setting `json:"rules"`
 	Locked      []string                  `json:"locked"`
 	NotWaivable []string                  `json:"not_waivable"`
+	Registers   []string                  `json:"registers"`
 }
 
 // file reads one configuration after what it extends; by lists the files that
@@ -227,6 +229,26 @@ func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
 	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, NotWaivable: w.NotWaivable, Tree: tree})
 	for i, folder := range w.RuleFolders {
 		r.ruleFolder(filepath.Join(filepath.Dir(path), filepath.FromSlash(folder)), folder, i, tree)
+	}
+	for i, pattern := range w.Registers {
+		r.register(filepath.Dir(path), pattern, fmt.Sprintf("/registers/%d", i), tree)
+	}
+}
+
+// register adds the files that a pattern names. One that names none is a fault:
+// what stands in a register that is not read would count for nothing.
+func (r *reader) register(folder, pattern, at string, tree *datafile.Tree) {
+	files, err := filepath.Glob(filepath.Join(folder, filepath.FromSlash(pattern)))
+	switch {
+	case err != nil:
+		r.problems.Add(tree.Problem(at, "%s: %v", pattern, err))
+	case len(files) == 0:
+		r.problems.Add(tree.Problem(at, "%s names no file", pattern))
+	}
+	for _, file := range files {
+		if name := shown(file); !slices.Contains(r.config.Registers, name) {
+			r.config.Registers = append(r.config.Registers, name)
+		}
 	}
 }
 

@@ -83,7 +83,19 @@ type Inspection struct {
 	Date    time.Time
 	Service Service
 	NextDue *time.Time
+	// Void says why it does not show that the item is fit, though it is the newest
+	// on record; empty where it does.
+	Void Void
 }
+
+// Void is what keeps an inspection from counting.
+type Void string
+
+// What keeps one from counting.
+const (
+	NotPassed Void = "not_passed" // the item was found unfit
+	NoOutcome Void = "no_outcome" // the record does not say what it came to
+)
 
 // Service is how hard a piece of gear works; it sets the interval.
 type Service string

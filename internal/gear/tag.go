@@ -17,6 +17,7 @@ type Tag struct {
 	Pointer   string
 	Condition Condition
 	Shows     []string // the fields that can be read, by their names in the plan
+	Serial    string   // empty where the tag does not show it
 	RatedLoad *quantity.Load
 	// ChokerRatedLoad and BasketRatedLoad are those for the two other hitches,
 	// the basket's for both its parts, vertical.

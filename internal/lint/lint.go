@@ -12,6 +12,7 @@ import (
 	"liftlint/internal/compute"
 	"liftlint/internal/config"
 	"liftlint/internal/finding"
+	"liftlint/internal/onfile"
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
 	"liftlint/internal/remedy"
@@ -24,12 +25,14 @@ const DefaultProfile = "us"
 
 // Options say how plans are judged.
 type Options struct {
-	Profile  string          // overrules the plan's own; empty leaves it
-	Stage    string          // draft, review or prelift
-	On       *time.Time      // the day judged for; nil takes each plan's own
-	Config   config.Config   // what the folder of the plans sets
-	Rules    []policy.Source // rules besides those built in and the configuration's
-	Remedies bool            // compute what would put a finding right
+	Profile string          // overrules the plan's own; empty leaves it
+	Stage   string          // draft, review or prelift
+	On      *time.Time      // the day judged for; nil takes each plan's own
+	Config  config.Config   // what the folder of the plans sets
+	Rules   []policy.Source // rules besides those built in and the configuration's
+	// Registers hold the gear that plans take from a register.
+	Registers *Registers
+	Remedies  bool // compute what would put a finding right
 }
 
 // Linter judges plans. It is safe for concurrent use.
@@ -92,6 +95,7 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 		return nil, err
 	}
 	f := r.compute(p, conditions)
+	r.addUnlike()
 	r.Overrides = pack.Overrides()
 	r.heldProfile(p, l.options.Config)
 	verdicts, err := pack.Judge(ctx, &f.Document)
@@ -122,6 +126,7 @@ func (l *Linter) Compute(name string, text []byte) (*Result, error) {
 		return nil, err
 	}
 	r.compute(p, conditions)
+	r.addUnlike()
 	r.State = Computed
 	r.Findings = finding.Sort(r.Findings)
 	return r, nil
@@ -130,16 +135,21 @@ func (l *Linter) Compute(name string, text []byte) (*Result, error) {
 // read goes from bytes to the typed plan. The plan is nil where the file is
 // not valid; the result then says why.
 func (l *Linter) read(name string, text []byte) (*Result, *plan.Plan, error) {
-	r := &Result{File: name, State: NotValid, text: text}
+	r := &Result{File: name, State: NotValid, text: text, registers: l.options.Registers}
 	doc, faults := yamldoc.Read(name, text)
 	if doc == nil {
 		return r.notValid(faults), nil, nil
 	}
 	r.doc = doc
-	if faults := l.validator.Plan(doc); len(faults) > 0 {
+	on, faults, err := onfile.Resolve(doc, l.validator, l.options.Registers.Register)
+	if err != nil {
+		return nil, nil, fmt.Errorf("%s: %w", name, err)
+	}
+	r.onFile = on
+	if faults = append(faults, l.validator.Plan(on.Doc)...); len(faults) > 0 {
 		return r.notValid(faults), nil, nil
 	}
-	p, faults, err := plan.Decode(doc)
+	p, faults, err := plan.Decode(on.Doc)
 	if err != nil {
 		return nil, nil, fmt.Errorf("%s: %w", name, err)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
+	"liftlint/internal/onfile"
 	"liftlint/internal/policy"
 )
 
@@ -117,5 +118,9 @@ func some(rules []string) string {
 
 func (r *Result) addInput(w *waiting) {
 	message := fmt.Sprintf("give %s, `%s`: %s", w.input.Label, w.input.Field, w.count())
-	r.addBuiltin(inputMissing, message, "input"+strings.TrimPrefix(w.input.At, "#")+"/"+w.input.Field, r.locate(w.input.At), nil).Severity = w.severity()
+	key, related := "input"+strings.TrimPrefix(w.input.At, "#"), []finding.Related(nil)
+	if e, rest, ok := r.onFile.Of(strings.TrimPrefix(w.input.At, "#")); ok {
+		key, related = "input/gear/"+e.ID+rest, r.related([]facts.Related{onfile.UseOf(e)})
+	}
+	r.addBuiltin(inputMissing, message, key+"/"+w.input.Field, r.locate(w.input.At), related).Severity = w.severity()
 }

@@ -10,6 +10,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
 	"liftlint/internal/hang"
+	"liftlint/internal/onfile"
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
 	"liftlint/internal/quantity"
@@ -44,8 +45,10 @@ type Result struct {
 	Overrides []policy.Override
 	Facts     *facts.Facts
 
-	text []byte
-	doc  *yamldoc.Document
+	text      []byte
+	doc       *yamldoc.Document
+	onFile    *onfile.Plan // the gear that it takes from a register
+	registers *Registers
 }
 
 // Checked tells how the subjects of one rule stand.
@@ -82,7 +85,9 @@ func (r *Result) Line(n int) string {
 // compute adds the facts, what they say of the plan as a whole, and the
 // troubles met on the way.
 func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
+	c.OnFile = r.onFile.History(p, c.Day(p))
 	f, troubles := compute.Facts(p, c)
+	r.onFile.Lead(f)
 	r.Facts = f
 	r.ID, r.Title, r.Units = p.Lift.ID, p.Lift.Title, p.Lift.Units
 	r.Profile, r.Stage = c.Profile, c.Stage
@@ -143,8 +148,12 @@ func (r *Result) related(list []facts.Related) []finding.Related {
 }
 
 // locate finds where a URI fragment stands in the file, or the nearest place
-// above it. Of a mapping or list it takes the key, or the id inside.
+// above it. Of a mapping or list it takes the key, or the id inside. What stands
+// in a register is found there.
 func (r *Result) locate(at string) source.Location {
+	if place, ok := r.onFile.Led(at); ok {
+		return r.registers.locate(place)
+	}
 	pointer := strings.TrimPrefix(at, "#")
 	where := source.Location{File: r.File, Pointer: pointer}
 	if r.doc == nil {

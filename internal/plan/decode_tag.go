@@ -9,6 +9,7 @@ func decodeTag(f fields) *gear.Tag {
 	t := &gear.Tag{
 		Pointer:             f.pointer(),
 		Condition:           gear.Condition(f.text("condition")),
+		Serial:              f.text("serial"),
 		RatedLoad:           f.load("rated_load"),
 		ChokerRatedLoad:     f.load("choker_rated_load"),
 		BasketRatedLoad:     f.load("basket_rated_load"),

@@ -35,3 +35,7 @@ func article(words string) string {
 	}
 	return "a " + words
 }
+
+// OnRegister is the kind of gear that a register tells of. Package onfile puts
+// what it says in its place before a plan is decoded.
+const OnRegister = "register"

@@ -27,6 +27,7 @@ func decode(parts validate.Parts) (Item, error) {
 	item := Item{
 		Number:       number,
 		Gear:         g,
+		said:         pack(parts.Gear),
 		Serial:       f.text("serial"),
 		Maker:        f.text("maker"),
 		RatedLoad:    f.load("rated_load"),

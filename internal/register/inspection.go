@@ -101,3 +101,7 @@ func (i *Item) Newest(kind InspectionKind) (*Inspection, bool) {
 	}
 	return newest, newest != nil
 }
+
+// Whole reports whether an inspection goes over all of an item, so that the next
+// is due from its day on. Looks before use and between do not, nor do tests.
+func (i *Inspection) Whole() bool { return i.Kind == Periodic || i.Kind == Thorough }

@@ -31,6 +31,14 @@ func (p Place) String() string {
 	return p.File + "#" + p.Pointer
 }
 
+// Fragment is what String has after the #.
+func (p Place) Fragment() string {
+	if p.Row > 0 {
+		return fragment(p.Row, p.Column)
+	}
+	return p.Pointer
+}
+
 // Where is the place as people look it up: file:line:column for YAML where the
 // range is known, otherwise as String has it.
 func (p Place) Where() string {

@@ -58,6 +58,7 @@ type Item struct {
 	Kept         []Kept
 
 	at     at
+	said   packed
 	values *yamldoc.Node
 }
 

@@ -30,6 +30,15 @@ func otherHere() map[string]string {
 // more than an id can, and has a schema of its own.
 const standIn = "item"
 
+// onRegister is the kind of gear in a plan that a register tells of. No item of
+// a register is of it.
+const onRegister = "register"
+
+// isItem reports whether a node names a kind that items of registers can be of.
+func (v *Validator) isItem(kind *yamldoc.Node) bool {
+	return v.known("gear", kind) && kind.Text != onRegister
+}
+
 // Parts are an item of a register taken apart.
 type Parts struct {
 	// Gear is what a plan says of the same piece, with an id that stands in for
@@ -93,7 +102,7 @@ func (v *Validator) item(x *explainer, item *yamldoc.Node) {
 		x.add(UnknownKey, e.KeyRange, quote(e.Key)+" is no key of "+x.name(item.Pointer)+v.hintFor(item, e.Key))
 	}
 	if p.Gear == nil {
-		x.unknownKind(item.Get("kind"), v.kinds["gear"])
+		x.unknownKind(item.Get("kind"), v.GearKinds())
 		return
 	}
 	kind := p.Gear.Get("kind").Text
@@ -122,7 +131,7 @@ func (v *Validator) hintFor(item *yamldoc.Node, key string) string {
 		return ": write " + quote(other)
 	}
 	known := slices.Sorted(maps.Keys(v.properties(itemPath)))
-	if kind := item.Get("kind"); v.known("gear", kind) {
+	if kind := item.Get("kind"); v.isItem(kind) {
 		known = v.ItemKeys(kind.Text)
 	}
 	if near, ok := nearKey(key, known); ok {
@@ -163,7 +172,7 @@ func (v *Validator) Parts(item *yamldoc.Node) (p Parts, unknown []yamldoc.Entry)
 
 // gearKeys are the keys of a kind of gear; nil where there is no such kind.
 func (v *Validator) gearKeys(kind *yamldoc.Node) map[string]*jsonschema.Schema {
-	if !v.known("gear", kind) {
+	if !v.isItem(kind) {
 		return nil
 	}
 	return v.properties(kindPath("gear", kind.Text))
@@ -198,8 +207,10 @@ func registerIDs(faults []yamldoc.Fault) []yamldoc.Fault {
 	return faults
 }
 
-// GearKinds lists the kinds of gear, sorted.
-func (v *Validator) GearKinds() []string { return slices.Clone(v.kinds["gear"]) }
+// GearKinds lists the kinds that gear can be of, sorted.
+func (v *Validator) GearKinds() []string {
+	return slices.DeleteFunc(slices.Clone(v.kinds["gear"]), func(k string) bool { return k == onRegister })
+}
 
 // Field is what a field of an item takes.
 type Field struct {
@@ -241,7 +252,7 @@ func (v *Validator) chainOf(kind, key string) []*jsonschema.Schema {
 	if _, other := otherHere()[key]; other {
 		return nil
 	}
-	if slices.Contains(v.kinds["gear"], kind) && key != "kind" {
+	if slices.Contains(v.GearKinds(), kind) && key != "kind" {
 		if p, ok := v.properties(kindPath("gear", kind))[key]; ok {
 			return withRefs(p)
 		}

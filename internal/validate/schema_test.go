@@ -126,7 +126,8 @@ func TestKeywordsAreKnown(t *testing.T) {
 }
 
 // Only a list of dispatched objects may leave its mappings open, and every
-// kind's schema is at least as strict as they are.
+// kind's schema is at least as strict as they are: but for gear on file, whose
+// fields are those of the item's own kind.
 func TestObjectsAreClosed(t *testing.T) {
 	files := planFiles(t)
 	open := 0
@@ -144,8 +145,8 @@ func TestObjectsAreClosed(t *testing.T) {
 			}
 		}
 	}
-	if open != len(dispatches) {
-		t.Errorf("%d mappings take any key, and %d places are dispatched", open, len(dispatches))
+	if open != len(dispatches)+1 {
+		t.Errorf("%d mappings take any key, and %d places are dispatched, besides gear on file", open, len(dispatches))
 	}
 }
 

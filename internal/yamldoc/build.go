@@ -34,3 +34,11 @@ func Refusal(text string) string {
 	}
 	return ""
 }
+
+// WithRoot is the document with another tree, made from its own. Places are
+// still looked up in the text as it was read.
+func (d *Document) WithRoot(root *Node) *Document {
+	with := *d
+	with.root = root
+	return &with
+}
