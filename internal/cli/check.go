@@ -26,6 +26,7 @@ type check struct {
 	judging   judging
 	output    output
 	failOn    *choice
+	change    changeFlags
 	stdinName string
 }
 
@@ -38,14 +39,20 @@ func newCheck(e Environment) *cobra.Command {
 for files named *.lift.yaml (or .lift.yml), without its folders whose name begins
 with a dot and without following links; without a PATH the current folder is.
 
+With --since and --staged only plans are checked that a change concerns: those that
+differ, and those of which a rule, a configuration or a register does. Where that is
+none, nothing is checked, the report says so, and the exit code is 0.
+
 What would put a finding right is computed for runs of fewer than 20 plans.`,
 		Example: `  liftlint check examples/pump-skid.lift.yaml
   liftlint check --stage prelift --on 2026-12-04 plans/
+  liftlint check --since origin/main
   liftlint check --format json - < plan.lift.yaml`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.judging.flags(c)
 	k.output.flags(c)
+	k.change.flags(c)
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
 	return c
@@ -58,16 +65,37 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if len(args) == 0 {
 		args = []string{"."}
 	}
-	failOn, err := finding.ParseSeverity(k.failOn.value)
-	if err != nil {
-		return wrongUsage(err)
-	}
 	if err := k.output.check(); err != nil {
 		return err
+	}
+	if err := k.change.check(args); err != nil {
+		return err
+	}
+	if k.change.asked() {
+		return k.runChanged(ctx, args)
 	}
 	inputs, err := k.inputs(args)
 	if err != nil {
 		return err
+	}
+	run, err := k.judge(ctx, inputs)
+	if err != nil {
+		return err
+	}
+	return k.finish(run)
+}
+
+// judged is a run with the rules that it was judged by.
+type judged struct {
+	report.Run
+	rules func() ([]*policy.Rule, error)
+}
+
+// judge judges plans, each by the configuration of its folder.
+func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
+	failOn, err := finding.ParseSeverity(k.failOn.value)
+	if err != nil {
+		return judged{}, wrongUsage(err)
 	}
 	if len(inputs) < bulk && k.env.Getenv("GOGC") == "" {
 		// A short run ends before memory matters: collecting rubbish less often
@@ -76,13 +104,17 @@ func (k *check) run(ctx context.Context, args []string) error {
 	}
 	each, err := k.lintersFor(inputs)
 	if err != nil {
-		return err
+		return judged{}, err
 	}
 	results, failures := judgeAll(ctx, each, inputs)
 	run := runOf(results, failures)
 	run.FailOn = failOn
-	rules := func() ([]*policy.Rule, error) { return rulesJudging(each, results) }
-	if err := k.output.write(run, k.judging.stage, rules); err != nil {
+	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil
+}
+
+// finish reports a run, and ends with what it comes to.
+func (k *check) finish(run judged) error {
+	if err := k.output.write(run.Run, k.judging.stage, run.rules); err != nil {
 		return exit{Unchecked, err}
 	}
 	if code := int(run.Exit()); code != Clean {

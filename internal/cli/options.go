@@ -18,6 +18,9 @@ import (
 
 // judging are the options of every command that computes or judges.
 type judging struct {
+	// snapshot is what the plans are read from; nil is the file system as it is.
+	snapshot *snapshot
+
 	profile string
 	stage   string
 	on      string
@@ -68,6 +71,9 @@ func (j *judging) options() (lint.Options, error) {
 func (j *judging) configFor(folder string) (config.Config, error) {
 	if j.config != "" {
 		return config.Read(j.config)
+	}
+	if j.snapshot != nil {
+		return j.snapshot.configFor(folder)
 	}
 	return config.For(folder)
 }

@@ -16,6 +16,14 @@ func TestMain(m *testing.M) {
 	})
 }
 
+// gitEnvironment lets git commit, and keeps from it what the machine has set.
+func gitEnvironment(folder string) []string {
+	return []string{
+		"HOME=" + folder, "GIT_CONFIG_NOSYSTEM=1", "GIT_CEILING_DIRECTORIES=" + folder,
+		"GIT_AUTHOR_NAME=rigger", "GIT_AUTHOR_EMAIL=rigger@site.example", "GIT_COMMITTER_NAME=rigger", "GIT_COMMITTER_EMAIL=rigger@site.example",
+	}
+}
+
 // TestScripts runs the sessions in testdata/script. Set LIFTLINT_UPDATE=1 to
 // rewrite the outputs that they compare with.
 func TestScripts(t *testing.T) {
@@ -29,6 +37,7 @@ func TestScripts(t *testing.T) {
 		Cmds:          map[string]func(*testscript.TestScript, bool, []string){"code": code, "repeat": repeat, "edit": edit, "join": join},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("EXAMPLES", examples)
+			e.Vars = append(e.Vars, gitEnvironment(e.WorkDir)...)
 			return os.CopyFS(filepath.Join(e.WorkDir, "examples"), os.DirFS(examples))
 		},
 	})

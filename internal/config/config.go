@@ -71,7 +71,12 @@ func For(folder string) (Config, error) {
 
 // find lists the configurations from a folder up to the root, the outermost
 // first.
-func find(folder string) ([]string, error) {
+func find(folder string) ([]string, error) { return Between(folder, "") }
+
+// Between lists the configurations from a folder up to another above it, both
+// included, the outermost first; up to the root of the file system where that
+// other is empty.
+func Between(folder, top string) ([]string, error) {
 	folder, err := filepath.Abs(folder)
 	if err != nil {
 		return nil, err
@@ -88,7 +93,7 @@ func find(folder string) ([]string, error) {
 			return nil, err // one that can't be looked at may hold locks
 		}
 		parent := filepath.Dir(folder)
-		if parent == folder {
+		if parent == folder || folder == top {
 			break
 		}
 		folder = parent

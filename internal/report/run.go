@@ -14,6 +14,9 @@ type Run struct {
 	Results  []*lint.Result
 	Failures []string         // what could not be checked at all: a rule has failed, the tool has
 	FailOn   finding.Severity // the least severity that makes a run fail; empty is error
+	// Unchanged counts the plans left out on purpose: neither they nor what they are
+	// judged by has changed since a revision that was asked for.
+	Unchanged int
 }
 
 // Threshold is the least severity that makes the run fail.
@@ -40,6 +43,9 @@ func (r Run) Meaning() string {
 	c := r.Count()
 	switch r.Exit() {
 	case Clean:
+		if c.Plans == 0 {
+			return fmt.Sprintf("nothing was checked: of %s none has changed, nor has what judges them", Plural(r.Unchanged, "plan"))
+		}
 		return r.cleanWords(c)
 	case Findings:
 		if c.NotValid > 0 {
@@ -70,6 +76,9 @@ func (r Run) Exit() Exit {
 	code := Nothing
 	if len(r.Failures) > 0 {
 		return Unchecked
+	}
+	if r.Unchanged > 0 {
+		code = Clean
 	}
 	for _, x := range r.Results {
 		if !Understood(x) {
