@@ -370,7 +370,8 @@ func TestWhereAChokeLands(t *testing.T) {
 func TestDoubledGrommet(t *testing.T) {
 	const plan = `liftlint: 1
 lift: {id: A, title: A}
-load: {mass: 10 t, center_of_gravity: {x: 0 m, y: 0 m, z: 0 m}, attachments: [{id: A, kind: padeye, x: 0 m, y: 0 m, z: 1 m, hole_axis: across}]}
+crane: {hook: {body_width: 400 mm}}
+load: {mass: 10 t, center_of_gravity: {x: 0 m, y: 0 m, z: 0 m}, attachments: [{id: A, kind: padeye, x: 0 m, y: 0 m, z: 1 m, thickness: 400 mm, hole_axis: across}]}
 gear:
   - {id: G, kind: grommet, diameter: 60 mm, core: iwrc, circumference: 8 m, tag: {condition: legible, rated_load: 12 t, hitch: vertical}}
 rigging:
@@ -386,6 +387,29 @@ rigging:
 		near(t, "length", figure(t, f, "leg/hook/1", "length_m"), 2, 1e-9)
 		near(t, "rated laid double", figure(t, f, "part/hook/1/G", "rated_load_n"), times*12000*gravity, 1)
 	}
+}
+
+// TestGrommetBentWhereItBears: rated for bends of five times its body (common
+// practice), round a hook of twice that it has (1 - 0.5/sqrt 2) / (1 - 0.5/sqrt 5) of
+// it left (marine guideline for what bends take, read); a hook that is not known, and
+// one thinner than the body, leave nothing to say.
+func TestGrommetBentWhereItBears(t *testing.T) {
+	const plan = `liftlint: 1
+lift: {id: A, title: A}
+load: {mass: 10 t, center_of_gravity: {x: 0 m, y: 0 m, z: 0 m}, attachments: [{id: A, kind: padeye, x: 0 m, y: 0 m, z: 1 m, thickness: 300 mm, hole_axis: across}]}
+crane: {hook: {WIDTH}}
+gear:
+  - {id: G, kind: grommet, diameter: 60 mm, core: iwrc, circumference: 8 m, tag: {condition: legible, rated_load: 12 t, hitch: vertical}}
+rigging:
+  - {from: hook, legs: [{down: [G], end: {kind: to, at: A}}]}
+`
+	f := arrangement(t, plan, "WIDTH", "body_width: 120 mm")
+	left := (1 - 0.5/math.Sqrt(2)) / (1 - 0.5/math.Sqrt(5))
+	near(t, "rated", figure(t, f, "part/hook/1/G", "rated_load_n"), left*12000*gravity, 1)
+	if got := labels(lacks(t, arrangement(t, plan, "WIDTH", "latch: works"), "part/hook/1/G", "rated_load_n")); !strings.Contains(got, "width of the crane hook") {
+		t.Errorf("waits for %q", got)
+	}
+	lacks(t, arrangement(t, plan, "WIDTH", "body_width: 50 mm"), "part/hook/1/G", "used_ratio")
 }
 
 // TestOpenLength: a sling without a length reaches from the hook at the height that

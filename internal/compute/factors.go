@@ -16,6 +16,7 @@ const (
 const (
 	byChokeAngle   = "choke_angle"
 	byBend         = "bend"
+	byEndBend      = "bend_at_end"
 	byEdge         = "edge"
 	byParts        = "parts"
 	byShacklePull  = "shackle_pull"

@@ -39,10 +39,19 @@ func (w *work) fitsDown(leg plan.Leg, above surface) {
 		if s, ok := u.Item.(*gear.WireRopeSling); ok {
 			w.slingFits(leg, n, s, above)
 		} else if n == 0 || !toldOfEye(leg.Down[n-1], u) {
-			w.joined(leg.ID, u.Item, surfaceOf(u.Item, gear.UpperEnd, lowest), above)
+			w.joined(leg.ID, u.Item, inLeg(leg, surfaceOf(u.Item, gear.UpperEnd, lowest)), above)
 		}
-		above = surfaceOf(u.Item, gear.LowerEnd, lowest)
+		above = inLeg(leg, surfaceOf(u.Item, gear.LowerEnd, lowest))
 	}
+}
+
+// inLeg is a surface as it lies in its leg: an endless sling that is laid double bears
+// with two bights side by side.
+func inLeg(leg plan.Leg, s surface) surface {
+	if leg.Doubled && s.kind == onLoop {
+		s.thick = s.thick.times(2)
+	}
+	return s
 }
 
 // toldOfEye reports whether all that is to be said of two parts that follow each

@@ -119,7 +119,7 @@ func secondBearing(leg plan.Leg, index int) bearing {
 func upperWidth(leg plan.Leg) measure {
 	item := leg.Down[0].Item
 	s, ok := item.(*gear.WireRopeSling)
-	switch upper := surfaceOf(item, gear.UpperEnd, len(leg.Down) == 1); {
+	switch upper := inLeg(leg, surfaceOf(item, gear.UpperEnd, len(leg.Down) == 1)); {
 	case ok && s.Upper.Kind == socketEye:
 		return measure{why: facts.Reason{Text: "how wide the socket of " + s.ID + " is, the plan does not say"}}
 	case ok:

@@ -2,6 +2,8 @@ package compute
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
@@ -25,7 +27,52 @@ func (w *work) rateInLeg(i int, leg plan.Leg, item gear.Item, p *facts.Part) {
 	default:
 		w.rate(p, item)
 	}
+	if grommet {
+		w.bentAtItsEnds(item, p)
+	}
 }
+
+// bentAtItsEnds takes off what a grommet loses where it bears: its rated load is
+// stated for bends of five times its body (common practice), and it is bent round
+// whatever hook, link, bow or pin it hangs on.
+func (w *work) bentAtItsEnds(item gear.Item, p *facts.Part) {
+	i := slices.IndexFunc(w.out.Document.Grommets, func(g facts.Grommet) bool { return g.ID == item.Base().ID })
+	if i < 0 || p.RatedLoadN == nil {
+		return
+	}
+	g := w.out.Document.Grommets[i]
+	bends := map[string]*float64{"upper_bend_d": g.UpperBendD}
+	if g.Hitch == straight {
+		bends["lower_bend_d"] = g.LowerBendD
+	}
+	least := math.Inf(1)
+	for field, bend := range bends {
+		if bend == nil {
+			p.RatedLoadN = nil
+			w.out.Gaps.CopyTo(g.Key, field, p.Key, "rated_load_n")
+			w.out.Gaps.CopyTo(g.Key, field, p.Key, "used_ratio")
+			continue
+		}
+		least = min(least, *bend)
+	}
+	if p.RatedLoadN == nil || least >= statedGrommetBend {
+		return
+	}
+	used, err := capacity.BendEfficiency(least)
+	stated, _ := capacity.BendEfficiency(statedGrommetBend) // which it has
+	if err != nil {
+		p.RatedLoadN = nil
+		w.explain(p.Key, facts.Reason{Text: "of " + p.ID + " nothing can be said where it bears: " + err.Error()}, "rated_load_n", "used_ratio")
+		return
+	}
+	f := bendFactor(used/stated, least)
+	f.What = byEndBend
+	w.takes(p, f)
+}
+
+// statedGrommetBend is the diameter over the body's for which the rated loads of
+// grommets are stated (common practice).
+const statedGrommetBend = 5.0
 
 // hitchTag is the rated load that an item's own tag shows for a hitch, or why there
 // is none. field is that of the tag. That a tag which can be read shows none is
