@@ -81,7 +81,7 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 		return nil, wrongUsage(err)
 	}
 	r := &reading{}
-	for _, f := range c.Files {
+	for _, f := range slices.Concat(c.Files, c.Registers, j.registers) {
 		d.add(r, f)
 	}
 	folders := slices.Clone(j.rules)

@@ -56,3 +56,13 @@ func join(ts *testscript.TestScript, _ bool, args []string) {
 	}
 	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(text.String()), 0o600))
 }
+
+// appendTo adds a text to the end of a file: append FILE TEXT. In the text \n stands
+// for a line's end.
+func appendTo(ts *testscript.TestScript, _ bool, args []string) {
+	name := ts.MkAbs(args[0])
+	text := ts.ReadFile(args[0]) + strings.ReplaceAll(args[1], `\n`, "\n")
+	info, err := os.Stat(name)
+	ts.Check(err)
+	ts.Check(os.WriteFile(name, []byte(text), info.Mode()))
+}

@@ -60,7 +60,7 @@ func (k *check) runChanged(ctx context.Context, args []string) error {
 }
 
 // runStaged checks the index against the last commit.
-func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string) (err error) {
+func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string) error {
 	before, err := repo.Head(ctx)
 	if err != nil {
 		return exit{Unchecked, err}
@@ -69,6 +69,11 @@ func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string
 	if err != nil {
 		return exit{Unchecked, err}
 	}
+	return k.runSnapshot(ctx, repo, before, now, args)
+}
+
+// runSnapshot checks one tree of the repository against another.
+func (k *check) runSnapshot(ctx context.Context, repo *gitrepo.Repo, before, now gitrepo.Tree, args []string) (err error) {
 	s, err := takeSnapshot(ctx, repo, now)
 	if err != nil {
 		return exit{Unchecked, err}

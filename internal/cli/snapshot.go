@@ -90,6 +90,9 @@ func (s *snapshot) judging(j judging) (judging, error) {
 	if j.rules, err = s.paths(j.rules); err != nil {
 		return j, err
 	}
+	if j.registers, err = s.paths(j.registers); err != nil {
+		return j, err
+	}
 	if j.config != "" {
 		j.config, err = s.path(j.config)
 	}

@@ -1,0 +1,227 @@
+package cli
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"liftlint/internal/gitrepo"
+	"liftlint/internal/policy"
+)
+
+type hookCommand struct {
+	env     Environment
+	prePush bool
+	shared  bool
+	stage   *choice
+	failOn  *choice
+}
+
+func newHook(e Environment) *cobra.Command {
+	c := &cobra.Command{
+		Use:   "hook install|remove",
+		Short: "Check plans at each git commit, or at each push",
+		Long: `Hook puts a check into a git repository. At each commit the plans that it concerns are
+checked as they are staged; at each push (--pre-push), as they are in what is pushed.
+A commit with findings of severity error, with a plan that is not valid, or whose
+plans could not be checked is refused. git commit --no-verify leaves the check out.`,
+		Args: cobra.NoArgs,
+		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
+	}
+	c.AddCommand(newHookInstall(e), newHookRemove(e), newHookRun(e))
+	return c
+}
+
+// hookOptions are the options that hooks are installed and run with.
+func hookOptions(e Environment) *hookCommand {
+	return &hookCommand{env: e, stage: oneOf(policy.Review, policy.Draft, policy.Prelift), failOn: oneOf("error", "warning", "note")}
+}
+
+func (k *hookCommand) checkFlags(c *cobra.Command) {
+	c.Flags().Var(k.stage, "stage", "the stage to check at: draft, review or prelift")
+	c.Flags().Var(k.failOn, "fail-on", "the least severity that refuses: error, warning or note")
+}
+
+func newHookInstall(e Environment) *cobra.Command {
+	k := hookOptions(e)
+	c := &cobra.Command{
+		Use:   "install",
+		Short: "Put the hook into the repository of the current folder",
+		Long: `Install writes the hook to where git looks for it, which core.hooksPath may name. A
+hook that is there already is kept beside it and runs first.`,
+		Example: "  liftlint hook install\n  liftlint hook install --stage draft\n  liftlint hook install --pre-push",
+		Args:    cobra.NoArgs,
+		RunE:    func(c *cobra.Command, _ []string) error { return k.install(c.Context()) },
+	}
+	k.checkFlags(c)
+	c.Flags().BoolVar(&k.prePush, "pre-push", false, "check at each push instead of at each commit")
+	c.Flags().BoolVar(&k.shared, "shared", false, "install it although core.hooksPath names a folder outside the repository, whose hooks hold for others too")
+	return c
+}
+
+func newHookRemove(e Environment) *cobra.Command {
+	k := hookOptions(e)
+	c := &cobra.Command{
+		Use:     "remove",
+		Short:   "Take the hook out again, and put back what was there before",
+		Example: "  liftlint hook remove",
+		Args:    cobra.NoArgs,
+		RunE:    func(c *cobra.Command, _ []string) error { return k.remove(c.Context()) },
+	}
+	c.Flags().BoolVar(&k.prePush, "pre-push", false, "the hook of each push instead of that of each commit")
+	return c
+}
+
+// newHookRun is what the hooks call.
+func newHookRun(e Environment) *cobra.Command {
+	k := hookOptions(e)
+	c := &cobra.Command{
+		Use:       "run pre-commit|pre-push",
+		Short:     "Check what is committed or pushed, as the hooks do",
+		Hidden:    true,
+		Args:      cobra.MinimumNArgs(1), // git adds its own to that of the name
+		ValidArgs: []string{preCommit, prePush},
+		RunE:      func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0]) },
+	}
+	k.checkFlags(c)
+	return c
+}
+
+// The hooks, by the names of their files.
+const (
+	preCommit = "pre-commit"
+	prePush   = "pre-push"
+)
+
+func (k *hookCommand) name() string {
+	if k.prePush {
+		return prePush
+	}
+	return preCommit
+}
+
+func (k *hookCommand) open(ctx context.Context) (*gitrepo.Repo, hookFile, error) {
+	repo, err := gitrepo.Open(ctx, ".", k.env.Getenv)
+	if err != nil {
+		return nil, hookFile{}, wrongUsage(err)
+	}
+	dir, err := repo.HooksDir(ctx)
+	if err != nil {
+		return nil, hookFile{}, exit{Unchecked, err}
+	}
+	return repo, hookFile{dir: dir, name: k.name()}, nil
+}
+
+func (k *hookCommand) install(ctx context.Context) error {
+	repo, file, err := k.open(ctx)
+	if err != nil {
+		return err
+	}
+	if !repo.Owns(ctx, file.dir) && !k.shared {
+		return wrongUsage(fmt.Errorf("core.hooksPath names %s, outside this repository: a hook there holds for every repository that is set so; --shared installs it all the same", file.dir))
+	}
+	said, err := file.install(hookScript{name: k.name(), stage: k.stage.value, failOn: k.failOn.value, program: ownProgram(repo, file.dir)})
+	if err != nil {
+		return wrongUsage(err)
+	}
+	_, err = fmt.Fprintln(k.env.Stdout, visible(said))
+	return err
+}
+
+func (k *hookCommand) remove(ctx context.Context) error {
+	_, file, err := k.open(ctx)
+	if err != nil {
+		return err
+	}
+	said, err := file.remove()
+	if err != nil {
+		return wrongUsage(err)
+	}
+	_, err = fmt.Fprintln(k.env.Stdout, visible(said))
+	return err
+}
+
+// run checks, and refuses what is not to be: also what could not be checked.
+func (k *hookCommand) run(ctx context.Context, name string) error {
+	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn}
+	c.env.Stdout, c.output.env.Stdout = k.env.Stderr, k.env.Stderr // where git shows what hooks say
+	c.judging.stage, c.output.format.value = k.stage.value, "line"
+	var err error
+	what := "commit"
+	switch name {
+	case preCommit:
+		c.change.staged = true
+		err = c.run(ctx, nil)
+	case prePush:
+		what = "push"
+		err = c.runPushed(ctx)
+	default:
+		return wrongUsage(fmt.Errorf("there is no hook %s: there are %s and %s", name, preCommit, prePush))
+	}
+	var x exit
+	if err == nil || errors.As(err, &x) && x.code == Nothing && x.err == nil {
+		return nil
+	}
+	fmt.Fprintf(k.env.Stderr, "liftlint: the %s is refused; %s\n", what, hookAdvice(name))
+	return err
+}
+
+// hookAdvice says what to do about a refusal.
+func hookAdvice(name string) string {
+	if name == prePush {
+		return "liftlint check shows the whole report, and git push --no-verify leaves the check out"
+	}
+	return "liftlint check --staged shows the whole report, and git commit --no-verify leaves the check out"
+}
+
+// runPushed checks each revision that is pushed, against what the other side has.
+// Git tells them on standard input: local name and commit, remote name and commit.
+func (k *check) runPushed(ctx context.Context) error {
+	text, err := io.ReadAll(k.env.Stdin)
+	if err != nil {
+		return exit{Unchecked, err}
+	}
+	repo, err := gitrepo.Open(ctx, ".", k.env.Getenv)
+	if err != nil {
+		return wrongUsage(err)
+	}
+	pushes, err := readPushes(string(text))
+	if err != nil {
+		return exit{Unchecked, err}
+	}
+	judgedBy := k.judging
+	var worst error
+	for _, p := range pushes {
+		before := gitrepo.Tree{} // all is new, or of what is there it can't be told
+		if _, err := repo.Commit(ctx, p.remote); !p.created() && err == nil {
+			if before, err = repo.Tree(ctx, p.remote); err != nil {
+				return exit{Unchecked, err}
+			}
+		}
+		now, err := repo.Tree(ctx, p.local)
+		if err != nil {
+			return exit{Unchecked, err}
+		}
+		k.judging = judgedBy
+		worst = worseExit(worst, k.runSnapshot(ctx, repo, before, now, []string{repo.Top}))
+	}
+	return worst
+}
+
+// ownProgram is the path of this program, for where the PATH does not have it;
+// empty where it would be of no use: of a program that was built to be run once, and
+// in a folder that others get too.
+func ownProgram(repo *gitrepo.Repo, hooks string) string {
+	path, err := os.Executable()
+	if err != nil || holds(os.TempDir(), path) {
+		return ""
+	}
+	if at, ok := repo.Path(hooks); ok && !holds(".git", at) {
+		return ""
+	}
+	return path
+}
