@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"path/filepath"
@@ -11,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/config"
 	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
@@ -54,6 +56,7 @@ What would put a finding right is computed for runs of fewer than 20 plans.`,
 	k.output.flags(c)
 	k.change.flags(c)
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
+	c.Flags().StringVar(&k.judging.baseline, "baseline", "", "what is known of the plans already: only findings that are new or worse count; goes before the one that a configuration names")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
 	return c
 }
@@ -102,7 +105,7 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 		// makes it a quarter faster.
 		debug.SetGCPercent(400)
 	}
-	each, err := k.lintersFor(inputs)
+	each, err := k.linters(inputs, len(inputs) < bulk, k.known)
 	if err != nil {
 		return judged{}, err
 	}
@@ -141,9 +144,10 @@ func (k *check) inputs(args []string) ([]input, error) {
 	return inputs, nil
 }
 
-// lintersFor finds the linter of each plan, by the configuration of its folder.
-func (k *check) lintersFor(inputs []input) ([]*lint.Linter, error) {
-	all := newLinters(&k.judging, len(inputs) < bulk)
+// linters finds the linter of each plan, by the configuration of its folder.
+func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]*lint.Linter, error) {
+	all := newLinters(&k.judging, remedies)
+	all.settle = settle
 	each := make([]*lint.Linter, len(inputs))
 	for i, in := range inputs {
 		var err error
@@ -152,6 +156,40 @@ func (k *check) lintersFor(inputs []input) ([]*lint.Linter, error) {
 		}
 	}
 	return each, nil
+}
+
+// known adds the baseline that the command or the configuration names.
+func (k *check) known(c config.Config, o *lint.Options) error {
+	path := cmp.Or(k.judging.baseline, c.Baseline)
+	if path == "" {
+		return nil
+	}
+	paths, err := k.planPaths()
+	if err != nil {
+		return err
+	}
+	o.Named = paths.Relative
+	o.Baseline, err = readBaseline(path)
+	return err
+}
+
+// planPaths are what a baseline names plans by: in a snapshot, by where they stand
+// in the repository.
+func (k *check) planPaths() (report.Paths, error) {
+	s := k.judging.snapshot
+	if s == nil {
+		return k.output.paths()
+	}
+	paths := report.Paths{Root: s.dir, Folder: filepath.Join(s.dir, s.here)}
+	if k.output.root == "" {
+		return paths, nil
+	}
+	root, err := s.path(k.output.root)
+	if !filepath.IsAbs(root) {
+		root = filepath.Join(paths.Folder, root)
+	}
+	paths.Root = root
+	return paths, err
 }
 
 // judgeAll judges the plans on all cores, each with its linter. There is a result

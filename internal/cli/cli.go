@@ -93,7 +93,7 @@ func newRoot(e Environment) *cobra.Command {
 			return c.Help()
 		},
 	}
-	root.AddCommand(newCheck(e), newFacts(e), newRules(e), newExplain(e), newPolicy(e), newGear(e), newSchema(e), newHook(e))
+	root.AddCommand(newCheck(e), newBaseline(e), newFacts(e), newRules(e), newExplain(e), newPolicy(e), newGear(e), newSchema(e), newHook(e))
 	return root
 }
 

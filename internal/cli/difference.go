@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"cmp"
 	"errors"
 	"io/fs"
 	"maps"
@@ -26,7 +27,7 @@ type difference struct {
 
 // concerned are the plans that differ, or of which anything that judges them does:
 // a configuration in their folder or above, what that extends, a folder of rules,
-// a register.
+// a register, a baseline.
 func (d *difference) concerned(all []input, j *judging) ([]input, error) {
 	reads := make([]*reading, len(all))
 	byFolder := map[string]*reading{}
@@ -92,6 +93,9 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 		if err := d.addFolder(r, f); err != nil {
 			return nil, exit{Unchecked, err}
 		}
+	}
+	if path := cmp.Or(j.baseline, c.Baseline); path != "" {
+		d.add(r, path)
 	}
 	at := d.name(folder)
 	for p := range d.before { // those that are gone, and registers wherever they are

@@ -28,6 +28,7 @@ type judging struct {
 	config  string
 	// registers are files of gear besides those of the configuration.
 	registers []string
+	baseline  string // what is known of the plans, instead of what the configuration names
 }
 
 func (j *judging) flags(c *cobra.Command) {
@@ -88,6 +89,7 @@ func (j *judging) linter(folder string, remedies bool) (*lint.Linter, error) {
 type linters struct {
 	judging  *judging
 	remedies bool
+	settle   func(config.Config, *lint.Options) error // adds what a command asks for besides; may be nil
 	byFolder map[string]*lint.Linter
 	byConfig map[string]*lint.Linter
 	// registers are shared by all linters that have the same.
@@ -95,7 +97,7 @@ type linters struct {
 }
 
 func newLinters(j *judging, remedies bool) *linters {
-	return &linters{j, remedies, map[string]*lint.Linter{}, map[string]*lint.Linter{}, map[string]*lint.Registers{}}
+	return &linters{j, remedies, nil, map[string]*lint.Linter{}, map[string]*lint.Linter{}, map[string]*lint.Registers{}}
 }
 
 // registersFor are those of a configuration and of the command, read once for
@@ -124,6 +126,11 @@ func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
 			return nil, err
 		}
 		o.Remedies, o.Config, o.Registers = ls.remedies, c, ls.registersFor(c)
+		if ls.settle != nil {
+			if err := ls.settle(c, &o); err != nil {
+				return nil, wrongUsage(err)
+			}
+		}
 		if l, err = lint.New(o); err != nil {
 			return nil, wrongUsage(err)
 		}

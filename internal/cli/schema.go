@@ -18,17 +18,19 @@ func published() map[string]string {
 		"page":   "page.schema.json",
 		"config": "config.schema.json",
 		"gear":   "gear.schema.json",
+
+		"baseline": "baseline.schema.json",
 	}
 }
 
 func newSchema(e Environment) *cobra.Command {
 	return &cobra.Command{
-		Use:       "schema plan|config|facts|report|rules|page|gear",
+		Use:       "schema plan|config|facts|report|rules|page|gear|baseline",
 		Short:     "Print the JSON Schema of plans, of configurations, or of what a command prints",
 		Example:   "  liftlint schema plan > plan.schema.json",
 		Args:      cobra.MatchAll(cobra.ExactArgs(1), cobra.OnlyValidArgs),
-		ValidArgs: []string{"plan", "config", "facts", "report", "rules", "page", "gear"},
-		Long: `Schema prints the JSON Schema of plans and of liftlint.yaml, for editors, or of what
+		ValidArgs: []string{"plan", "config", "facts", "report", "rules", "page", "gear", "baseline"},
+		Long: `Schema prints the JSON Schema of plans, of liftlint.yaml and of baselines, or of what
 a command prints with --format json: facts, report (of check), rules, page (of explain), gear (of gear show).`,
 		RunE: func(_ *cobra.Command, args []string) error {
 			text, err := schema.Files.ReadFile(published()[args[0]])

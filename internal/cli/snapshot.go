@@ -5,6 +5,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"liftlint/internal/config"
 	"liftlint/internal/gitrepo"
@@ -96,6 +97,9 @@ func (s *snapshot) judging(j judging) (judging, error) {
 	if j.config != "" {
 		j.config, err = s.path(j.config)
 	}
+	if err == nil && j.baseline != "" {
+		j.baseline, err = s.path(j.baseline)
+	}
 	j.snapshot = s
 	return j, err
 }
@@ -122,6 +126,15 @@ func (s *snapshot) rename(r *lint.Result) {
 	}
 	for i, o := range r.Overrides {
 		r.Overrides[i].From = s.outside(o.From)
+	}
+	for i := range r.Findings {
+		f := &r.Findings[i]
+		if strings.HasPrefix(f.Rule, "baseline/") {
+			f.Place.File = s.outside(f.Place.File)
+		}
+		if f.Aside != nil {
+			f.Aside.Place.File = s.outside(f.Aside.Place.File)
+		}
 	}
 }
 

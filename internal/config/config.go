@@ -31,6 +31,7 @@ type Config struct {
 	Layers      []policy.Layer  // one a file
 	Rules       []policy.Source // folders of company rules
 	Registers   []string        // files of gear registers, each once
+	Baseline    string          // path of what is known of the plans; empty where none names one
 }
 
 // Key tells configurations apart: those with the same key are the same.
@@ -147,6 +148,7 @@ type written struct {
 	Locked      []string                  `json:"locked"`
 	NotWaivable []string                  `json:"not_waivable"`
 	Registers   []string                  `json:"registers"`
+	Baseline    string                    `json:"baseline"`
 }
 
 // file reads one configuration after what it extends; by lists the files that
@@ -230,6 +232,9 @@ func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
 		if c.ProfileHeld = c.Profile != ""; !c.ProfileHeld {
 			r.problems.Add(tree.Problem(fmt.Sprintf("/locked/%d", i), "the profile is locked here, and none is named"))
 		}
+	}
+	if w.Baseline != "" {
+		c.Baseline = filepath.Join(filepath.Dir(path), filepath.FromSlash(w.Baseline))
 	}
 	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, NotWaivable: w.NotWaivable, Tree: tree})
 	for i, folder := range w.RuleFolders {

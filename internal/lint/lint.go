@@ -16,6 +16,7 @@ import (
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
 	"liftlint/internal/remedy"
+	"liftlint/internal/triage"
 	"liftlint/internal/validate"
 	"liftlint/internal/yamldoc"
 )
@@ -33,6 +34,10 @@ type Options struct {
 	// Registers hold the gear that plans take from a register.
 	Registers *Registers
 	Remedies  bool // compute what would put a finding right
+
+	Baseline *triage.Baseline         // what is known of plans already; nil for none
+	Record   bool                     // take down what is found, for a baseline
+	Named    func(file string) string // the name of a plan in a baseline; nil leaves it
 }
 
 // Linter judges plans. It is safe for concurrent use.
@@ -59,6 +64,11 @@ func New(o Options) (*Linter, error) {
 	}
 	if held := o.Config; held.ProfileHeld && o.Profile != "" && o.Profile != held.Profile {
 		return nil, fmt.Errorf("profile %s is asked for, and %s locks the profile to %s", o.Profile, held.ProfileFrom, held.Profile)
+	}
+	if o.Baseline != nil {
+		if err := o.Baseline.FitsStage(o.Stage); err != nil {
+			return nil, err
+		}
 	}
 	go l.packs.get(l.options.profileFor(""))
 	v, err := validate.New()
@@ -108,7 +118,7 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	if l.options.Remedies {
 		r.mend(remedy.New(p, conditions, f, r.Units), verdicts)
 	}
-	if err := r.settle(pack.Rules()); err != nil {
+	if err := r.settle(pack.Rules(), l.options); err != nil {
 		return nil, err
 	}
 	return r, nil

@@ -15,6 +15,7 @@ import (
 	"liftlint/internal/policy"
 	"liftlint/internal/quantity"
 	"liftlint/internal/source"
+	"liftlint/internal/triage"
 	"liftlint/internal/yamldoc"
 )
 
@@ -44,6 +45,7 @@ type Result struct {
 	// Overrides are what configurations set otherwise than profile and rules.
 	Overrides []policy.Override
 	Facts     *facts.Facts
+	Recorded  *triage.KnownPlan // what rules found, where that was asked for
 
 	text      []byte
 	doc       *yamldoc.Document

@@ -12,20 +12,36 @@ import (
 	"liftlint/internal/triage"
 )
 
-// settle goes over the findings: it sets aside what is waived, and puts all in
-// order.
-func (r *Result) settle(rules []*policy.Rule) error {
+// settle goes over the findings: it sets aside what is waived and what the
+// baseline has, and puts all in order.
+func (r *Result) settle(rules []*policy.Rule, o Options) error {
 	waivers, err := plan.Waivers(r.doc)
 	if err != nil {
 		return fmt.Errorf("%s: %w", r.File, err)
 	}
-	r.Findings = triage.Run(r.Findings, triage.Waive(waivers, r.caseOf(rules)))
+	c, name := r.caseOf(rules), r.File
+	if o.Named != nil {
+		name = o.Named(r.File)
+	}
+	steps := []triage.Step{triage.Waive(waivers, c)}
+	if o.Record {
+		r.Recorded = &triage.KnownPlan{File: name, Profile: r.Profile}
+		steps = append(steps, triage.Record(r.Recorded, c))
+	}
+	if o.Baseline != nil {
+		if err := o.Baseline.Fits(name, r.Profile); err != nil {
+			return fmt.Errorf("%s: %w", r.File, err)
+		}
+		steps = append(steps, triage.Known(o.Baseline, name, c))
+	}
+	r.Findings = triage.Run(r.Findings, steps...)
 	return nil
 }
 
 // caseOf is what triage has to know of the plan.
 func (r *Result) caseOf(rules []*policy.Rule) triage.Case {
 	c := triage.Case{Keys: r.keys(), Locate: func(pointer string) source.Location { return r.locate("#" + pointer) }}
+	c.Print = func(field string, value float64) string { return single(field, value, r.Units) }
 	if day, err := time.Parse(time.DateOnly, r.Day); err == nil {
 		c.Day = &day
 	}

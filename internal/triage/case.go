@@ -22,6 +22,7 @@ type Case struct {
 	Keys   []string   // of all records of the plan
 	Day    *time.Time // judged for; nil where it is not known
 	Locate func(pointer string) source.Location
+	Print  func(field string, value float64) string // a figure in the plan's units
 }
 
 // rule finds a rule by its id, or by one that it had before.

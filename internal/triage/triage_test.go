@@ -38,6 +38,7 @@ func plain() Case {
 		Keys:   []string{"k1", "k2", "k3"},
 		Day:    &day,
 		Locate: located,
+		Print:  func(_ string, v float64) string { return figure(v).Text },
 	}
 }
 
