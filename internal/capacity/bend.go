@@ -17,7 +17,7 @@ const leastBodyOverRope = 1
 // multiplied, the lower governs (same). It is an error under 1 and for what is
 // no number.
 func BendEfficiency(bodyOverRope float64) (float64, error) {
-	if !(bodyOverRope >= leastBodyOverRope) {
+	if !(bodyOverRope >= leastBodyOverRope*(1-sameSize)) {
 		return 0, tooTight(bodyOverRope)
 	}
 	return 1 - 0.5/math.Sqrt(bodyOverRope), nil
@@ -28,7 +28,7 @@ func BendEfficiency(bodyOverRope float64) (float64, error) {
 // formula and 0.01 under it; between two rows the lower holds. Errors are those
 // of BendEfficiency.
 func TableBendEfficiency(bodyOverRope float64) (efficiency float64, err error) {
-	if !(bodyOverRope >= leastBodyOverRope) {
+	if !(bodyOverRope >= leastBodyOverRope*(1-sameSize)) {
 		return 0, tooTight(bodyOverRope)
 	}
 	for _, row := range bendTable() {

@@ -33,15 +33,17 @@ func (w *work) placeCenter(l *facts.Load) {
 	case center == nil:
 		w.wait(l.Key, []facts.Input{input("/load", "center_of_gravity", "the load's center of gravity")}, "center_outside_m")
 	default:
-		side := w.sideOfDatum()
-		l.CenterOutsideM = ptr(max(outside(center.X, side.X, size.Length), outside(center.Y, side.Y, size.Width), outside(center.Z, side.Z, size.Height)))
+		low, high := w.reach()
+		l.CenterOutsideM = ptr(max(outside(center.X, low.X, high.X, size.Length), outside(center.Y, low.Y, high.Y, size.Width), outside(center.Z, low.Z, high.Z, size.Height)))
 	}
 }
 
-// sideOfDatum adds up where the attachments and the bodies lie, from the datum.
-func (w *work) sideOfDatum() plan.Point {
-	var sum plan.Point
-	add := func(p plan.Point) { sum.X, sum.Y, sum.Z = sum.X+p.X, sum.Y+p.Y, sum.Z+p.Z }
+// reach is how far the attachments and the bodies lie to both sides of the datum.
+func (w *work) reach() (low, high plan.Point) {
+	add := func(p plan.Point) {
+		low = plan.Point{X: min(low.X, p.X), Y: min(low.Y, p.Y), Z: min(low.Z, p.Z)}
+		high = plan.Point{X: max(high.X, p.X), Y: max(high.Y, p.Y), Z: max(high.Z, p.Z)}
+	}
 	for _, a := range w.plan.Load.Attachments {
 		if a.At != nil {
 			add(*a.At)
@@ -50,18 +52,18 @@ func (w *work) sideOfDatum() plan.Point {
 	for _, b := range w.plan.Load.Bodies {
 		add(b.Start)
 	}
-	return sum
+	return low, high
 }
 
-// outside is how far a coordinate lies beyond a size that extends from the datum
-// to the side given; either way where that is none.
-func outside(at, side, size quantity.Length) float64 {
-	low, high := 0.0, float64(size)
+// outside is how far a coordinate lies beyond a size that extends from the datum to
+// the side on which things lie; either way where they lie on both, or on none.
+func outside(at, low, high, size quantity.Length) float64 {
+	from, to := -size, size
 	switch {
-	case side < 0:
-		low, high = -high, 0
-	case side == 0:
-		low = -high
+	case low < 0 && high <= 0:
+		to = 0
+	case high > 0 && low >= 0:
+		from = 0
 	}
-	return max(0, low-float64(at), float64(at)-high)
+	return max(0, float64(from-at), float64(at-to))
 }
