@@ -16,6 +16,10 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		return true
 	case "gear.outside_range_m":
 		return !in(r, "kind", "turnbuckle", "adjuster")
+	case "hooks.height_off_m":
+		return in(r, "height_given", false)
+	case "hitches.splice_lies":
+		return !in(r, "kind", "basket")
 	case "legs.length_needed_m":
 		return in(r, "length_open", false)
 	case "parts.hitch_ratio": // whether a sling is laid double is not in the record

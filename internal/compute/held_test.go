@@ -3,6 +3,8 @@ package compute_test
 import (
 	"strings"
 	"testing"
+
+	"liftlint/internal/facts"
 )
 
 // basketOnPoints is a drum of 4 t in a basket between two points of a beam, whose
@@ -106,4 +108,48 @@ func TestBasketLetGoAtOneEnd(t *testing.T) {
 		t.Fatalf("%+v", troubles)
 	}
 	lacks(t, f, "leg/west/1", "tension_n")
+}
+
+// TestUpperEndsOnPlates: an eye straight in the plate of a beam counts at each upper
+// end of a sling; one with a shackle above it does not.
+func TestUpperEndsOnPlates(t *testing.T) {
+	eyes := func(f *facts.Facts, key string) any {
+		n, _ := find(t, f, key).Field("eyes_on_plates_above")
+		return n
+	}
+	spreader := arrangement(t, underSpreader)
+	if got := eyes(spreader, "leg/SB.bl/1"); got != 1 {
+		t.Errorf("a drop straight in the plate: %v", got)
+	}
+	if got := eyes(spreader, "leg/hook/1"); got != 0 {
+		t.Errorf("a leg of the hook: %v", got)
+	}
+	far := arrangement(t, basketOnPoints, "UPTO", ", up_to: SB.d", "LAST", "- {from: SB.d, legs: []}")
+	if got := eyes(far, "leg/SB.c/1"); got != 1 {
+		t.Errorf("the far end of a basket: %v", got)
+	}
+}
+
+// TestHeightOfAHook: two legs of 4 m over points 4 m apart stand sqrt(12) m over them,
+// which lie 1 m over the datum; the plan's own figure is held against that.
+func TestHeightOfAHook(t *testing.T) {
+	f := arrangement(t, underSpreader, "{from: hook, legs", "{from: hook, height_above_datum: 7 m, legs")
+	want := 1 + 3 + 3.4641
+	near(t, "height", figure(t, f, "hook/hook", "height_above_datum_m"), want, 0.01)
+	near(t, "off", figure(t, f, "hook/hook", "height_off_m"), want-7, 0.01)
+	plain := arrangement(t, underSpreader)
+	if given, _ := find(t, plain, "hook/hook").Field("height_given"); given != false {
+		t.Errorf("given: %v", given)
+	}
+}
+
+// TestSpliceOfABasket: an eye and its splice longer than the run beyond the body lie on
+// it.
+func TestSpliceOfABasket(t *testing.T) {
+	for length, want := range map[string]string{"1 m": "free", "2 m": "free", "2.6 m": "on_body"} {
+		f := arrangement(t, inBaskets, "id: W1, kind: wire_rope_sling, ", "id: W1, kind: wire_rope_sling, eyes: {upper: {length: 400 mm, splice_length: 100 mm}, lower: {length: "+length+", splice_length: 100 mm}}, ")
+		if got, _ := find(t, f, "hitch/hook/1").Field("splice_lies"); got != want {
+			t.Errorf("eye of %s: %v, not %s", length, got, want)
+		}
+	}
 }

@@ -48,6 +48,7 @@ func (w *work) hitch(i int, leg hang.Leg) {
 		w.choke(i, leg, &f)
 	case plan.Basket:
 		w.basket(i, &f)
+		w.basketSplices(i, leg, &f)
 	}
 	if leg.End.Round != nil {
 		w.lean(i, leg, &f)
@@ -219,7 +220,7 @@ func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 		}
 	}
 	if leg.Link != nil || len(leg.Down) > 1 {
-		rest = loopRest(s, loop) // of this sling alone
+		rest = w.loopRest(s, loop) // of this sling alone
 	}
 	longest, shortest, _ := splicesOf(s)
 	var needs []facts.Input
@@ -246,12 +247,67 @@ func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 	}
 }
 
-// loopRest is what a choke leaves of its sling, in meters.
-func loopRest(s *gear.WireRopeSling, loopM float64) float64 {
-	if s.Length == nil {
+// basketSplices tells whether both runs of a basket are longer than the eye and the
+// splice at their end.
+func (w *work) basketSplices(i int, leg hang.Leg, f *facts.Hitch) {
+	w.unposed(f.Key, absent(*f, "splice_lies")...)
+	if !w.steady() {
+		return
+	}
+	f.SpliceLies = ptr("free")
+	s, ok := lastOf(leg.Leg).(*gear.WireRopeSling)
+	if !ok {
+		if base := lastOf(leg.Leg).Base(); base.Kind == gear.WebSlingKind || base.Kind == gear.MeshSlingKind {
+			f.SpliceLies = nil
+			w.explain(f.Key, facts.Reason{Text: "where the eyes or ends of " + base.ID + " lie in its basket is not worked out: see that it bears on its body"}, "splice_lies")
+		}
+		return
+	}
+	longest, shortest, _ := splicesOf(s)
+	var needs []facts.Input
+	for n, eye := range []gear.Eye{s.Upper, s.Lower} {
+		run := w.shortestRun(i, n) - fittingAt(leg.Leg, n)
+		switch {
+		case eye.Length == nil:
+			needs = append(needs, input(eye.Pointer, "eyes."+ends[n]+".length", s.ID+"'s "+ends[n]+" eye length"))
+		case hitch.ChokeLands(run, float64(*eye.Length), shortest[n]):
+			f.SpliceLies = ptr("on_body")
+			return
+		case hitch.ChokeLands(run, float64(*eye.Length), longest[n]) && eye.SpliceLength == nil:
+			needs = append(needs, input(eye.Pointer, "eyes."+ends[n]+".splice_length", "the length of "+s.ID+"'s "+ends[n]+" sleeve or splice"))
+		}
+	}
+	if len(needs) > 0 {
+		f.SpliceLies = nil
+		w.wait(f.Key, append(needs, diameterNeed(s)...), "splice_lies")
+	}
+}
+
+// fittingAt is the length of the shackle at one end of a basket's sling, in meters: at
+// the first end, or at the second.
+func fittingAt(leg plan.Leg, end int) float64 {
+	u := leg.Down[end*(len(leg.Down)-1)]
+	length, _ := u.Item.Bearing()
+	if gear.IsSling(u.Item) || length == nil {
 		return 0
 	}
-	return float64(*s.Length) - loopM
+	return float64(*length)
+}
+
+// shortestRun is the least length of a run of a leg in any phase, in meters.
+func (w *work) shortestRun(leg, run int) float64 {
+	least := math.Inf(1)
+	for _, p := range w.hung.Positions {
+		if p.InUse(leg) {
+			least = min(least, p.RunM(leg, run))
+		}
+	}
+	return least
+}
+
+// loopRest is what a choke leaves of its sling, in meters.
+func (w *work) loopRest(s *gear.WireRopeSling, loopM float64) float64 {
+	return value(w.lengthM(s)) - loopM
 }
 
 // chokeLandsOn is where a sling chokes that has no splices: endless ones and chain

@@ -88,9 +88,26 @@ func (w *work) newLeg(i int, l hang.Leg) facts.Leg {
 	if l.End.Kind == plan.Basket || l.End.Kind == plan.RunsTo {
 		f.Runs = 2
 	}
+	f.EyesOnPlatesAbove = w.eyesOnPlatesAbove(l)
 	f.LengthOpen, f.LengthNeededM = l.LeftOpen(w.plan), l.OpenM
 	f.FlattestNamed, f.SlackNamed = f.ID, f.ID+" to "+f.To
 	return f
+}
+
+// eyesOnPlatesAbove counts the upper ends of slings that hang straight in the plate of
+// a beam.
+func (w *work) eyesOnPlatesAbove(l hang.Leg) int {
+	onPlate := func(s plan.Support, end plan.Use) bool {
+		return s.Point != nil && len(s.By) == 0 && gear.IsSling(end.Item)
+	}
+	n := 0
+	if l.Link == nil && onPlate(w.plan.Supports[l.Support], l.Down[0]) && l.End.Kind != plan.RunsTo {
+		n++
+	}
+	if l.End.Kind == plan.Basket && onPlate(w.otherSupport(l), l.Down[len(l.Down)-1]) {
+		n++
+	}
+	return n
 }
 
 // goesTo names where a leg ends.

@@ -2,6 +2,7 @@ package compute
 
 import (
 	"math"
+	"slices"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/hang"
@@ -125,8 +126,39 @@ func (w *work) hook(support int, s plan.Support) {
 		LeanNamed:        s.From,
 	}
 	w.onHook(&h, s)
+	w.height(&h, support, s)
 	w.wait(h.Key, []facts.Input{w.hookInput(hook, "body_width", "the width of "+w.hookName(hook)+"'s section")}, absent(h, "body_width_m")...)
 	w.out.Document.Hooks = append(w.out.Document.Hooks, h)
+}
+
+// height sets how high a hook stands, and by how much that is not as the plan has it.
+func (w *work) height(h *facts.Hook, support int, s plan.Support) {
+	open := slices.ContainsFunc(w.hung.Legs, func(l hang.Leg) bool { return l.Support == support && l.OpenM != nil })
+	h.HeightGiven = s.Height != nil && !open
+	fields := []string{"height_above_datum_m"}
+	if h.HeightGiven {
+		fields = append(fields, "height_off_m")
+	}
+	var needs []facts.Input
+	for _, u := range s.By {
+		if length, name := u.Item.Bearing(); length == nil {
+			needs = append(needs, input(u.Item.Base().Pointer, name, u.Item.Base().ID+"'s "+words(name)))
+		}
+	}
+	w.wait(h.Key, needs, fields...)
+	w.unposed(h.Key, fields...)
+	if len(needs) > 0 || !w.steady() {
+		return
+	}
+	at, carries := w.hung.HeightAboveDatumM(support)
+	if !carries {
+		w.explain(h.Key, facts.Reason{Text: "hook " + h.ID + " carries nothing in the first phase"}, fields...)
+		return
+	}
+	h.HeightM = &at
+	if h.HeightGiven {
+		h.HeightOffM = ptr(math.Abs(at - float64(*s.Height)))
+	}
 }
 
 // below lists the rigging whose mass is not in the pull of a hook's own legs: of

@@ -1,9 +1,12 @@
 package compute
 
 import (
+	"slices"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/hang"
 )
 
 // Where the length of a splice is not given, the usual ones decide only if
@@ -17,13 +20,13 @@ const (
 func (w *work) clearRope(r *facts.Rope, s *gear.WireRopeSling) {
 	longest, shortest, lengths := splicesOf(s)
 	r.SplicesGiven = len(lengths) == 0
-	needs := append(diameterNeed(s), lengthNeed(s)...)
+	needs := append(diameterNeed(s), w.lengthNeed(s)...)
 	eyes := eyeLengthNeeds(s)
 	if len(needs) > 0 {
 		w.wait(r.Key, append(needs, eyes...), "clear_rope_d")
 		return
 	}
-	least, most := clearD(s, longest), clearD(s, shortest)
+	least, most := w.clearD(s, longest), w.clearD(s, shortest)
 	switch {
 	case most < tooLittleD: // an eye not given counts as nothing here, which leaves the most
 		r.ClearRopeD = &most
@@ -38,14 +41,14 @@ func (w *work) clearRope(r *facts.Rope, s *gear.WireRopeSling) {
 
 // clearD is the length of plain rope in diameters, with splices so long. An
 // eye whose length is not given takes none.
-func clearD(s *gear.WireRopeSling, spliceM [2]float64) float64 {
+func (w *work) clearD(s *gear.WireRopeSling, spliceM [2]float64) float64 {
 	var eyeM [2]float64
 	for i, e := range []gear.Eye{s.Upper, s.Lower} {
 		if e.Length != nil {
 			eyeM[i] = float64(*e.Length)
 		}
 	}
-	return capacity.ClearRopeM(float64(*s.Length), eyeM[0], spliceM[0], eyeM[1], spliceM[1]) / float64(*s.Diameter)
+	return capacity.ClearRopeM(*w.lengthM(s), eyeM[0], spliceM[0], eyeM[1], spliceM[1]) / float64(*s.Diameter)
 }
 
 // splicesOf are the lengths of the upper and the lower splice in meters at the
@@ -71,8 +74,22 @@ func splicesOf(s *gear.WireRopeSling) (longest, shortest [2]float64, needs []fac
 // ends names a sling's eyes in their order.
 var ends = []string{"upper", "lower"}
 
-func lengthNeed(s *gear.WireRopeSling) []facts.Input {
-	if s.Length == nil {
+// lengthM is the length of a sling, or the one that it needs where the plan leaves it
+// open; nil where neither is known.
+func (w *work) lengthM(s *gear.WireRopeSling) *float64 {
+	if s.Length != nil {
+		return number(s.Length)
+	}
+	for _, leg := range w.hung.Legs {
+		if slices.Contains(hang.SlingsOf(leg.Leg), s) {
+			return leg.OpenM
+		}
+	}
+	return nil
+}
+
+func (w *work) lengthNeed(s *gear.WireRopeSling) []facts.Input {
+	if w.lengthM(s) == nil {
 		return []facts.Input{input(s.Pointer, "length", s.ID+"'s length")}
 	}
 	return nil

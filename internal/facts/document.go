@@ -103,6 +103,9 @@ type Hook struct {
 	LeanPhase        *string  `json:"lean_phase,omitempty" doc:"The phase in which that is. Concerns a lift in phases."`
 	LeanNamed        string   `json:"lean_named" doc:"What it is called where that is told: its name, and that phase of a lift in phases."`
 	Phase            *string  `json:"phase,omitempty" doc:"The phase in which it carries the most. Concerns a lift in phases."`
+	HeightGiven      bool     `json:"height_given" doc:"Whether the plan gives its height above the datum and leaves no length of its legs open."`
+	HeightM          *float64 `json:"height_above_datum_m,omitempty" doc:"Height of its bearing above the load's datum corner, in the first position that is looked at; of several hooks, with the load as level as they can hang it."`
+	HeightOffM       *float64 `json:"height_off_m,omitempty" doc:"By how much that differs from what the plan gives. Concerns a hook of which it gives the height."`
 	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`
 	ItemsWithoutMass int      `json:"items_without_mass" doc:"Number of links, slings and shackles in use whose mass is not given and counts as zero."`

@@ -24,6 +24,7 @@ type Hitch struct {
 	ChokeAngleDeg       *float64 `json:"choke_angle_deg,omitempty" doc:"Angle between the standing part and the loop: as the plan sets it, and no more than the pull leaves of it; the least in any phase. Concerns a choke."`
 	ChokeAngleGiven     bool     `json:"choke_angle_given" doc:"Whether the plan sets it."`
 	ChokeLands          *string  `json:"choke_lands,omitempty" enum:"on_rope,on_eye_or_splice" doc:"Where the standing part bears in the choke; on_rope too for chain and for slings that are endless. Concerns a choke."`
+	SpliceLies          *string  `json:"splice_lies,omitempty" enum:"free,on_body" doc:"Whether the eyes of a basket's sling with their splices lie free of what it goes round, or one lies on it. Concerns a basket."`
 	ForceRatio          *float64 `json:"force_ratio,omitempty" doc:"Greater over lesser force of the two runs of a basket; the most in any phase. Concerns a basket."`
 	HoldsRatio          *float64 `json:"friction_holds_ratio,omitempty" doc:"The greatest such ratio that friction holds: e to the friction times the angle it is turned through. Concerns a basket round a body."`
 	SlipsRatio          *float64 `json:"slips_ratio,omitempty" doc:"The one over the other; over 1 it slides round the body. Concerns a basket round a body."`

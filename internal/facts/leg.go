@@ -14,6 +14,7 @@ type Leg struct {
 	Alone                  bool     `json:"alone" doc:"Whether it is the only leg that holds the load, and straight or choked: the load can turn below it."`
 	HandTucked             bool     `json:"hand_tucked" doc:"Whether a sling in it has hand-tucked splices at both ends, which turning undoes."`
 	TurningHeld            bool     `json:"turning_held" doc:"Whether the plan says what keeps the load from turning."`
+	EyesOnPlatesAbove      int      `json:"eyes_on_plates_above" doc:"Number of upper ends of its slings that are put straight on a plate of a beam, with no fitting between; a basket has two upper ends."`
 	EyeToEye               int      `json:"eye_to_eye" doc:"Number of places where one sling is put straight into another, with no fitting between."`
 	EndsIn                 string   `json:"ends_in" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling,shackle,hook,load_cell,turnbuckle,adjuster,swivel" doc:"Kind of its lowest part, which goes to the attachment."`
 	EndsAt                 string   `json:"ends_at" enum:"padeye,eyebolt,hoist_ring,insert,beam,body" doc:"Kind of the attachment it goes to; a point of a beam, or a body of the load that its sling goes round."`

@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r3"
 
+	"liftlint/internal/mechanics"
 	"liftlint/internal/plan"
 )
 
@@ -159,4 +160,42 @@ func (p *Position) Direction(legs []int) r3.Vec {
 		return r3.Unit(pull)
 	}
 	return r3.Vec{Z: -1}
+}
+
+// HeightAboveDatumM is the height of a hook's bearing, above what hangs plumb below it,
+// over the load's datum corner, in the first position; false where it does not carry
+// there.
+func (l *Lift) HeightAboveDatumM(support int) (float64, bool) {
+	p := &l.Positions[0]
+	y := p.layout
+	s := y.lift.plan.Supports[support]
+	if s.Hook < 0 || !y.inUse[support] {
+		return 0, false
+	}
+	at := y.hookAt[s.Hook]
+	if n := y.swings[s.Hook]; n >= 0 {
+		at = p.Balance.Bodies[n].Origin
+	}
+	above, _ := heightOf(s)
+	return at.Z + above - p.Balance.Bodies[0].Origin.Z, true
+}
+
+// RunM is the length of a run of a leg, from what it hangs from to where it leaves a
+// body or goes through its point, in meters.
+func (p *Position) RunM(leg, run int) float64 {
+	line := p.model.Lines[p.layout.line[leg]]
+	from, to := line.From, line.To
+	if run > 0 {
+		from, to = line.Further[run-1].From, line.Further[run-1].To
+	}
+	return r3.Norm(r3.Sub(p.place(to), p.place(from)))
+}
+
+// place is where an anchor stands at rest.
+func (p *Position) place(a mechanics.Anchor) r3.Vec {
+	if a.Body == mechanics.World {
+		return a.At
+	}
+	body := p.Balance.Bodies[a.Body]
+	return r3.Add(body.Origin, body.Attitude.World(a.At))
 }
