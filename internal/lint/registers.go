@@ -30,6 +30,30 @@ func NewRegisters(paths ...string) *Registers {
 	return r
 }
 
+// RegisterText is one register in YAML that is at hand as text, by the name given.
+func RegisterText(name, text string) *Registers {
+	r := &Registers{paths: []string{name}, texts: map[string]*yamldoc.Document{}}
+	r.load = sync.OnceValues(func() (*register.Register, error) {
+		rd, err := register.NewReader()
+		if err != nil {
+			return nil, err
+		}
+		return rd.ReadYAML(name, []byte(text))
+	})
+	if doc, _ := yamldoc.ReadWithin(yamldoc.RegisterLimits(), name, []byte(text)); doc != nil {
+		r.texts[name] = doc
+	}
+	return r
+}
+
+// WithRegisters is the linter for plans that take gear from other registers; the
+// rules are shared.
+func (l *Linter) WithRegisters(r *Registers) *Linter {
+	other := *l
+	other.options.Registers = r
+	return &other
+}
+
 // Register is what the files hold together. The error is onfile.ErrNone where
 // none is named, and holds register.Problems where one is wrong.
 func (r *Registers) Register() (*register.Register, error) {

@@ -32,6 +32,7 @@ func level() *facts.Document {
 	fitsLevel(d)
 	loadLevel(d)
 	hitchesLevel(d)
+	onFileLevel(d)
 	d.Finish()
 	return d
 }
@@ -92,6 +93,7 @@ func breaks() []broken {
 		breaksHook(),
 		breaksInspection(),
 		breaksLoad(),
+		breaksRegister(),
 		breaksRoute(),
 		breaksSling(),
 		breaksTag(),

@@ -4,10 +4,12 @@
 package ruleexample
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
 	"path"
+	"strings"
 
 	"liftlint/internal/datafile"
 	"liftlint/internal/yamldoc"
@@ -32,10 +34,17 @@ type Example struct {
 	Finds []string // JSON pointers of the places where the rule finds something
 	Also  []string // other rules that rightly find something in it too
 	Text  string   // the whole plan
+	// Register is the gear register that the plan takes gear from, as text; empty
+	// where the base has none.
+	Register string
 }
 
-// Change sets the value at a JSON pointer of the base to another text, or
-// takes its lines out where To is empty.
+// InRegister begins what points into the register beside a base, and names the
+// register's file.
+const InRegister = "register"
+
+// Change sets the value at a JSON pointer of the base, or after InRegister and #
+// of its register, to another text, or takes its lines out where To is empty.
 type Change struct {
 	At string `json:"at"`
 	To string `json:"to"`
@@ -78,10 +87,14 @@ func Load(files fs.FS, rule string) (Pair, error) {
 	if err != nil {
 		return Pair{}, datafile.Problems{tree.Problem("/base", "there is no base %q: two_legs, four_legs and bridle come with liftlint, and others stand in %s/NAME.lift.yaml", w.Base, basesFolder)}
 	}
+	register, err := fs.ReadFile(files, path.Join(basesFolder, w.Base+".gear.yaml"))
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return Pair{}, err
+	}
 	var p Pair
 	var ps datafile.Problems
-	p.Breaks = w.Breaks.on(base, tree, "/breaks", &ps)
-	p.Meets = w.Meets.on(base, tree, "/meets", &ps)
+	p.Breaks = w.Breaks.on(base, register, tree, "/breaks", &ps)
+	p.Meets = w.Meets.on(base, register, tree, "/meets", &ps)
 	return p, ps.Sorted()
 }
 
@@ -102,19 +115,23 @@ func read(name, text string) (written, *datafile.Tree, error) {
 	return w, tree, datafile.Convert(tree.Root, &w)
 }
 
-// on applies the changes to the base, one after the other, as far as they can
-// be.
-func (v variant) on(base []byte, tree *datafile.Tree, under string, ps *datafile.Problems) Example {
-	text := base
+// on applies the changes to the base and its register, one after the other, as
+// far as they can be.
+func (v variant) on(base, register []byte, tree *datafile.Tree, under string, ps *datafile.Problems) Example {
+	plan, register := base, bytes.Clone(register)
 	for i, c := range v.Set {
-		next, err := set(text, c)
+		text, at := &plan, c
+		if pointer, ok := strings.CutPrefix(c.At, InRegister+"#"); ok {
+			text, at.At = &register, pointer
+		}
+		next, err := set(*text, at)
 		if err != nil {
 			ps.Add(tree.Problem(fmt.Sprintf("%s/set/%d/at", under, i), "%v", err))
 			break
 		}
-		text = next
+		*text = next
 	}
-	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Also: v.Also, Text: string(text)}
+	return Example{What: v.What, Set: v.Set, Finds: v.Finds, Also: v.Also, Text: string(plan), Register: string(register)}
 }
 
 // set replaces the text of one value and touches no other byte.

@@ -8,6 +8,7 @@ import (
 
 	"liftlint/internal/lint"
 	"liftlint/internal/ruleexample"
+	"liftlint/internal/source"
 )
 
 // Trial is how one example of a rule came out.
@@ -49,7 +50,7 @@ func (t *Trial) run(ctx context.Context, l *lint.Linter, e ruleexample.Example, 
 	if e.What == "" {
 		t.fault("it says nothing of itself: give what")
 	}
-	r, err := l.Check(ctx, "example", []byte(e.Text))
+	r, err := forExample(l, e).Check(ctx, "example", []byte(e.Text))
 	if err != nil {
 		return err
 	}
@@ -72,7 +73,7 @@ func (t *Trial) found(e ruleexample.Example) func(*lint.Result) {
 		for _, f := range r.Findings {
 			switch {
 			case f.Rule == t.Rule:
-				at = append(at, f.Place.Pointer)
+				at = append(at, pointerOf(f.Place))
 			case slices.Contains(e.Also, f.Rule):
 				spoke[f.Rule] = true
 			default:
@@ -88,6 +89,22 @@ func (t *Trial) found(e ruleexample.Example) func(*lint.Result) {
 			}
 		}
 	}
+}
+
+// forExample is the linter with the register of an example.
+func forExample(l *lint.Linter, e ruleexample.Example) *lint.Linter {
+	if e.Register == "" {
+		return l
+	}
+	return l.WithRegisters(lint.RegisterText(ruleexample.InRegister, e.Register))
+}
+
+// pointerOf is a place as examples name it.
+func pointerOf(at source.Location) string {
+	if at.File == ruleexample.InRegister {
+		return ruleexample.InRegister + "#" + at.Pointer
+	}
+	return at.Pointer
 }
 
 // met wants no finding, and the rule to have judged something.

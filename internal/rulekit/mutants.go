@@ -51,7 +51,7 @@ func examine(ctx context.Context, l *lint.Linter, profile, rule string) (examine
 		return e, err
 	}
 	for _, x := range []ruleexample.Example{pair.Breaks, pair.Meets} {
-		r, err := l.Compute("example", []byte(x.Text))
+		r, err := forExample(l, x).Compute("example", []byte(x.Text))
 		if err != nil {
 			return e, err
 		}

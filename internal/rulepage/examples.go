@@ -48,6 +48,9 @@ func (x *Example) fill(l *lint.Linter, rule string, e ruleexample.Example) error
 	for _, c := range e.Set {
 		x.Set = append(x.Set, Change(c))
 	}
+	if e.Register != "" {
+		l = l.WithRegisters(lint.RegisterText(ruleexample.InRegister, e.Register))
+	}
 	r, err := l.Check(context.Background(), "example", []byte(e.Text))
 	if err != nil {
 		return err
