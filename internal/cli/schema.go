@@ -20,18 +20,19 @@ func published() map[string]string {
 		"gear":   "gear.schema.json",
 
 		"baseline": "baseline.schema.json",
+		"compare":  "compare.schema.json",
 	}
 }
 
 func newSchema(e Environment) *cobra.Command {
 	return &cobra.Command{
-		Use:       "schema plan|config|facts|report|rules|page|gear|baseline",
+		Use:       "schema plan|config|facts|report|rules|page|gear|baseline|compare",
 		Short:     "Print the JSON Schema of plans, of configurations, or of what a command prints",
 		Example:   "  liftlint schema plan > plan.schema.json",
 		Args:      cobra.MatchAll(cobra.ExactArgs(1), cobra.OnlyValidArgs),
-		ValidArgs: []string{"plan", "config", "facts", "report", "rules", "page", "gear", "baseline"},
+		ValidArgs: []string{"plan", "config", "facts", "report", "rules", "page", "gear", "baseline", "compare"},
 		Long: `Schema prints the JSON Schema of plans, of liftlint.yaml and of baselines, or of what
-a command prints with --format json: facts, report (of check), rules, page (of explain), gear (of gear show).`,
+a command prints with --format json: facts, report (of check), rules, page (of explain), gear (of gear show), compare.`,
 		RunE: func(_ *cobra.Command, args []string) error {
 			text, err := schema.Files.ReadFile(published()[args[0]])
 			if err != nil {

@@ -11,6 +11,7 @@ import (
 
 	"encoding/json"
 
+	"liftlint/internal/compare"
 	"liftlint/internal/record"
 	"liftlint/internal/rulepage"
 	"liftlint/schema"
@@ -20,8 +21,9 @@ import (
 // types. Set LIFTLINT_UPDATE=1 to write them anew.
 func TestPublishedSchemas(t *testing.T) {
 	for file, of := range map[string]map[string]any{
-		"rules.schema.json": record.Schema(reflect.TypeFor[ruleList](), "liftlint rules", "What liftlint rules prints as JSON: every rule and built-in check."),
-		"page.schema.json":  record.Schema(reflect.TypeFor[rulepage.Page](), "liftlint explain", "What liftlint explain prints as JSON: one rule or built-in check."),
+		"rules.schema.json":   record.Schema(reflect.TypeFor[ruleList](), "liftlint rules", "What liftlint rules prints as JSON: every rule and built-in check."),
+		"compare.schema.json": compare.Schema(),
+		"page.schema.json":    record.Schema(reflect.TypeFor[rulepage.Page](), "liftlint explain", "What liftlint explain prints as JSON: one rule or built-in check."),
 	} {
 		path := "../../schema/" + file
 		want, err := record.SchemaFile(of)
@@ -49,6 +51,8 @@ func TestJSONMeetsItsSchema(t *testing.T) {
 		{"page", "explain --format json angle/leg_too_flat"},
 		{"page", "explain --format json tag/missing_or_incomplete"},
 		{"page", "explain --format json yaml/alias"},
+		{"compare", "compare --format json examples/filter-vessel-reviewed.lift.yaml examples/filter-vessel.lift.yaml"},
+		{"compare", "compare --format json internal/compare internal/cli"},
 	} {
 		text, err := schema.Files.ReadFile(published()[c.schema])
 		if err != nil {

@@ -12,14 +12,24 @@ import (
 // same when lines move, items change places or values are written in another
 // unit. Files are to be named from the root of the repository.
 func Fingerprints(r *lint.Result) []string {
-	keys := stableKeys(r)
-	list := make([]string, len(r.Findings))
+	list := Identities(r)
 	seen := map[[2]string]int{}
 	for i, f := range r.Findings {
-		subject := f.Identity(keys.of(f.Key))
+		subject := list[i]
 		like := [2]string{f.Rule, subject}
 		list[i] = finding.Fingerprint(r.File, f.Rule, subject, seen[like])
 		seen[like]++
+	}
+	return list
+}
+
+// Identities are what a plan's findings go by within it, in their order: each
+// finding's subject, named so that it does not depend on places in lists.
+func Identities(r *lint.Result) []string {
+	keys := stableKeys(r)
+	list := make([]string, len(r.Findings))
+	for i, f := range r.Findings {
+		list[i] = f.Identity(keys.of(f.Key))
 	}
 	return list
 }

@@ -1,0 +1,149 @@
+package compare
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+)
+
+// like is what a finding is known by in another revision: what its fingerprint is
+// made of, without the file.
+type like struct {
+	rule, subject string
+	n             int
+}
+
+func byLike(r *lint.Result, n names) map[like]finding.Finding {
+	list := map[like]finding.Finding{}
+	if r == nil {
+		return list
+	}
+	seen := map[like]int{}
+	for i, subject := range report.Identities(r) {
+		k := like{rule: r.Findings[i].Rule, subject: n.of(subject)}
+		seen[k]++
+		list[like{k.rule, k.subject, seen[k]}] = r.Findings[i]
+	}
+	return list
+}
+
+// findings compares both revisions.
+func findings(a, b Side, an, bn names) []Finding {
+	was, is := byLike(a.Result, an), byLike(b.Result, bn)
+	var list []Finding
+	for k, f := range is {
+		old, ok := was[k]
+		change := "new"
+		if ok {
+			change = becameOf(old, f)
+		}
+		if change == "" {
+			continue
+		}
+		entry := Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, New: revision(f, b.Name)}
+		if ok {
+			entry.Old = revision(old, a.Name)
+		}
+		list = append(list, entry)
+	}
+	account := accountOf(b.Result, bn)
+	for k, f := range was {
+		if _, ok := is[k]; !ok {
+			list = append(list, Finding{Change: account.wentHow(f, k.subject), Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a.Name)})
+		}
+	}
+	slices.SortFunc(list, order)
+	return list
+}
+
+// becameOf says what became of a finding; empty where it stayed as it was.
+func becameOf(a, b finding.Finding) string {
+	switch {
+	case a.Aside == nil && b.Aside != nil:
+		return "set_aside"
+	case a.Aside != nil && b.Aside == nil:
+		return "counts_again"
+	case b.Severity.Rank() > a.Severity.Rank():
+		return "worse"
+	case b.Severity.Rank() < a.Severity.Rank():
+		return "better"
+	}
+	return byFigures(a, b)
+}
+
+// byFigures judges by how far what is measured lies beyond what is asked for.
+func byFigures(a, b finding.Finding) string {
+	x, y := a.Measured, b.Measured
+	switch {
+	case x == nil && y == nil:
+		if a.Grade != b.Grade {
+			return "changed"
+		}
+		return ""
+	case x == nil || y == nil || x.Field != y.Field:
+		return "changed"
+	case !differs(x.Value, y.Value) && !limitDiffers(a, b):
+		return ""
+	case a.Limit == nil || b.Limit == nil:
+		return "changed"
+	}
+	from, to := x.Value-a.Limit.Value, y.Value-b.Limit.Value
+	switch {
+	case from*to < 0: // on the other side of its limit
+		return "changed"
+	case math.Abs(to) > math.Abs(from):
+		return "worse"
+	case math.Abs(to) < math.Abs(from):
+		return "better"
+	}
+	return "changed"
+}
+
+func limitDiffers(a, b finding.Finding) bool {
+	if a.Limit == nil || b.Limit == nil {
+		return (a.Limit == nil) != (b.Limit == nil)
+	}
+	return differs(a.Limit.Value, b.Limit.Value)
+}
+
+func revision(f finding.Finding, file string) *FindingRevision {
+	r := &FindingRevision{Severity: string(f.Severity), Grade: f.Grade, Message: f.Message, File: file, Line: f.Place.Range.From.Line, SetAside: f.Aside != nil}
+	for _, x := range []struct {
+		figure *finding.Figure
+		into   **float64
+	}{{f.Measured, &r.Measured}, {f.Limit, &r.Limit}} {
+		if x.figure != nil && !math.IsInf(x.figure.Value, 0) && !math.IsNaN(x.figure.Value) {
+			v := x.figure.Value
+			*x.into = &v
+		}
+	}
+	return r
+}
+
+// changes are what becomes of findings, what a reviewer has to know first at the
+// front.
+var changes = []string{"new", "worse", "not_judged", "not_looked_for", "counts_again", "changed", "set_aside", "better", "gone"}
+
+func order(a, b Finding) int {
+	return cmp.Or(
+		slices.Index(changes, a.Change)-slices.Index(changes, b.Change),
+		worst(b).Rank()-worst(a).Rank(),
+		cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Key, b.Key), cmp.Compare(messageOf(a), messageOf(b)),
+	)
+}
+
+// worst is the severity as it is, or was.
+func worst(f Finding) finding.Severity { return finding.Severity(latest(f).Severity) }
+
+func latest(f Finding) *FindingRevision {
+	if f.New != nil {
+		return f.New
+	}
+	return f.Old
+}
+
+func messageOf(f Finding) string { return latest(f).Message }

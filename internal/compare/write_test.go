@@ -1,0 +1,91 @@
+package compare_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"io"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/yuin/goldmark"
+
+	"liftlint/internal/compare"
+	"liftlint/internal/finding"
+	"liftlint/internal/report/markdown"
+	"liftlint/internal/report/reporttest"
+)
+
+func written(t *testing.T, write func(io.Writer, compare.Comparison) error, c compare.Comparison) string {
+	t.Helper()
+	var b bytes.Buffer
+	if err := write(&b, c); err != nil {
+		t.Fatal(err)
+	}
+	return b.String()
+}
+
+// TestGoldens shows a review of each kind of change.
+func TestGoldens(t *testing.T) {
+	old := side(t, example(t, "filter-vessel"))
+	new := side(t, example(t, "filter-vessel-reviewed"))
+	faulty := side(t, "liftlint: 1\nlift: {id: T-2, title: Bare mass}\nload:\n  mass: 1000\n")
+	c := compared(compare.Pair{Old: old, New: new}, compare.Pair{New: faulty}, compare.Pair{Old: old}, compare.Pair{Old: old, New: old})
+	c.Failures = []string{"plans/b.lift.yaml: stopped"}
+	text := written(t, compare.WriteText, c)
+	reporttest.NeverSaysSafe(t, text)
+	reporttest.Golden(t, "all.txt", text)
+	reporttest.Golden(t, "all.md", written(t, compare.WriteMarkdown, c))
+}
+
+// TestHostile: nothing that stands in a plan acts on a terminal or in Markdown.
+func TestHostile(t *testing.T) {
+	const bad = "\x1b[31m<img src=x onerror=y>[a](javascript:x)\u202e|**b**\n# c @all"
+	f := finding.Finding{Rule: bad, Title: bad, Key: bad, Message: bad, Severity: finding.Error}
+	s := handMade(f)
+	s.Name, s.Result.Title = bad, bad
+	c := compared(compare.Pair{Old: handMade(), New: s})
+	c.Old, c.Failures = bad, []string{bad}
+	c.Plans[0].Figures = []compare.Figure{{Of: bad, What: bad, OldText: bad, NewText: bad}}
+	c.Plans[0].Gear = []compare.Gear{{ID: bad, Kind: bad, Change: "added"}}
+	text := bad
+	c.Plans[0].Written = []compare.Word{{What: bad, Old: &text}}
+	for _, out := range []string{written(t, compare.WriteText, c), written(t, compare.WriteMarkdown, c), written(t, compare.WriteJSON, c)} {
+		if strings.ContainsAny(out, "\x1b\u202e") {
+			t.Errorf("%q acts on a terminal", out)
+		}
+	}
+	var html bytes.Buffer
+	if err := goldmark.Convert([]byte(written(t, compare.WriteMarkdown, c)), &html); err != nil {
+		t.Fatal(err)
+	}
+	for _, act := range []string{"<img", "<a ", "<strong>b", "<h1"} {
+		if strings.Contains(html.String(), act) {
+			t.Errorf("%s acts:\n%s", act, html.String())
+		}
+	}
+}
+
+// TestFits: a comment has a length; what does not fit in is counted.
+func TestFits(t *testing.T) {
+	var pairs []compare.Pair
+	for range 400 {
+		pairs = append(pairs, compare.Pair{Old: handMade(), New: handMade(finding.Finding{Rule: "a/b", Key: "k", Message: strings.Repeat("long ", 100), Severity: finding.Error})})
+	}
+	out := written(t, compare.WriteMarkdown, compared(pairs...))
+	if len(out) > markdown.Comment || !strings.Contains(out, "plans more do not fit") || !strings.Contains(out, "Caution") {
+		t.Errorf("%d bytes: %s", len(out), out[len(out)-500:])
+	}
+}
+
+// TestJSONReadsBack: the document holds what was compared.
+func TestJSONReadsBack(t *testing.T) {
+	c := compared(compare.Pair{Old: side(t, example(t, "filter-vessel")), New: side(t, example(t, "filter-vessel-reviewed"))})
+	var got compare.Comparison
+	if err := json.Unmarshal([]byte(written(t, compare.WriteJSON, c)), &got); err != nil {
+		t.Fatal(err)
+	}
+	if d := cmp.Diff(c.Plans[0].Findings, got.Plans[0].Findings); d != "" || got.Exit != c.Exit {
+		t.Error(d)
+	}
+}
