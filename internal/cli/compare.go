@@ -122,7 +122,7 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 	if len(paths) == 0 {
 		return sides, nil, nil
 	}
-	c := &check{env: k.env, judging: j}
+	c := &check{env: k.env, judging: j, output: newOutput(k.env)}
 	inputs, err := c.inputs(paths)
 	if err != nil {
 		return nil, nil, err
@@ -134,7 +134,7 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 			return texts[i], err
 		}
 	}
-	each, err := c.lintersFor(inputs)
+	each, err := c.linters(inputs, false, c.known)
 	if err != nil {
 		return nil, nil, err
 	}
