@@ -49,6 +49,15 @@ func (p *plot) fitting() *entry { return p.item(p.fittingID(0)) }
 
 func (p *plot) attachments() *entry { return p.load().at("attachments") }
 
+// ratedFlat has every padeye rated for pulls as flat as any leg is made to hang.
+func (p *plot) ratedFlat() {
+	for _, a := range p.attachments().below {
+		if a.at("kind").text == "padeye" {
+			a.set(val("rated_to_angle_from_horizontal", "10 deg"))
+		}
+	}
+}
+
 func (p *plot) hook() *entry { return p.root.at("crane", "hook") }
 
 func (p *plot) rigging() *entry { return p.root.at("rigging").below[0] }

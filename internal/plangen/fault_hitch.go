@@ -12,7 +12,7 @@ func hitchMistakes() []arrangedMistake {
 	}
 	return []arrangedMistake{
 		hitch("a choke wider than it sets itself", "hitch/choke_angle_wide", "warning", "chokes", func(r *entry) { r.set(val("choke_angle", "150 deg")) }),
-		hitch("a choker that nothing holds", "hitch/choker_can_slide", "warning", "column", func(r *entry) { r.drop("held_by") }),
+		hitch("a choker that nothing holds", "hitch/choker_can_slide", "", "column", func(r *entry) { r.drop("held_by") }),
 		{what: "an eye longer than the loop of its choke", rule: "hitch/choke_on_eye_or_splice", in: []string{"chokes"}, sow: func(f *field) *entry {
 			sling, _ := f.slingOf(leg(f))
 			sling.at("eyes", "lower").drop("thimble", "thimble_size", "width")
@@ -58,7 +58,7 @@ func hitchMistakes() []arrangedMistake {
 func craneMistakes() []arrangedMistake {
 	turning := func(f *field) *entry { return f.phases.below[0] }
 	return []arrangedMistake{
-		{what: "a hook beside what it holds", rule: "hook/pulled_aside", severity: "warning", in: []string{"two hooks"}, sow: func(f *field) *entry {
+		{what: "a hook beside what it holds", rule: "hook/pulled_aside", in: []string{"two hooks"}, sow: func(f *field) *entry {
 			for _, a := range f.attached.below {
 				a.set(val("rated_to_angle_from_plane", "25 deg"))
 			}

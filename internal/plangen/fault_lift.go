@@ -43,12 +43,15 @@ func liftMistakes() []mistake {
 			return firstSling(p)
 		}},
 		{what: "legs too flat", rule: "angle/leg_too_flat", suits: all(legs(2, 3), to("padeye", "hoist_ring"), linked, wide), bend: func(s *sketch) { s.flatten(20, 28) }, sow: func(p *plot) *entry {
+			p.ratedFlat()
 			return p.leg(p.farthest())
 		}},
 		{what: "legs flatter than is wise", rule: "angle/leg_too_flat", severity: "warning", suits: all(legs(2, 3), to("padeye", "hoist_ring"), linked, wide), bend: func(s *sketch) { s.flatten(34, 42) }, sow: func(p *plot) *entry {
+			p.ratedFlat()
 			return p.leg(p.farthest())
 		}},
 		{what: "legs far off the hook's axis", rule: "fit/leg_off_hook_axis", suits: all(legs(2, 2), to("padeye", "hoist_ring"), direct, wide), bend: func(s *sketch) { s.flatten(34, 42) }, sow: func(p *plot) *entry {
+			p.ratedFlat()
 			return p.hook()
 		}},
 		{what: "a center of gravity beside the hook", rule: "load/hook_not_plumb", severity: "warning", suits: all(legs(2, 2), to("hoist_ring"), high), bend: func(s *sketch) {

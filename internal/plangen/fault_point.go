@@ -45,7 +45,7 @@ func pointMistakes() []mistake {
 			return p.load()
 		}}),
 		mistake{what: "a leg at another angle than stated", rule: "route/stated_angle_off", sow: func(p *plot) *entry {
-			p.leg(0).set(val("angle_from_horizontal", fmt.Sprintf("%.0f deg", p.fromHorizontal(0)-10)))
+			p.leg(0).set(val("angle_from_horizontal", fmt.Sprintf("%.0f deg", p.fromHorizontal(0)+10)))
 			return p.leg(0)
 		}},
 	}

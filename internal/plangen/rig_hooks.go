@@ -82,6 +82,7 @@ func (g *rig) attachAcross(at place) string {
 	id := g.attach(at, at)
 	p := g.attached.with("id", id)
 	p.set(val("hole_axis", "across"))
+	p.set(val("rated_to_angle_from_horizontal", "0 deg"))
 	p.drop("turned_in_plan")
 	return id
 }

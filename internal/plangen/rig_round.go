@@ -160,7 +160,7 @@ func (g *rig) column() {
 	g.center[0] = g.snap(g.size[0] * g.between(0.4, 0.45))
 	d := g.snap(g.between(0.3, 0.34))
 	g.pipe(d)
-	g.pitch = 90
+	g.pitch = 87 // it hangs by its side
 	reach := g.least() + 5*d
 	turns := fmt.Sprint(1 + g.r.IntN(2))
 	if turns == "2" {

@@ -13,10 +13,11 @@ import (
 func TestWhichAttachmentsRulesPickOut(t *testing.T) {
 	const flat, side, rated = "hardware/attachment_pulled_flat", "hardware/attachment_side_pull", "hardware/side_pull_over_rating"
 	const plain, seat, ring = "hardware/eyebolt_plain_at_angle", "hardware/not_seated", "hardware/hoist_ring_off_axis"
+	const direction = "hardware/rated_direction_not_given"
 	const weak, young = "load/insert_weak", "load/concrete_too_young"
 	want := map[int][]string{
-		ratedToHorizontal: {flat, side},
-		ratedToPlane:      {rated},
+		ratedToHorizontal: {flat, side, direction},
+		ratedToPlane:      {rated, direction},
 		eyebolt:           {side, plain, seat},
 		hoistRing:         {seat, ring},
 		insert:            {weak, young},
@@ -29,7 +30,7 @@ func TestWhichAttachmentsRulesPickOut(t *testing.T) {
 		}
 		got := judge(t, p, d)
 		for i, a := range d.Attachments {
-			for _, rule := range []string{flat, side, rated, plain, seat, ring, weak, young} {
+			for _, rule := range []string{flat, side, rated, direction, plain, seat, ring, weak, young} {
 				judged := slices.ContainsFunc(got[rule].Outcomes, func(o policy.Outcome) bool { return o.Subject.Key == a.Key })
 				if judged != (legs > 0 && slices.Contains(want[i], rule)) {
 					t.Errorf("%s with %d legs, judged by %s: %v", a.Key, legs, rule, judged)

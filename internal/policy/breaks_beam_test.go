@@ -4,15 +4,17 @@ import "liftlint/internal/facts"
 
 func breaksBeam() []broken {
 	return []broken{
+		{"beam/bending_not_given", "", func(d *facts.Document) { d.Beams[liftingBeam].BendingRated = false },
+			"the bending moment in LB1 is <bending_nm 1500>, and the plan does not say what it is rated for: give `rated_bending_moment`", "#/beam/1", 1500},
 		{"beam/compression_over_rated", "", func(d *facts.Document) { d.Beams[0].CompressionRatio = ptr(1.2) },
-			"SB1 is pressed together with <compression_n 9000>, <compression_over_rated_ratio 1.2> of what it is rated for; at most <most_ratio 1> is allowed: longer legs above it lower that", "#/beam/0", 1.2},
+			"the compression in SB1 is <compression_n 9000>, <compression_over_rated_ratio 1.2> of what it is rated for; at most <most_ratio 1> is allowed: longer legs above it lower that", "#/beam/0", 1.2},
 		{"beam/bending_over_rated", "", func(d *facts.Document) { d.Beams[0].BendingRatio = ptr(1.2) },
-			"SB1 is bent with <bending_nm 1500>, <bending_over_rated_ratio 1.2> of what it is rated for; at most <most_ratio 1> is allowed", "#/beam/0", 1.2},
+			"the bending moment in SB1 is <bending_nm 1500>, <bending_over_rated_ratio 1.2> of what it is rated for; at most <most_ratio 1> is allowed", "#/beam/0", 1.2},
 		{"beam/top_legs_too_flat", "", func(d *facts.Document) { d.Beams[0].TopAngleDeg = ptr(40.0) },
 			"the flattest leg above SB1 hangs at <top_angle_from_horizontal_deg 40> from horizontal, and its rating holds down to <least_top_angle_from_horizontal_deg 45>: take longer legs above it", "#/beam/0", 40},
 		{"beam/tilts", "", func(d *facts.Document) { d.Beams[0].TiltDeg = ptr(4.0) },
 			"SB1 hangs <tilt_deg 4> out of level; at most <most_deg 2> is taken as level: even out the legs above it, or move its points over the center of gravity", "#/beam/0", 4},
 		{"beam/top_angle_not_given", "", func(d *facts.Document) { d.Beams[0].LeastTopAngleGiven, d.Beams[0].CompressionRated = false, false },
-			"legs at <top_angle_from_horizontal_deg 60> from horizontal press SB1 together with <compression_n 9000>, and the plan does not say that it is rated for that, as it has to for legs flatter than <plumb_deg 85>: give `least_top_angle_from_horizontal` or `rated_compression`", "#/beam/0", 60},
+			"legs at <top_angle_from_horizontal_deg 60> from horizontal put <compression_n 9000> of compression into SB1, and the plan does not say that it is rated for that, as it has to for legs flatter than <plumb_deg 85>: give `least_top_angle_from_horizontal` or `rated_compression`", "#/beam/0", 60},
 	}
 }

@@ -22,8 +22,12 @@ func breaksHardwareOfAttachments() []broken {
 	return []broken{
 		{"hardware/attachment_pulled_flat", "", of(ratedToHorizontal, func(a *facts.Attachment) { a.PullAngleFromHorizontalDeg = ptr(40.0) }),
 			"attachment A is pulled at <pull_angle_from_horizontal_deg 40> from the horizontal of what it stands on; it is rated down to <rated_to_angle_from_horizontal_deg 45>", "#/attachment/0", 40},
+		{"hardware/rated_direction_not_given", "", of(ratedToHorizontal, func(a *facts.Attachment) {
+			a.RatedToHorizontalGiven, a.RatedToHorizontalDeg, a.PullAngleFromHorizontalDeg = false, nil, ptr(40.0)
+		}),
+			"attachment A is pulled at <pull_angle_from_horizontal_deg 40> from the load's horizontal, and the plan does not say that its rated load holds there, as it has to under <least_deg 45>: give `rated_to_angle_from_horizontal`", "#/attachment/0", 40},
 		{"hardware/attachment_side_pull", "", of(ratedToHorizontal, func(a *facts.Attachment) { a.OutOfPlaneDeg = ptr(9.0) }),
-			"attachment A is pulled <out_of_plane_deg 9> out of its plane, and the plan gives no side pull that it is rated for; up to <most_deg 5> is let pass", "#/attachment/0", 9},
+			"attachment A is pulled <out_of_plane_deg 9> out of its plane, and the plan gives no side pull that it is rated for; up to <most_deg 5> is allowed", "#/attachment/0", 9},
 		{"hardware/side_pull_over_rating", "", of(ratedToPlane, func(a *facts.Attachment) { a.OutOfPlaneDeg = ptr(12.0) }),
 			"attachment A is pulled <out_of_plane_deg 12> out of its plane; it is rated to <rated_to_angle_from_plane_deg 10>", "#/attachment/1", 12},
 		{"hardware/eyebolt_plain_at_angle", "", of(eyebolt, func(a *facts.Attachment) { a.Pattern, a.Seated = ptr("plain"), ptr("has_no_seat") }),

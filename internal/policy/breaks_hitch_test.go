@@ -8,19 +8,25 @@ func inHitch(i int, change func(*facts.Hitch)) func(*facts.Document) {
 }
 
 func breaksHitch() []broken {
-	return append(breaksChoke(), append(breaksBasket(), breaksRatedHitch()...)...)
+	return append(breaksChoke(), append(append(breaksChokers(), breaksBasket()...), breaksRatedHitch()...)...)
 }
 
 func breaksChoke() []broken {
 	return []broken{
 		{"hitch/choke_angle_wide", "", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeAngleDeg = ptr(140.0) }),
-			"the choke of S1 on pipe is set at <choke_angle_deg 140> between standing part and loop; over <most_deg 135> it does not grip", "#/hitch/0", 140},
+			"the choke angle of S1 on pipe, between standing part and loop, is <choke_angle_deg 140>; over <most_deg 135> the choke does not grip", "#/hitch/0", 140},
 		{"hitch/choke_angle_not_given", "", inHitch(chokeOfTwo, func(h *facts.Hitch) { h.LeanDeg = ptr(20.0) }),
 			"S1 is choked on pipe and leans <lean_along_body_deg 20> along it, which is more than <plumb_deg 5>, and the plan does not say how the choke is set: <choke_angle_deg 134> between standing part and loop is taken", "#/hitch/1", 20},
 		{"hitch/choke_on_eye_or_splice", "body_thin", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands, h.PerimeterD = ptr("on_eye_or_splice"), ptr(15.0) }),
 			"pipe is thin for S1, <perimeter_d 15> round (d is the diameter of the rope), and the choke lands on eye or splice; under <thin_d 22> take another turn round it, a thinner sling, or a basket", "#/hitch/0", 15},
 		{"hitch/choke_on_eye_or_splice", "eye_long", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands = ptr("on_eye_or_splice") }),
 			"the choke of S1 on pipe lands on its own eye or splice: take a sling with a shorter eye, another turn round pipe, or a basket", "#/hitch/0", 0},
+		{"hitch/choke_pin_on_running_part", "on_running_part", inHitch(chokeAlone, func(h *facts.Hitch) { h.PinIn = "running_part" }),
+			"the pin of the shackle that closes the choke of S1 on pipe bears on the running part, which can unscrew it: turn the shackle round, with its pin in the eye", "#/hitch/0", 0},
+		{"hitch/choke_pin_on_running_part", "not_given", inHitch(chokeAlone, func(h *facts.Hitch) { h.PinIn = "not_given" }),
+			"the plan does not say how the shackle that closes the choke of S1 on pipe is turned: its pin goes through the eye, not round the running part; add `pin_in`", "#/hitch/0", 0},
+		{"hitch/choker_can_slide", "along", inHitch(chokeAlone, func(h *facts.Hitch) { h.LeanDeg = ptr(88.0) }),
+			"S1 is the only leg and pulls along pipe, leaning <lean_along_body_deg 88> from straight across it; over <along_deg 60> the choke hardly grips whatever the surface: put it under a stop or take a second leg, and say so", "#/hitch/0", 88},
 		{"hitch/choker_can_slide", "smooth", inHitch(chokeAlone, func(h *facts.Hitch) { h.Surface = "dry_steel" }),
 			"S1 is the only leg, choked on pipe, whose surface is smooth (dry_steel), and the plan does not say what keeps it from sliding along it", "#/hitch/0", 0},
 		{"hitch/choker_can_slide", "long", inHitch(chokeAlone, func(h *facts.Hitch) { h.BodyLengthM = ptr(4.0) }),
@@ -33,6 +39,23 @@ func breaksChoke() []broken {
 			"leg hook/1 is the only one, and the plan does not say what keeps the load from turning: add `turning_held_by`", "#/leg/0", 0},
 		{"hitch/doubled_parts_equal", "", func(d *facts.Document) { d.Legs[0].Doubled, d.Legs[0].PartsTakenEqual = true, true },
 			"the sling of leg hook/1 is laid double and its parts are taken to carry alike; friction in the bends puts more into some of them", "#/leg/0", 0},
+	}
+}
+
+// breaksChokers have two chokers on one body, of which the second leans.
+func breaksChokers() []broken {
+	leans := func(surface string, deg float64) func(*facts.Document) {
+		return inHitch(chokeOfTwo, func(h *facts.Hitch) { h.Surface, h.LeanDeg, h.ChokeAngleGiven = surface, ptr(deg), true })
+	}
+	return []broken{
+		{"hitch/chokers_slide_along", "along", leans("wood", 70),
+			"S1 pulls along pipe, leaning <lean_along_body_deg 70> from straight across it; over <along_deg 60> the choke hardly grips whatever the surface: put it under a stop, and say so", "#/hitch/1", 70},
+		{"hitch/chokers_slide_along", "wet", leans("wet_or_oily", 4),
+			"S1, choked on pipe, which is wet or oily, leans <lean_along_body_deg 4> along it; over <wet_deg 2.9> it slides: hang it plumb, give it a second turn, or hold it by a stop, and say so", "#/hitch/1", 4},
+		{"hitch/chokers_slide_along", "on_steel", leans("dry_steel", 12),
+			"S1, choked on pipe, leans <lean_along_body_deg 12> along it; over <steel_deg 8.5> its surface (dry_steel) does not hold it: hang it plumb, give it a second turn, or hold it by a stop, and say so", "#/hitch/1", 12},
+		{"hitch/chokers_slide_along", "on_wood", leans("wood", 20),
+			"S1, choked on pipe, leans <lean_along_body_deg 20> along it; over <wood_deg 16.7> its surface (wood) does not hold it: hang it plumb, give it a second turn, or hold it by a stop, and say so", "#/hitch/1", 20},
 	}
 }
 
@@ -64,14 +87,14 @@ func breaksRatedHitch() []broken {
 	const over = "load/over_rated_load"
 	return []broken{
 		{over, "over_choked", inPart("wire_rope_sling", "choke", 1.1, 43500),
-			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry in its choke, <rated_load_n 43500>; at most <over_ratio 1> is allowed. Its choker rating is <marked_load_n 50000>, less what the angle of the choke takes", "#/part/0", 1.1},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry in its choke, <rated_load_n 43500>; at most <over_ratio 1> is allowed. Its choker rating is <marked_load_n 50000>, less what the angle of the choke takes", "#/part/0", 1.1},
 		{over, "over_in_basket", inPart("grommet", "basket", 1.1, 25000),
-			"each run of the basket of S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Its basket rating is <marked_load_n 50000> for both runs, less what the bend takes", "#/part/0", 1.1},
+			"each run of the basket of S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Its basket rating is <marked_load_n 50000> for both runs, less what the bend takes", "#/part/0", 1.1},
 		{over, "over_on_sheave", inPart("wire_rope_sling", "over_sheave", 1.1, 45000),
-			"each run of S1 over the sheave in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 45000>; at most <over_ratio 1> is allowed. Its rating for a straight pull is <marked_load_n 50000>, less what the bend takes", "#/part/0", 1.1},
+			"each run of S1 over the sheave in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 45000>; at most <over_ratio 1> is allowed. Its rating for a straight pull is <marked_load_n 50000>, less what the bend takes", "#/part/0", 1.1},
 		{over, "over_doubled", inPart("grommet", "straight", 1.1, 90000),
-			"S1, laid double in leg hook/1, is judged with <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry so, <rated_load_n 90000>; at most <over_ratio 1> is allowed. Not doubled it is rated for <marked_load_n 50000>", "#/part/0", 1.1},
+			"S1, laid double in leg hook/1, has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry so, <rated_load_n 90000>; at most <over_ratio 1> is allowed. Not doubled it is rated for <marked_load_n 50000>", "#/part/0", 1.1},
 		{over, "near_in_hitch", inPart("wire_rope_sling", "basket", 0.95, 25000),
-			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 0.95> of what it may carry in its hitch, <rated_load_n 25000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 0.95> of what it may carry in its hitch, <rated_load_n 25000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
 	}
 }

@@ -4,7 +4,9 @@ import "liftlint/internal/facts"
 
 func breaksHook() []broken {
 	return []broken{
-		{"hook/pulled_aside", "", func(d *facts.Document) { d.Hooks[tailHook].LeanDeg = ptr(4.0) },
-			"hook tail in phase turning at 30 deg is pulled <lean_from_plumb_deg 4> out of plumb, <horizontal_n 900> to the side; up to <most_deg 3> is let pass", "#/hook/1", 4},
+		{"hook/pulled_aside", "far", func(d *facts.Document) { d.Hooks[tailHook].LeanDeg = ptr(4.0) },
+			"hook tail in phase turning at 30 deg is pulled off plumb by <lean_from_plumb_deg 4>, <horizontal_n 900> to the side; up to <error_deg 3> is allowed", "#/hook/1", 4},
+		{"hook/pulled_aside", "somewhat", func(d *facts.Document) { d.Hooks[tailHook].LeanDeg = ptr(2.0) },
+			"hook tail in phase turning at 30 deg is pulled off plumb by <lean_from_plumb_deg 2>, <horizontal_n 900> to the side; up to <warning_deg 1> is allowed", "#/hook/1", 2},
 	}
 }

@@ -5,32 +5,42 @@ import "liftlint/internal/facts"
 func breaksLoad() []broken {
 	return append(breaksWhatIsLifted(), []broken{
 		{"load/over_rated_load", "over", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(1.2) },
-			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of its rated load <rated_load_n 50000>; at most <over_ratio 1> is allowed", "#/part/0", 1.2},
+		{"load/over_rated_load", "over_pulled_aside", func(d *facts.Document) {
+			p := &d.Parts[0]
+			p.Kind, p.RatedLoadN, p.UsedRatio, p.PullOffDeg = "shackle", ptr(25000.0), ptr(1.2), ptr(50.0)
+		},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry pulled aside, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Pulled in line it is marked <marked_load_n 50000>", "#/part/0", 1.2},
 		{"load/over_rated_load", "over_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(25000.0), ptr(1.2), ptr(50.0)
 		},
-			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 1.2> of its rated load as it is pulled, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, for a steeper or straighter pull", "#/part/0", 1.2},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry as used, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, from which angle, edge or heat takes", "#/part/0", 1.2},
 		{"load/over_rated_load", "near_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(32000.0), ptr(0.94), ptr(12.0)
 		},
-			"S1 in leg hook/1 is judged with <load_n 30000> (own_force), <used_ratio 0.94> of its rated load as it is pulled, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, for a steeper or straighter pull", "#/part/0", 0.94},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 0.94> of what it may carry as used, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, from which angle, edge or heat takes", "#/part/0", 0.94},
 		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
-			"S1 in leg hook/1 is judged with unknown (own_force), <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+			"S1 in leg hook/1 has a design force of unknown (own_force), <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
+		{"load/bound_over_rated_load", "over_pulled_aside", func(d *facts.Document) {
+			p := &d.Parts[0]
+			p.Kind, p.RatedLoadN, p.UsedRatio, p.PullOffDeg, p.LoadBoundN = "shackle", ptr(35000.0), ptr(0.86), ptr(12.0), ptr(36000.0)
+		},
+			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; pulled aside as it is, it is rated for <rated_load_n 35000>, and is marked <marked_load_n 50000>", "#/part/0", 36000},
 		{"load/bound_over_rated_load", "over_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg, p.LoadBoundN = ptr(35000.0), ptr(0.86), ptr(12.0), ptr(36000.0)
 		},
-			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; as it is pulled it is rated for <rated_load_n 35000>. It is marked <marked_load_n 50000>, for a steeper or straighter pull", "#/part/0", 36000},
+			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; as it is used it is rated for <rated_load_n 35000>. It is marked <marked_load_n 50000>, from which angle, bend, edge or heat takes", "#/part/0", 36000},
 		{"load/bound_over_rated_load", "over", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
 		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },
-			"with the load as it is meant to hang, its center of gravity lies <plumb_offset_m 0.25> beside the hook, and the load swings by that much as it leaves the ground; at most <offset_m 0.2> is usual", "#/load", 0.25},
+			"with the load as it is meant to hang, its center of gravity lies <plumb_offset_m 0.25> beside the hook, and the load swings by that much as it leaves the ground; up to <offset_m 0.1> is taken as plumb", "#/load", 0.25},
 		{"load/turned_in_leaps", "", func(d *facts.Document) { d.Loads[0].PitchStepDeg = 20 },
 			"between two positions of its phases the load is turned by <pitch_step_deg 20>, and nothing of what lies between was looked at; at most <most_deg 15> is taken: add a phase, or take smaller steps", "#/load", 20},
 		{"load/swings_free", "", func(d *facts.Document) { d.Loads[onSeveral].SwingM = ptr(0.3) },
-			"the load swings <swing_m 0.3> to the side as it comes free under its hooks; at most <most_m 0.2> is usual: set the hooks plumb over what they hold", "#/load2", 0.3},
+			"the load swings <swing_m 0.3> to the side as it comes free under its hooks; up to <most_m 0.1> is taken as coming free plumb: set the hooks plumb over what they hold", "#/load2", 0.3},
 		{"load/mass_estimated", "", func(d *facts.Document) { d.Loads[0].MostUsedRatio = ptr(0.8) },
 			"the load's mass is estimated, and S1 in leg hook/1 carries <most_used_ratio 0.8> of its rated load; over <estimated_ratio 0.75> the mass has to be known better", "#/load", 0.8},
 		{"load/mass_tolerance_missing", "not_weighed", func(d *facts.Document) { d.Loads[0].MassToleranceGiven = false },
@@ -85,7 +95,7 @@ func breaksWhatIsLifted() []broken {
 		{"load/hazardous_contents", "not_given", load(func(l *facts.Load) { l.Contents, l.Hazard = "secured", "not_given" }),
 			"the plan does not say whether what is in the load is hazardous: add `hazardous` to its contents", "#/load", 0},
 		{"load/strength_not_confirmed", "", load(func(l *facts.Load) { l.FlattestLegDeg, l.ThrustN = ptr(60.0), ptr(9000.0) }),
-			"its legs squeeze the load with up to <thrust_n 9000>, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
+			"its legs put up to <thrust_n 9000> of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
 		{"load/insert_weak", "tilt_up", cast(func(a *facts.Attachment) { a.Panel, a.BreakingTimes = ptr("tilt_up"), ptr(1.8) }),
 			"insert I1 holds <breaking_over_pull_times 1.8> the pull on it; in a panel that is tilted up at least <tilt_up_times 2> is asked for", "#/attachment/4", 1.8},
 		{"load/insert_weak", "other", cast(func(a *facts.Attachment) { a.BreakingTimes = ptr(3.5) }),

@@ -38,7 +38,7 @@ func breaksSling() []broken {
 		{"sling/temperature", "cold", rope(func(r *facts.Rope) { r.LowestC = ptr(-45.0) }),
 			"S1 gets as cold as <lowest_c -45>; under <least_c -40> its maker has to say whether it may be used", "#/rope/0", -45},
 		{"sling/legs_unlike", "", func(d *facts.Document) { d.Lifts[0].RopesUnlike = true },
-			"the slings of the legs are unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it", "#/lift", 0},
+			"the slings of the legs are of different rope, unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it", "#/lift", 0},
 		{"sling/lays_joined", "", func(d *facts.Document) { d.Legs[0].LaysJoined = ptr("unlike") },
 			"in leg hook/1 a right-lay and a left-lay sling follow each other: use slings of one lay", "#/leg/0", 0},
 	}

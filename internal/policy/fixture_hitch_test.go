@@ -26,13 +26,13 @@ func hitchesLevel(d *facts.Document) {
 			Record: facts.Record{Key: fmt.Sprintf("hitch/%d", i), At: fmt.Sprintf("#/hitch/%d", i)}, ID: "hook/1", Sling: "S1",
 			Kind: "basket", Round: "pipe", On: "round_body", Turns: 1, BodyWidthM: ptr(0.6), BodyOverRopeRatio: ptr(30.0),
 			ForceRatio: ptr(1.0), HoldsRatio: ptr(1.6), SlipsRatio: ptr(0.625), LeanDeg: ptr(3.0), FrictionNeededRatio: ptr(0.35),
-			Surface: "dry_steel", LegsOnLoad: 2, BodyLengthM: ptr(6.0),
+			Surface: "dry_steel", PinIn: "none", LegsOnLoad: 2, BodyLengthM: ptr(6.0),
 		}
 	}
 	for i, legs := range map[int]int{chokeAlone: 1, chokeOfTwo: 2} {
 		h := &d.Hitches[i]
 		h.Kind, h.Surface, h.LegsOnLoad, h.BodyLengthM = "choke", "wood", legs, ptr(3.0)
-		h.PerimeterD, h.ChokeAngleDeg, h.ChokeLands = ptr(94.0), ptr(134.0), ptr("on_rope")
+		h.PerimeterD, h.ChokeAngleDeg, h.ChokeLands, h.PinIn = ptr(94.0), ptr(134.0), ptr("on_rope"), "eye"
 		h.ForceRatio, h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio = nil, nil, nil, nil
 	}
 	d.Hitches[basketTilted].LoadTilts, d.Hitches[basketTilted].HeldAgainstSliding = true, true
@@ -52,9 +52,22 @@ func hitchesLevel(d *facts.Document) {
 		g := &d.Gear[i]
 		g.Hitches, g.Tag.Shows = []string{hitch}, append(g.Tag.Shows, "choker_rated_load", "basket_rated_load")
 	}
-	d.Beams = []facts.Beam{{
+	d.Beams = beamsLevel()
+}
+
+// The beams of a level lift.
+const (
+	spreader = iota
+	liftingBeam
+)
+
+func beamsLevel() []facts.Beam {
+	spreader := facts.Beam{
 		Record: facts.Record{Key: "beam/SB1", At: "#/beam/0"}, ID: "SB1", Kind: "spreader_beam", TiltDeg: ptr(0.5),
 		CompressionN: ptr(9000.0), BendingNm: ptr(1500.0), CompressionRated: true, CompressionRatio: ptr(0.6), BendingRated: true, BendingRatio: ptr(0.7),
 		TopLegs: 2, TopAngleDeg: ptr(60.0), LeastTopAngleGiven: true, LeastTopAngleDeg: ptr(45.0), TopAngleTooFlatDeg: ptr(0.0),
-	}}
+	}
+	lifting := spreader
+	lifting.Record, lifting.ID, lifting.Kind = facts.Record{Key: "beam/LB1", At: "#/beam/1"}, "LB1", "lifting_beam"
+	return []facts.Beam{spreader, lifting}
 }

@@ -16,7 +16,7 @@ type Hanging struct {
 	Words       []string   // of the load, the hooks and the legs that count, to be joined
 	Legs        [][]string // a row for each leg; none where the load turns over
 	AboveLegs   string     // what carries several legs, empty where nothing does
-	InsideBeams string     // what squeezes and bends each beam, empty without beams
+	InsideBeams string     // compression and bending of each beam, empty without beams
 	Phases      [][]string // a row for each position, of a lift in several
 }
 
@@ -87,17 +87,28 @@ func onHooks(d *facts.Document, units quantity.System) []string {
 	return out
 }
 
-// insideBeams tells what squeezes and bends each beam, and how it is tilted.
+// insideBeams tells the compression and bending moment in each beam, with its share
+// of what it is rated for where that is given, and how it is tilted.
 func insideBeams(d *facts.Document, units quantity.System) string {
 	var beams []string
 	for _, b := range d.Beams {
 		if b.TiltDeg == nil || b.CompressionN == nil || b.BendingNm == nil {
 			continue
 		}
-		beams = append(beams, fmt.Sprintf("%s squeezed by %s, bent by %s, tilted by %s", b.ID, figure("compression_n", *b.CompressionN, units),
-			figure("bending_nm", *b.BendingNm, units), figure("tilt_deg", *b.TiltDeg, units)))
+		beams = append(beams, fmt.Sprintf("%s compression %s%s, bending moment %s%s, tilted by %s", b.ID,
+			figure("compression_n", *b.CompressionN, units), ofRated(b.CompressionRatio, units),
+			figure("bending_nm", *b.BendingNm, units), ofRated(b.BendingRatio, units), figure("tilt_deg", *b.TiltDeg, units)))
 	}
 	return strings.Join(beams, "; ")
+}
+
+// ofRated is a share of what something is rated for, in brackets; nothing where that
+// is not known.
+func ofRated(ratio *float64, units quantity.System) string {
+	if ratio == nil {
+		return ""
+	}
+	return " (" + figure("used_ratio", *ratio, units) + " of rated)"
 }
 
 // phaseRows has a row for each position and a column for each leg, with the force
@@ -139,7 +150,7 @@ func figure(field string, si float64, units quantity.System) string {
 
 // legRows has a row for each leg, below a row of heads.
 func legRows(d *facts.Document, units quantity.System) [][]string {
-	rows := [][]string{{"leg", "to", "from horizontal", "computed", "judged with", "if lengths differ", "highest utilization"}}
+	rows := [][]string{{"leg", "to", "from horizontal", "computed", "design force", "worst split", "highest utilization"}}
 	optional := func(field string, v *float64) string {
 		if v == nil {
 			return "-"

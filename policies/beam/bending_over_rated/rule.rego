@@ -1,5 +1,5 @@
 # METADATA
-# title: Beam bent beyond its rating
+# title: Beam over its rated bending moment
 # description: >-
 #   A lifting beam carries by bending: the further the load's points are from those
 #   it hangs from, the more. Its rated load holds for the points that its document
@@ -13,7 +13,7 @@
 #   limit: most_ratio
 #   params:
 #     most_ratio: {default: 1, at_least: 0.1, at_most: 1}
-#   message: "{id} is bent with {bending_nm}, {measured} of what it is rated for; at most {limit} is allowed"
+#   message: "the bending moment in {id} is {bending_nm}, {measured} of what it is rated for; at most {limit} is allowed"
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}

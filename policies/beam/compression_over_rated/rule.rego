@@ -1,7 +1,7 @@
 # METADATA
-# title: Beam pressed beyond its rating
+# title: Beam over its rated compression
 # description: >-
-#   A spreader is pressed together by the legs it hangs from, the more the flatter
+#   The legs that a spreader hangs from put it in compression, the more the flatter
 #   these are. What it can bear before it buckles is no question of the load alone,
 #   so its maker rates it.
 # custom:
@@ -13,7 +13,7 @@
 #   limit: most_ratio
 #   params:
 #     most_ratio: {default: 1, at_least: 0.1, at_most: 1}
-#   message: "{id} is pressed together with {compression_n}, {measured} of what it is rated for; at most {limit} is allowed: longer legs above it lower that"
+#   message: "the compression in {id} is {compression_n}, {measured} of what it is rated for; at most {limit} is allowed: longer legs above it lower that"
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us]}

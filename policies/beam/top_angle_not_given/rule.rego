@@ -1,7 +1,7 @@
 # METADATA
 # title: Spreader not rated for the legs above it
 # description: >-
-#   Inclined legs press a spreader together, the more the flatter they are. Its
+#   Inclined legs put compression into a spreader, the more the flatter they are. Its
 #   rated load alone does not say how much of that it bears: its document names
 #   the flattest angle of the legs above it, or the compression it is rated for.
 # custom:
@@ -13,7 +13,7 @@
 #   limit: plumb_deg
 #   params:
 #     plumb_deg: {default: 85, at_least: 45, at_most: 90}
-#   message: "legs at {measured} from horizontal press {id} together with {compression_n}, and the plan does not say that it is rated for that, as it has to for legs flatter than {limit}: give `least_top_angle_from_horizontal` or `rated_compression`"
+#   message: "legs at {measured} from horizontal put {compression_n} of compression into {id}, and the plan does not say that it is rated for that, as it has to for legs flatter than {limit}: give `least_top_angle_from_horizontal` or `rated_compression`"
 #   cite:
 #     - {document: 29 CFR 1910.184, clause: "(b), for 5 degrees as vertical", basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}

@@ -1,7 +1,7 @@
 # METADATA
 # title: Legs above a beam too flat
 # description: >-
-#   The flatter the legs above a spreader, the harder they press it together. Its
+#   The flatter the legs above a spreader, the more compression they put into it. Its
 #   rated load holds down to the angle that its document names.
 # custom:
 #   severity: error

@@ -18,15 +18,16 @@
 #       severity: error
 #       limit: least_d
 #     - name: thin
+#       title: Soft eye bent round less than is advised
 #       severity: note
 #       limit: advised_d
 #       message: "{inner} bends round {outer}, which is {measured} thick (d is the diameter of the rope); at least {limit} is advised for a soft eye"
 #   message: "{inner} bends round {outer}, which is {measured} thick (d is the diameter of the rope); no eye is bent round less than {limit}"
 #   remedy: thicker_body
 #   cite:
-#     - {document: marine lifting guideline, clause: for 1 d, basis: read}
-#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, note 1, for 2 d", basis: read, profiles: [eu]}
-#     - {document: common practice, clause: for 2 d, basis: practice}
+#     - {document: marine lifting guideline, clause: for 1 d, basis: read, grades: [thinner_than_rope]}
+#     - {document: EN 13414-1, edition: "2003", clause: "Table 4, note 1, for 2 d", basis: read, profiles: [eu], grades: [thin]}
+#     - {document: common practice, clause: for 2 d, basis: practice, grades: [thin]}
 package liftlint.rules.bend.eye_round_thin_body
 
 import data.params.bend.eye_round_thin_body as p

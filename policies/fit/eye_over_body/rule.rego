@@ -18,6 +18,7 @@
 #       measured: width_over_length_ratio
 #       limit: error_ratio
 #     - name: spread
+#       title: Eye opened wide
 #       severity: note
 #       measured: eye_included_angle_deg
 #       limit: note_deg

@@ -8,8 +8,10 @@
 #   where: {made_for: [lifting]}
 #   grades:
 #     - name: none
+#       title: Hook without latch
 #       severity: error
 #     - name: faulty
+#       title: Hook with a faulty latch
 #       severity: error
 #       message: "the latch of {name} is faulty: have it mended, or use another hook"
 #   message: "{name} has no latch: use one that closes by itself"

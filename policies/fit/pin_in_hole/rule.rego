@@ -11,10 +11,12 @@
 #     least_ratio: {default: 0.75, at_least: 0.5, at_most: 0.95}
 #   grades:
 #     - name: too_thick
+#       title: Pin too thick for its hole
 #       severity: error
 #       measured: needs_m
 #       limit: room_m
 #     - name: play
+#       title: Pin with too much play
 #       severity: warning
 #       measured: filled_ratio
 #       limit: least_ratio

@@ -11,10 +11,12 @@
 #     least_ratio: {default: 0.6, at_least: 0.3, at_most: 0.9}
 #   grades:
 #     - name: too_thick
+#       title: Plate too thick for the jaw
 #       severity: error
 #       measured: needs_m
 #       limit: room_m
 #     - name: loose
+#       title: Plate loose in the jaw
 #       severity: warning
 #       measured: filled_ratio
 #       limit: least_ratio

@@ -12,9 +12,11 @@
 #     least_ratio: {default: 0.97, at_least: 0.9, at_most: 1}
 #   grades:
 #     - name: too_large
+#       title: Thimble too large for its rope
 #       severity: error
 #       limit: most_ratio
 #     - name: too_small
+#       title: Thimble too small for its rope
 #       severity: error
 #       limit: least_ratio
 #       message: "the thimble in {inner} is made for a thinner rope, of {measured} of the {rope_diameter_m} here; under {limit} its groove pinches the rope"

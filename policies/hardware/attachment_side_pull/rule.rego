@@ -15,7 +15,7 @@
 #   limit: most_deg
 #   params:
 #     most_deg: {default: 5, at_least: 1, at_most: 10}
-#   message: "{named} is pulled {measured} out of its plane, and the plan gives no side pull that it is rated for; up to {limit} is let pass"
+#   message: "{named} is pulled {measured} out of its plane, and the plan gives no side pull that it is rated for; up to {limit} is allowed"
 #   remedy: aligned_plate
 #   waivable: false
 #   cite:

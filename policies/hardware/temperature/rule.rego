@@ -14,10 +14,12 @@
 #     hot_c: {default: 204, at_least: 60, at_most: 204}
 #   grades:
 #     - name: hot
+#       title: Fitting too hot
 #       severity: warning
 #       measured: highest_c
 #       limit: hot_c
 #     - name: cold
+#       title: Fitting too cold
 #       severity: warning
 #       measured: lowest_c
 #       limit: cold_c

@@ -1,5 +1,5 @@
 # METADATA
-# title: Choke too wide
+# title: Choke angle too wide
 # description: >-
 #   Left to itself a choke sets at about 135 degrees between the standing part and
 #   the loop. One that is set wider barely grips: it opens as soon as the pull
@@ -13,7 +13,7 @@
 #   limit: most_deg
 #   params:
 #     most_deg: {default: 135, at_least: 90, at_most: 150}
-#   message: "the choke of {sling} on {round} is set at {measured} between standing part and loop; over {limit} it does not grip"
+#   message: "the choke angle of {sling} on {round}, between standing part and loop, is {measured}; over {limit} the choke does not grip"
 #   cite:
 #     - {document: ASME B30.9, clause: as trade tables give its choke angles, basis: practice, profiles: [us]}
 #     - {document: common practice, basis: practice}

@@ -12,6 +12,7 @@
 #     thin_d: {default: 22, at_least: 10, at_most: 60}
 #   grades:
 #     - name: body_thin
+#       title: Body too thin for the choke
 #       severity: error
 #       measured: perimeter_d
 #       limit: thin_d
@@ -22,7 +23,7 @@
 #   waivable: false
 #   cite:
 #     - {document: geometry of a loop, clause: for what lies in the choke, basis: practice}
-#     - {document: common practice, clause: "for 22 diameters, from usual eyes and sleeves", basis: practice}
+#     - {document: common practice, clause: "for 22 diameters, from usual eyes and sleeves", basis: practice, grades: [body_thin]}
 package liftlint.rules.hitch.choke_on_eye_or_splice
 
 import data.params.hitch.choke_on_eye_or_splice as p

@@ -13,7 +13,14 @@
 #   params:
 #     slippery: [wet_or_oily, dry_steel]
 #     long_m: {default: 3.6576, at_least: 1, at_most: 12}
+#     along_deg: {default: 60, at_least: 45, at_most: 75}
 #   grades:
+#     - name: along
+#       severity: error
+#       title: Choker pulled along its body
+#       measured: lean_along_body_deg
+#       limit: along_deg
+#       message: "{sling} is the only leg and pulls along {round}, leaning {measured} from straight across it; over {limit} the choke hardly grips whatever the surface: put it under a stop or take a second leg, and say so"
 #     - name: smooth
 #       severity: warning
 #       message: "{sling} is the only leg, choked on {round}, whose surface is smooth ({surface}), and the plan does not say what keeps it from sliding along it"
@@ -30,6 +37,11 @@
 package liftlint.rules.hitch.choker_can_slide
 
 import data.params.hitch.choker_can_slide as p
+
+finding contains {"key": hitch.key, "grade": "along"} if {
+	some hitch in input.hitches
+	hitch.lean_along_body_deg > p.along_deg
+}
 
 finding contains {"key": hitch.key, "grade": "smooth"} if {
 	some hitch in input.hitches

@@ -15,6 +15,20 @@ choked(kind, legs, held, surface, length) := {
 	"body_length_m": length,
 }
 
+leaning(deg) := {
+	"key": "hitch/hook/1",
+	"kind": "choke",
+	"legs_on_load": 1,
+	"held_against_sliding": false,
+	"surface": "wood",
+	"body_length_m": 3,
+	"lean_along_body_deg": deg,
+}
+
+test_breaks_pulled_along if grades(leaning(60.1)) == {"along"}
+
+test_meets_at_60 if grades(leaning(60)) == set()
+
 test_breaks_on_steel if grades(alone("dry_steel", 3)) == {"smooth"}
 
 test_breaks_where_wet if grades(alone("wet_or_oily", 3)) == {"smooth"}

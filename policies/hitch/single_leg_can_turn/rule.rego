@@ -10,6 +10,7 @@
 #     alone: [true]
 #   grades:
 #     - name: hand_tucked
+#       title: Hand-tucked sling that can turn
 #       severity: error
 #       message: "leg {id} is the only one and has hand-tucked splices, which come undone if it turns, and the plan does not say what keeps the load from turning: add `turning_held_by`"
 #     - name: free

@@ -2,14 +2,18 @@ package liftlint.rules.hook.pulled_aside_test
 
 import data.liftlint.rules.hook.pulled_aside.finding
 
-found(hook) := got if got := finding with input as {"hooks": [hook]}
+grades(hook) := got if got := {f.grade | some f in finding} with input as {"hooks": [hook]}
 
 hook(several, lean) := {"key": "hook/head", "of_several": several, "lean_from_plumb_deg": lean}
 
-test_breaks_over_3 if found(hook(true, 3.01)) == {"hook/head"}
+test_breaks_over_3 if grades(hook(true, 3.01)) == {"far", "somewhat"}
 
-test_meets_at_3 if found(hook(true, 3)) == set()
+test_breaks_over_1 if grades(hook(true, 1.01)) == {"somewhat"}
 
-test_one_hook_stands_over_its_load if found(hook(false, 4)) == set()
+test_breaks_at_3_somewhat if grades(hook(true, 3)) == {"somewhat"}
 
-test_lean_unknown if found({"key": "hook/head", "of_several": true}) == set()
+test_meets_at_1 if grades(hook(true, 1)) == set()
+
+test_one_hook_stands_over_its_load if grades(hook(false, 4)) == set()
+
+test_lean_unknown if grades({"key": "hook/head", "of_several": true}) == set()

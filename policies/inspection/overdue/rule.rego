@@ -13,6 +13,7 @@
 #   message: "{id} is {measured} past its periodic inspection, due on {inspection.due}"
 #   place: inspection
 #   remedy: inspection_due
+#   lowerable: false
 #   waivable: false
 #   cite:
 #     - {document: ASME B30.9, clause: for slings, basis: memory, profiles: [us]}

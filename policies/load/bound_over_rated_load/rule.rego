@@ -14,17 +14,27 @@
 #   measured: load_bound_n
 #   limit: rated_load_n
 #   grades:
+#     - name: over_pulled_aside
+#       severity: warning
+#       message: "{id} in {where} can be made to carry {measured} by small differences of length; pulled aside as it is, it is rated for {limit}, and is marked {marked_load_n}"
 #     - name: over_at_angle
 #       severity: warning
-#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is pulled it is rated for {limit}. It is marked {marked_load_n}, for a steeper or straighter pull"
+#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is used it is rated for {limit}. It is marked {marked_load_n}, from which angle, bend, edge or heat takes"
 #     - name: over
 #       severity: warning
 #   message: "{id} in {where} can be made to carry {measured} by small differences of length; it is rated for {limit}"
 #   cite:
 #     - {document: NAVEDTRA 14251, clause: two legs taken to carry a rigid load, basis: read}
-#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read}
-#     - {document: common practice, clause: for eyebolts that are pulled off their axis, basis: practice}
+#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read, grades: [over_pulled_aside]}
+#     - {document: common practice, clause: "for eyebolts off their axis, choke angles, edges and heat", basis: practice, grades: [over_at_angle]}
 package liftlint.rules.load.bound_over_rated_load
+
+finding contains {"key": part.key, "grade": "over_pulled_aside"} if {
+	some part in input.parts
+	part.kind == "shackle"
+	part.load_bound_n > part.rated_load_n
+	part.rated_load_n < part.marked_load_n
+}
 
 finding contains {"key": part.key, "grade": "over_at_angle"} if {
 	some part in input.parts

@@ -6,14 +6,25 @@ grades(part) := got if got := {f.grade | some f in finding} with input as {"part
 
 part(bound) := at_angle(bound, 20000)
 
-at_angle(bound, marked) := {
+at_angle(bound, marked) := used("eyebolt", bound, marked)
+
+used(kind, bound, marked) := {
 	"key": "part/S1",
+	"kind": kind,
 	"split": "settled_by_stiffness",
 	"used_ratio": 0.8,
 	"load_bound_n": bound,
 	"marked_load_n": marked,
 	"rated_load_n": 20000,
 }
+
+shackle(bound, marked) := used("shackle", bound, marked)
+
+test_breaks_pulled_aside if grades(shackle(20001, 28000)) == {"over_pulled_aside", "over_at_angle", "over"}
+
+test_breaks_shackle_in_line if grades(shackle(20001, 20000)) == {"over"}
+
+test_meets_pulled_aside if grades(shackle(20000, 28000)) == set()
 
 test_breaks_over if grades(part(20001)) == {"over"}
 

@@ -9,6 +9,7 @@
 #     - name: loose
 #       severity: error
 #     - name: not_given
+#       title: Contents not described
 #       severity: note
 #       message: "the plan does not say whether anything in the load can move: add `contents`"
 #   message: "something in the load can move and is not secured: the center of gravity does not stay where the plan has it"

@@ -10,6 +10,7 @@
 #     - name: without_precaution
 #       severity: error
 #     - name: not_given
+#       title: Hazard of the contents not stated
 #       severity: note
 #       message: "the plan does not say whether what is in the load is hazardous: add `hazardous` to its contents"
 #   message: "what is in the load is hazardous, and the plan states no precaution"

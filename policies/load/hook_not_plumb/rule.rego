@@ -16,8 +16,8 @@
 #   measured: plumb_offset_m
 #   limit: offset_m
 #   params:
-#     offset_m: {default: 0.2, at_least: 0, at_most: 5}
-#   message: "with the load as it is meant to hang, its center of gravity lies {measured} beside the hook, and the load swings by that much as it leaves the ground; at most {limit} is usual"
+#     offset_m: {default: 0.1, at_least: 0, at_most: 5}
+#   message: "with the load as it is meant to hang, its center of gravity lies {measured} beside the hook, and the load swings by that much as it leaves the ground; up to {limit} is taken as plumb"
 #   remedy: level_lengths
 #   cite:
 #     - {document: common practice, basis: practice}

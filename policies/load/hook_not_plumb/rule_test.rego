@@ -12,9 +12,9 @@ load(offset, tilt) := {
 	"plumb_offset_m": offset,
 }
 
-test_breaks_over_200_mm if found(load(0.201, 2)) == {"load"}
+test_breaks_over_100_mm if found(load(0.101, 2)) == {"load"}
 
-test_meets_at_200_mm if found(load(0.2, 2)) == set()
+test_meets_at_100_mm if found(load(0.1, 2)) == set()
 
 test_meets_plumb if found(load(0, 0)) == set()
 

@@ -24,6 +24,7 @@
 #       measured: breaking_over_pull_times
 #       limit: other_times
 #     - name: hardware
+#       title: Hardware in an insert too weak
 #       severity: error
 #       measured: hardware_breaking_over_pull_times
 #       limit: hardware_times

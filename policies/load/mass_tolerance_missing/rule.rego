@@ -10,6 +10,7 @@
 #     - name: not_weighed
 #       severity: warning
 #     - name: weighed
+#       title: Tolerance of the scale missing
 #       severity: note
 #       message: "the load is weighed, and the plan does not say how far the scale may be off: add its `mass_tolerance`"
 #   message: "the load's mass is {mass_known_by}, and the plan does not say how far it may be off: without `mass_tolerance` all forces are computed at the bare figure"

@@ -1,5 +1,5 @@
 # METADATA
-# title: Load not shown to be free
+# title: Release of the load not confirmed
 # description: >-
 #   An anchor left in, a pipe still joined, a skid frozen down: the crane pulls on
 #   the ground until something gives. Somebody looks, and the plan says who.

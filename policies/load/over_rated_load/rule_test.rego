@@ -19,7 +19,9 @@ used(kind, hitch, ratio, rated) := {
 
 test_breaks_over if grades(part(1.001)) == {"over", "near"}
 
-test_breaks_over_at_an_angle if grades(at_angle(1.001, 14000)) == {"over_at_angle", "over", "near_at_angle", "near"}
+test_breaks_over_pulled_aside if grades(at_angle(1.001, 14000)) == {"over_pulled_aside", "over_at_angle", "over", "near_at_angle", "near"}
+
+test_breaks_over_at_an_angle if grades(used("eyebolt", "straight", 1.001, 14000)) == {"over_at_angle", "over", "near_at_angle", "near"}
 
 test_breaks_at_rated_load_at_an_angle_as_near if grades(at_angle(1, 14000)) == {"near_at_angle", "near"}
 
@@ -59,14 +61,24 @@ test_breaks_over_a_sheave if {
 
 test_breaks_near_over_a_sheave if grades(used("wire_rope_sling", "over_sheave", 1, 20000)) == {"near_in_hitch", "near"}
 
-test_breaks_grommets_likewise if {
-	{g | some hitch in ["choke", "basket", "over_sheave"]; some g in grades(used("grommet", hitch, 1.001, 20000))} == {
-		"over_choked",
-		"over_in_basket",
-		"over_on_sheave",
-		"over",
-		"near_in_hitch",
-		"near",
+each_hitch(kind) := {g | some hitch in ["choke", "basket", "over_sheave"]; some g in grades(used(kind, hitch, 1.001, 20000))}
+
+test_breaks_every_kind_of_sling_likewise if {
+	every kind in {"wire_rope_sling", "grommet", "chain_sling", "web_sling", "round_sling", "mesh_sling"} {
+		each_hitch(kind) == {
+			"over_choked",
+			"over_in_basket",
+			"over_on_sheave",
+			"over",
+			"near_in_hitch",
+			"near",
+		}
+	}
+}
+
+test_breaks_every_kind_near_in_a_choke if {
+	every kind in {"wire_rope_sling", "grommet", "chain_sling", "web_sling", "round_sling", "mesh_sling"} {
+		grades(used(kind, "choke", 1, 20000)) == {"near_in_hitch", "near"}
 	}
 }
 

@@ -5,7 +5,7 @@
 #   plan does not give count as nothing on the hook. Where a link carries all,
 #   its load can't be judged without them, and they are asked for.
 # custom:
-#   severity: note
+#   severity: {draft: note, review: warning, prelift: warning}
 #   over: hooks
 #   where:
 #     legs_direct: {at_least: 1}

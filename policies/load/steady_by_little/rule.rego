@@ -14,6 +14,7 @@
 #     warning_m: {default: 0.05, at_least: 0, at_most: 1}
 #   grades:
 #     - name: neutral
+#       title: Nothing holds the load upright
 #       severity: error
 #       measured: center_may_rise_m
 #       limit: error_m
@@ -26,7 +27,7 @@
 #   waivable: false
 #   cite:
 #     - {document: statics of a body on a hook, clause: for what rights it, basis: practice}
-#     - {document: common practice, clause: for the limits, basis: practice}
+#     - {document: common practice, clause: for the limits, basis: practice, grades: [little]}
 package liftlint.rules.load.steady_by_little
 
 import data.params.load.steady_by_little as p

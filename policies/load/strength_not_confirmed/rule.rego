@@ -1,8 +1,8 @@
 # METADATA
-# title: Load not confirmed to bear the squeeze of its legs
+# title: Load not confirmed for the compression from its legs
 # description: >-
 #   Inclined legs pull inward as well as up. A skid or a panel that stands on its
-#   own feet all its life may buckle or rack under that squeeze.
+#   own feet all its life may buckle or rack under that compression.
 # custom:
 #   severity: warning
 #   over: loads
@@ -11,7 +11,7 @@
 #   limit: plumb_deg
 #   params:
 #     plumb_deg: {default: 85, at_least: 60, at_most: 90}
-#   message: "its legs squeeze the load with up to {thrust_n}, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`"
+#   message: "its legs put up to {thrust_n} of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.strength_not_confirmed

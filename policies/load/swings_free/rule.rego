@@ -13,12 +13,12 @@
 #     hangs_from: [several_hooks]
 #     hangs: [steady, rocks]
 #     tilt_deg: {at_most: 5}
-#     hooks_lean_from_plumb_deg: {at_most: 3}
+#     hooks_lean_from_plumb_deg: {at_most: 1}
 #   measured: swing_m
 #   limit: most_m
 #   params:
-#     most_m: {default: 0.2, at_least: 0, at_most: 5}
-#   message: "the load swings {measured} to the side as it comes free under its hooks; at most {limit} is usual: set the hooks plumb over what they hold"
+#     most_m: {default: 0.1, at_least: 0, at_most: 5}
+#   message: "the load swings {measured} to the side as it comes free under its hooks; up to {limit} is taken as coming free plumb: set the hooks plumb over what they hold"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.swings_free

@@ -17,14 +17,17 @@
 #       severity: error
 #       limit: error_deg
 #     - name: far_at_worst
+#       title: Load can hang far out of level
 #       severity: error
 #       measured: tilt_at_worst_deg
 #       limit: error_deg
 #       message: "within the tolerances of the plan {worst_tilt_named} can hang tilted by {measured} from how it is meant to hang; at most {limit} is taken as level enough"
 #     - name: some
+#       title: Load a little out of level
 #       severity: warning
 #       limit: warning_deg
 #     - name: some_at_worst
+#       title: Load can hang out of level
 #       severity: warning
 #       measured: tilt_at_worst_deg
 #       limit: warning_deg

@@ -1,5 +1,5 @@
 # METADATA
-# title: Load turned in leaps
+# title: Steps of turning too coarse
 # description: >-
 #   What hooks and slings carry as a load is turned up changes with its pitch, and
 #   is looked at step by step. Between two steps that lie far apart nothing is

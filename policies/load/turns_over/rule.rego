@@ -13,9 +13,11 @@
 #     - name: overturns
 #       severity: error
 #     - name: at_worst
+#       title: Load can turn over
 #       severity: error
 #       message: "the load turns over or finds no rest with {worst_corner}"
 #     - name: rocks
+#       title: Load can rock
 #       severity: {draft: warning, review: warning, prelift: error}
 #       message: "{named} can rock: near the way it hangs nothing rights it until a slack leg comes taut, and it may settle to either side"
 #   message: "{named} turns over: it does not stay as it is meant to hang"

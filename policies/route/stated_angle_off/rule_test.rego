@@ -2,10 +2,24 @@ package liftlint.rules.route.stated_angle_off_test
 
 import data.liftlint.rules.route.stated_angle_off.finding
 
-legs(off) := {"legs": [{"key": "leg/hook/1", "angle_stated": true, "stated_angle_off_deg": off}]}
+grades(leg) := got if got := {f.grade | some f in finding} with input as {"legs": [leg]}
 
-test_breaks if finding == {"leg/hook/1"} with input as legs(3.01)
+at(angle, off) := {
+	"key": "leg/hook/1",
+	"angle_stated": true,
+	"stated_angle_from_horizontal_deg": 60,
+	"angle_from_horizontal_deg": angle,
+	"stated_angle_off_deg": off,
+}
 
-test_meets if finding == set() with input as legs(3)
+test_breaks_flatter if grades(at(56.99, 3.01)) == {"flatter", "steeper"}
 
-test_not_stated if finding == set() with input as {"legs": [{"key": "leg/hook/1", "angle_stated": false}]}
+test_breaks_as_steep_as_stated_never_as_flatter if grades(at(60, 3.01)) == {"steeper"}
+
+test_breaks_steeper if grades(at(63.01, 3.01)) == {"steeper"}
+
+test_meets_a_little_flatter if grades(at(57, 3)) == set()
+
+test_meets_a_little_steeper if grades(at(63, 3)) == set()
+
+test_not_stated if grades({"key": "leg/hook/1", "angle_stated": false, "angle_from_horizontal_deg": 40}) == set()

@@ -9,14 +9,16 @@
 #   needs_from: prelift # before, sling/turn_back_eye notes that the eyes are not described
 #   grades:
 #     - name: knotted
+#       title: Eye tied in a knot
 #       severity: error
 #       message: "an eye of {id} is tied in a knot: it is not used as a sling"
 #     - name: clipped
+#       title: Eye held by clips
 #       severity: error
 #   message: "an eye of {id} is held by clips, which are not for making slings: use one with spliced or pressed eyes"
 #   waivable: false
 #   cite:
-#     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for clips", basis: read, profiles: [us]}
+#     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for clips", basis: read, profiles: [us], grades: [clipped]}
 #     - {document: common practice, clause: for clips and knots, basis: practice}
 package liftlint.rules.sling.eye_not_allowed
 

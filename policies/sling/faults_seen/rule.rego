@@ -9,6 +9,7 @@
 #   over: ropes
 #   where: {looked_over: [true]}
 #   message: "{id} is out of service for what is seen on it: {names}"
+#   lowerable: false
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(6), basis: read, profiles: [us]}

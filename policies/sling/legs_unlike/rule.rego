@@ -1,5 +1,5 @@
 # METADATA
-# title: Slings of unlike rope
+# title: Legs of different rope
 # description: >-
 #   Legs of one lift share a load alike only if they stretch alike: a thicker
 #   rope, or one with a steel core beside one with a fiber core, takes more than
@@ -10,7 +10,7 @@
 #   over: lifts
 #   where:
 #     legs: {at_least: 2}
-#   message: "the slings of the legs are unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it"
+#   message: "the slings of the legs are of different rope, unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.legs_unlike

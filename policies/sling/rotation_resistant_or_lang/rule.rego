@@ -9,8 +9,10 @@
 #   where: {make_known: [true]}
 #   grades:
 #     - name: rotation_resistant
+#       title: Rotation-resistant rope in a sling
 #       severity: error
 #     - name: lang_lay
+#       title: Lang-lay rope in a sling
 #       severity: error
 #       message: "{id} is of lang-lay rope, which unlays where an end can turn: use a sling of regular lay"
 #   message: "{id} is of rotation-resistant rope, which is not used for slings"

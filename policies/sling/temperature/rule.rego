@@ -15,20 +15,24 @@
 #     least_c: {default: -40, at_least: -60, at_most: 10}
 #   grades:
 #     - name: fiber_core
+#       title: Fiber core too hot
 #       severity: error
 #       measured: highest_c
 #       limit: fiber_most_c
 #       message: "{id}, whose core is or may be of fiber, gets as hot as {measured}; with a fiber core {limit} is the most"
 #     - name: hot
+#       title: Sling too hot
 #       severity: error
 #       measured: highest_c
 #       limit: steel_most_c
 #     - name: hot_with_steel_sleeves
+#       title: Sling too hot
 #       severity: error
 #       measured: highest_c
 #       limit: steel_most_c
 #       message: "{id} gets as hot as {measured}; beyond {limit} it carries less, and its maker has to say how much: no rated load is lowered for it here"
 #     - name: cold
+#       title: Sling too cold
 #       severity: error
 #       measured: lowest_c
 #       limit: least_c
@@ -36,9 +40,9 @@
 #   message: "{id} gets as hot as {measured}; slings like it are used up to {limit}"
 #   waivable: false
 #   cite:
-#     - {document: ASME B30.9, clause: for 82 C with a fiber core and for -40 C, basis: memory, profiles: [us]}
-#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us]}
-#     - {document: EN 13414-1, clause: "for 100 C with a fiber core, 150 C with aluminum sleeves and -40 C", basis: memory, profiles: [eu]}
+#     - {document: ASME B30.9, clause: for 82 C with a fiber core and for -40 C, basis: memory, profiles: [us], grades: [fiber_core, cold]}
+#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us], grades: [hot, hot_with_steel_sleeves]}
+#     - {document: EN 13414-1, clause: "for 100 C with a fiber core, 150 C with aluminum sleeves and -40 C", basis: memory, profiles: [eu], grades: [fiber_core, hot, cold]}
 #     - {document: common practice, clause: that the maker is asked beyond these, basis: practice}
 package liftlint.rules.sling.temperature
 

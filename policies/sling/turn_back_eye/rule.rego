@@ -7,8 +7,10 @@
 # custom:
 #   grades:
 #     - name: turn_back
+#       title: Eye that its sleeve alone holds
 #       severity: warning
 #     - name: not_given
+#       title: Make of the eyes not given
 #       severity: note
 #       message: "the plan does not say how the eyes of {id} are made"
 #   over: gear
@@ -17,7 +19,7 @@
 #     uses: {at_least: 1}
 #   message: "{id} has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised"
 #   cite:
-#     - {document: NAVEDTRA 14080, basis: read, profiles: [us]}
+#     - {document: NAVEDTRA 14080, basis: read, profiles: [us], grades: [turn_back]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.turn_back_eye
 

@@ -12,8 +12,10 @@
 #     uses: {at_least: 1}
 #   grades:
 #     - name: choke
+#       title: No choker rating on the tag
 #       severity: error
 #     - name: basket
+#       title: No basket rating on the tag
 #       severity: error
 #       message: "{id} lies in a basket, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `basket_rated_load` if it does"
 #   message: "{id} is choked, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `choker_rated_load` if it does"

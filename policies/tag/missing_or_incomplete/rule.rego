@@ -15,18 +15,23 @@
 #     required_of_bridles: [maker, diameter, rated_load, angle_from_horizontal, legs, rated_for]
 #   grades:
 #     - name: missing
+#       title: Tag missing
 #       severity: error
 #       message: "{id} has no tag: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: illegible
+#       title: Tag illegible
 #       severity: error
 #       message: "the tag of {id} can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it"
 #     - name: incomplete
+#       title: Tag incomplete
 #       severity: error
 #     - name: not_recorded
+#       title: Tag not recorded
 #       severity: {draft: note, review: error, prelift: error}
 #       message: "the plan says nothing of a tag on {id}: write down what it shows"
 #   message: "the tag of {id} does not show: {names}"
 #   place: tag
+#   lowerable: false
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (c)(16), basis: read, profiles: [us]}

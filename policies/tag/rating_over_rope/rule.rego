@@ -22,6 +22,7 @@
 #       severity: warning
 #       limit: warning_ratio
 #     - name: far_under
+#       title: Rated load far below what the rope allows
 #       severity: note
 #       limit: note_ratio
 #       message: "the tag of {id} rates one leg at {measured} of what such a sling is usually rated for: see whether rope and tag are read right"

@@ -10,6 +10,7 @@
 #     - name: by_statics
 #       severity: error
 #     - name: by_stiffness
+#       title: Leg slack with the lengths as given
 #       severity: warning
 #       message: "leg {slack_named} hangs slack with the lengths as given: small differences of length decide which legs carry"
 #   message: "leg {slack_named} hangs slack: the other legs carry its share"
