@@ -34,7 +34,7 @@ func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir:           "testdata/script",
 		UpdateScripts: os.Getenv("LIFTLINT_UPDATE") == "1",
-		Cmds:          map[string]func(*testscript.TestScript, bool, []string){"code": code, "repeat": repeat, "append": appendTo, "edit": edit, "join": join},
+		Cmds:          map[string]func(*testscript.TestScript, bool, []string){"code": code, "repeat": repeat, "append": appendTo, "scriptof": scriptOf, "edit": edit, "join": join},
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("EXAMPLES", examples)
 			e.Vars = append(e.Vars, gitEnvironment(e.WorkDir)...)

@@ -1,0 +1,139 @@
+package cli
+
+import (
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+	"go.yaml.in/yaml/v3"
+)
+
+// action is the part of an action's file that GitHub's documentation of composite
+// actions asks for.
+type action struct {
+	Name, Description string
+	Inputs            map[string]struct {
+		Description string
+		Default     *string
+	}
+	Runs struct {
+		Using string
+		Steps []struct {
+			Name, Uses, Shell, Run string
+			Env                    map[string]string
+		}
+	}
+}
+
+func readYAML(t testing.TB, file string, into any) {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("../..", file))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := yaml.Unmarshal(text, into); err != nil {
+		t.Fatalf("%s: %v", file, err)
+	}
+}
+
+// TestAction holds the action to what GitHub's documentation of composite actions
+// asks for, as remembered: a shell for each script, and inputs that are described.
+// No input stands in a script, where it could act.
+func TestAction(t *testing.T) {
+	var a action
+	readYAML(t, "action.yml", &a)
+	if a.Name == "" || a.Description == "" || a.Runs.Using != "composite" || len(a.Runs.Steps) != 3 {
+		t.Errorf("%+v", a)
+	}
+	used := map[string]bool{}
+	for _, s := range a.Runs.Steps {
+		if (s.Uses == "") == (s.Run == "") || s.Run != "" && s.Shell != "bash" || strings.Contains(s.Run, "${{") {
+			t.Errorf("step %s: %+v", s.Name, s)
+		}
+		for name, v := range s.Env {
+			m := regexp.MustCompile(`^\$\{\{ inputs\.([a-z-]+) \}\}$`).FindStringSubmatch(v)
+			if m == nil || !strings.Contains(s.Run, "$"+name) {
+				t.Errorf("step %s: %s is %s", s.Name, name, v)
+				continue
+			}
+			used[m[1]] = true
+		}
+	}
+	for name, in := range a.Inputs {
+		if in.Description == "" || in.Default == nil || !used[name] {
+			t.Errorf("input %s: %+v", name, in)
+		}
+	}
+}
+
+// TestActionBuilds runs its step that builds the program.
+func TestActionBuilds(t *testing.T) {
+	var a action
+	readYAML(t, "action.yml", &a)
+	here, err := filepath.Abs("../..")
+	if err != nil {
+		t.Fatal(err)
+	}
+	temp := t.TempDir()
+	c := exec.Command("bash", "-eo", "pipefail", "-c", a.Runs.Steps[1].Run)
+	c.Dir = temp
+	c.Env = append(os.Environ(), "GITHUB_ACTION_PATH="+here, "RUNNER_TEMP="+temp)
+	if out, err := c.CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	if out, err := exec.Command(filepath.Join(temp, "liftlint"), "--version").CombinedOutput(); err != nil {
+		t.Errorf("%v\n%s", err, out)
+	}
+}
+
+// TestPreCommitHooks: the entry is a command that there is.
+func TestPreCommitHooks(t *testing.T) {
+	var hooks []struct {
+		ID, Name, Entry, Language string
+		PassFilenames             *bool `yaml:"pass_filenames"`
+		AlwaysRun                 bool  `yaml:"always_run"`
+	}
+	readYAML(t, ".pre-commit-hooks.yaml", &hooks)
+	if len(hooks) != 1 || hooks[0].ID != "liftlint" || hooks[0].Language != "golang" || hooks[0].PassFilenames == nil || *hooks[0].PassFilenames || !hooks[0].AlwaysRun {
+		t.Fatalf("%+v", hooks)
+	}
+	args := strings.Fields(hooks[0].Entry)
+	c, rest, err := newRoot(Environment{}).Find(args[1:])
+	if err != nil || args[0] != "liftlint" || c.Name() != "run" || len(rest) != 1 || rest[0] != preCommit {
+		t.Errorf("%s is %v, %v", hooks[0].Entry, c, err)
+	}
+}
+
+// scriptOf writes a script of a build service's file: scriptof action|gitlab FILE.
+func scriptOf(ts *testscript.TestScript, _ bool, args []string) {
+	root := ts.Getenv("EXAMPLES") + "/.."
+	read := func(file string, into any) {
+		text, err := os.ReadFile(filepath.Join(root, file))
+		ts.Check(err)
+		ts.Check(yaml.Unmarshal(text, into))
+	}
+	script := ""
+	switch args[0] {
+	case "action":
+		var a action
+		read("action.yml", &a)
+		script = a.Runs.Steps[2].Run
+	case "gitlab":
+		var jobs map[string]struct{ Script []string }
+		read("examples/ci/gitlab-ci.yml", &jobs)
+		for _, j := range jobs {
+			script = strings.Join(j.Script, "\n")
+		}
+	case "precommit":
+		var hooks []struct{ Entry string }
+		read(".pre-commit-hooks.yaml", &hooks)
+		script = hooks[0].Entry
+	default:
+		ts.Fatalf("there is no script %s", args[0])
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[1]), []byte(script+"\n"), 0o755))
+}
