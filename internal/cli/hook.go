@@ -55,7 +55,7 @@ func newHookInstall(e Environment) *cobra.Command {
 hook that is there already is kept beside it and runs first.`,
 		Example: "  liftlint hook install\n  liftlint hook install --stage draft\n  liftlint hook install --pre-push",
 		Args:    cobra.NoArgs,
-		RunE:    func(c *cobra.Command, _ []string) error { return k.install(c.Context()) },
+		RunE:    func(c *cobra.Command, _ []string) error { return k.installIn(c.Context(), ".") },
 	}
 	k.checkFlags(c)
 	c.Flags().BoolVar(&k.prePush, "pre-push", false, "check at each push instead of at each commit")
@@ -104,8 +104,8 @@ func (k *hookCommand) name() string {
 	return preCommit
 }
 
-func (k *hookCommand) open(ctx context.Context) (*gitrepo.Repo, hookFile, error) {
-	repo, err := gitrepo.Open(ctx, ".", k.env.Getenv)
+func (k *hookCommand) open(ctx context.Context, folder string) (*gitrepo.Repo, hookFile, error) {
+	repo, err := gitrepo.Open(ctx, folder, k.env.Getenv)
 	if err != nil {
 		return nil, hookFile{}, wrongUsage(err)
 	}
@@ -116,8 +116,9 @@ func (k *hookCommand) open(ctx context.Context) (*gitrepo.Repo, hookFile, error)
 	return repo, hookFile{dir: dir, name: k.name()}, nil
 }
 
-func (k *hookCommand) install(ctx context.Context) error {
-	repo, file, err := k.open(ctx)
+// installIn installs the hook in the repository that a folder lies in.
+func (k *hookCommand) installIn(ctx context.Context, folder string) error {
+	repo, file, err := k.open(ctx, folder)
 	if err != nil {
 		return err
 	}
@@ -133,7 +134,7 @@ func (k *hookCommand) install(ctx context.Context) error {
 }
 
 func (k *hookCommand) remove(ctx context.Context) error {
-	_, file, err := k.open(ctx)
+	_, file, err := k.open(ctx, ".")
 	if err != nil {
 		return err
 	}

@@ -12,8 +12,9 @@ import (
 func newPolicyCheck(e Environment) *cobra.Command {
 	var j judging
 	c := &cobra.Command{
-		Use:   "check",
-		Short: "Check that configuration and rules are sound",
+		Use:     "check",
+		Short:   "Check that configuration and rules are sound",
+		Example: "  liftlint policy check",
 		Long: `Check loads the configuration and the rules of this folder in every profile and
 names all that is wrong with them, with file, line and column. The exit code is 1
 where something is.`,

@@ -22,8 +22,9 @@ func newPolicyDocs(e Environment) *cobra.Command {
 	var j judging
 	check := false
 	c := &cobra.Command{
-		Use:   "docs",
-		Short: "Write a page beside each company rule, and an index",
+		Use:     "docs",
+		Short:   "Write a page beside each company rule, and an index",
+		Example: "  liftlint policy docs\n  liftlint policy docs --check",
 		Long: `Docs writes README.md beside each rule of the folders of rules in force, from its
 METADATA and its two examples with what is said of them, and an index in each
 folder. With --check nothing is written: the exit code is 1 where a page is stale.`,
