@@ -17,5 +17,7 @@ func main() {
 		Stderr:   os.Stderr,
 		Getenv:   os.Getenv,
 		Terminal: term.IsTerminal(int(os.Stdout.Fd())),
+
+		ErrTerminal: term.IsTerminal(int(os.Stderr.Fd())),
 	}))
 }

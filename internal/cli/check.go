@@ -109,7 +109,10 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	if err != nil {
 		return judged{}, err
 	}
-	results, failures := judgeAll(ctx, each, inputs)
+	progress := k.env.progress(len(inputs))
+	stop := progress.start()
+	results, failures := judgeAll(ctx, each, progress.counting(inputs))
+	stop()
 	run := runOf(results, failures)
 	run.FailOn = failOn
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil

@@ -21,6 +21,8 @@ type Environment struct {
 	Stderr   io.Writer
 	Getenv   func(string) string
 	Terminal bool // whether Stdout is a terminal
+
+	ErrTerminal bool // whether Stderr is one
 }
 
 // color reports whether to color the output: on a terminal, unless NO_COLOR

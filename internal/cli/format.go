@@ -18,6 +18,7 @@ import (
 	"liftlint/internal/report/line"
 	"liftlint/internal/report/markdown"
 	"liftlint/internal/report/sarif"
+	"liftlint/internal/report/summary"
 	"liftlint/internal/report/text"
 )
 
@@ -32,12 +33,12 @@ type output struct {
 }
 
 func newOutput(e Environment) output {
-	return output{env: e, format: oneOf("text", "json", "line", "sarif", "junit", "annotations", "markdown")}
+	return output{env: e, format: oneOf("text", "json", "line", "sarif", "junit", "annotations", "markdown", "summary")}
 }
 
 func (o *output) flags(c *cobra.Command) {
 	f := c.Flags()
-	f.Var(o.format, "format", "text; json; line, one a finding; sarif; junit; annotations, the commands of a build service; or markdown, for a review comment")
+	f.Var(o.format, "format", "text; json; line, one a finding; sarif; junit; annotations, the commands of a build service; markdown, for a review comment; or summary, by rule and plan, for many plans")
 	f.BoolVar(&o.all, "list-checks", false, "name in the text report also the rules that are met and those that do not apply")
 	f.BoolVar(&o.evidence, "evidence", false, "in sarif, give also results for what is met, not judged and not applicable")
 	f.BoolVar(&o.jobSummary, "job-summary", false, "besides the report, add one in Markdown to the file that the environment variable GITHUB_STEP_SUMMARY names")
@@ -79,6 +80,8 @@ func (o *output) report(run report.Run, stage string, rules func() ([]*policy.Ru
 		return jsonreport.Write(w, run)
 	case "line":
 		return line.Write(w, run)
+	case "summary":
+		return summary.Write(w, run)
 	}
 	paths, err := o.paths()
 	if err != nil {
