@@ -58,7 +58,7 @@ func (p *page) plan(x Plan) {
 	if len(x.Findings) > 0 {
 		p.out.WriteString("\n")
 	}
-	p.list(headUnjudged, lines(x.Unjudged, subjectLine))
+	p.list(headUnjudged, subjectLines(x.Unjudged))
 	p.figures(x.Figures)
 	p.list(headGear, lines(x.Gear, gearLine))
 	p.list(headWritten, lines(x.Written, wordLine))

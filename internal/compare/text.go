@@ -48,7 +48,7 @@ func (t *textPage) plan(p Plan) {
 			t.line("  %s", l)
 		}
 	}
-	t.list(headUnjudged, lines(p.Unjudged, subjectLine))
+	t.list(headUnjudged, subjectLines(p.Unjudged))
 	t.figures(p.Figures)
 	t.list(headGear, lines(p.Gear, gearLine))
 	t.list(headWritten, lines(p.Written, wordLine))

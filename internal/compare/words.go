@@ -188,7 +188,20 @@ const (
 	headJudged   = "Judged otherwise"
 )
 
-func subjectLine(s Subject) string { return s.Rule + ", on " + s.Key }
+// subjectLines has a line for each rule, with all its subjects.
+func subjectLines(list []Subject) []string {
+	var out []string
+	last := ""
+	for _, s := range list {
+		if s.Rule == last {
+			out[len(out)-1] += ", " + s.Key
+			continue
+		}
+		last = s.Rule
+		out = append(out, s.Rule+", on "+s.Key)
+	}
+	return out
+}
 
 func wordLine(w Word) string { return w.What + ": " + change(w) }
 
