@@ -113,6 +113,7 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	stop := progress.start()
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
+	lint.SameDay(results)
 	run := runOf(results, failures)
 	run.FailOn = failOn
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil

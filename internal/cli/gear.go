@@ -19,7 +19,7 @@ and inspections, in *.gear.yaml files, or in a table in CSV with a *.columns.yam
 that says what its columns are.`,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	c.AddCommand(newGearShow(e), newGearImport(e))
+	c.AddCommand(newGearShow(e), newGearImport(e), newGearCheck(e), newGearDue(e), newGearWhere(e))
 	return c
 }
 

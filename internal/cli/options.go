@@ -37,8 +37,21 @@ func (j *judging) flags(c *cobra.Command) {
 	f.StringVar(&j.stage, "stage", policy.Review, "how far the plan has come: draft, review or prelift")
 	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04; overrules the plan's own")
 	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from the plan's folder up to the root")
-	f.StringArrayVar(&j.registers, "register", nil, "a gear register that plans take gear from, besides those of the configuration: *.gear.yaml, or *.columns.yaml with its table; may be repeated")
+	j.registerFlag(c)
 	f.StringArrayVar(&j.rules, "rules", nil, "a folder of rules besides those built in; may be repeated")
+}
+
+func (j *judging) registerFlag(c *cobra.Command) {
+	c.Flags().StringArrayVar(&j.registers, "register", nil, "a gear register that plans take gear from, besides those of the configuration: *.gear.yaml, or *.columns.yaml with its table; may be repeated")
+}
+
+// gearFlags are the options of commands that judge gear by itself.
+func (j *judging) gearFlags(c *cobra.Command) {
+	f := c.Flags()
+	j.stage = policy.Review
+	f.StringVar(&j.profile, "profile", "", "whose practice to judge by, such as us or eu")
+	f.StringVar(&j.on, "on", "", "the day to judge for, such as 2026-12-04")
+	f.StringVar(&j.config, "config", "", "the configuration to judge by, instead of every liftlint.yaml from this folder up to the root")
 }
 
 // options turns the flags into what the pipeline takes.

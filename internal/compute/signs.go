@@ -1,7 +1,9 @@
 package compute
 
 import (
+	"slices"
 	"strconv"
+	"sync"
 	"time"
 
 	"liftlint/internal/facts"
@@ -118,7 +120,9 @@ func madeLength(item gear.Item) (*quantity.Length, string) {
 }
 
 // looks lists all signs, in the order in which records have them.
-func looks() []look {
+var looks = sync.OnceValue(allLooks)
+
+func allLooks() []look {
 	type f = *register.Found
 	grew := func(s *facts.Sign, grewM, madeM float64) { s.GrewM, s.GrewRatio = ptr(grewM), ptr(grewM/madeM) }
 	shrank := func(s *facts.Sign, grewM, madeM float64) { s.LostRatio = ptr(-grewM / madeM) }
@@ -173,6 +177,10 @@ func looks() []look {
 // looked again.
 func (w *work) signs(item gear.Item, r *register.Item, uses int) {
 	base := item.Base()
+	if !slices.ContainsFunc(r.Inspections, func(i register.Inspection) bool { return i.Found != nil }) {
+		return
+	}
+	rope := ropeMade(item)
 	for _, l := range looks() {
 		newest := -1
 		var sign facts.Sign
@@ -183,7 +191,7 @@ func (w *work) signs(item gear.Item, r *register.Item, uses int) {
 			}
 			s := facts.Sign{
 				Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, i) + "/found/" + l.what)},
-				ID:     base.ID, Kind: string(base.Kind), Rope: ropeMade(item), Uses: uses,
+				ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
 				What: l.what, Named: l.named, Date: x.Date.Format(time.DateOnly),
 			}
 			if l.set(&s, x.Found, w, item) {

@@ -161,3 +161,30 @@ func TestReachedTwice(t *testing.T) {
 		t.Errorf("the base comes again, after what goes before it: %s", c.Profile)
 	}
 }
+
+// TestRegisters: patterns name files from the configuration on, each once; one
+// that names none is a fault.
+func TestRegisters(t *testing.T) {
+	folder(t, map[string]string{
+		"liftlint.yaml":             "liftlint: 1\nregisters: [gear/*.gear.yaml, yard/y.columns.yaml]\n",
+		"gear/b.gear.yaml":          "",
+		"gear/a.gear.yaml":          "",
+		"gear/a.csv":                "",
+		"yard/y.columns.yaml":       "",
+		"yard/liftlint.yaml":        "liftlint: 1\nregisters: [../gear/a.gear.yaml, own.gear.yaml]\n",
+		"yard/own.gear.yaml":        "",
+		"lost/liftlint.yaml":        "liftlint: 1\nregisters: [none.gear.yaml]\n",
+		"lost/again/here.lift.yaml": "",
+	})
+	c, err := For("yard")
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []string{"gear/a.gear.yaml", "gear/b.gear.yaml", "yard/y.columns.yaml", "yard/own.gear.yaml"}
+	if diff := cmp.Diff(want, c.Registers); diff != "" {
+		t.Error(diff)
+	}
+	if _, err := For("lost/again"); err == nil || !strings.Contains(err.Error(), "lost/liftlint.yaml:2:13: none.gear.yaml names no file") {
+		t.Error(err)
+	}
+}

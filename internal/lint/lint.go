@@ -106,6 +106,7 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	}
 	f := r.compute(p, conditions)
 	r.addUnlike()
+	r.addTwice()
 	r.Overrides = pack.Overrides()
 	r.heldProfile(p, l.options.Config)
 	verdicts, err := pack.Judge(ctx, &f.Document)
@@ -137,6 +138,7 @@ func (l *Linter) Compute(name string, text []byte) (*Result, error) {
 	}
 	r.compute(p, conditions)
 	r.addUnlike()
+	r.addTwice()
 	r.State = Computed
 	r.Findings = finding.Sort(r.Findings)
 	return r, nil

@@ -120,7 +120,10 @@ func (r *Result) addInput(w *waiting) {
 	message := fmt.Sprintf("give %s, `%s`: %s", w.input.Label, w.input.Field, w.count())
 	key, related := "input"+strings.TrimPrefix(w.input.At, "#"), []finding.Related(nil)
 	if e, rest, ok := r.onFile.Of(strings.TrimPrefix(w.input.At, "#")); ok {
-		key, related = "input/gear/"+e.ID+rest, r.related([]facts.Related{onfile.UseOf(e)})
+		key = "input/gear/" + e.ID + rest
+		if e.Use != "" {
+			related = r.related([]facts.Related{onfile.UseOf(e)})
+		}
 	}
 	r.addBuiltin(inputMissing, message, key+"/"+w.input.Field, r.locate(w.input.At), related).Severity = w.severity()
 }

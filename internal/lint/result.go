@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"strings"
+	"time"
 
 	"liftlint/internal/builtin"
 	"liftlint/internal/compute"
@@ -51,6 +52,8 @@ type Result struct {
 	doc       *yamldoc.Document
 	onFile    *onfile.Plan // the gear that it takes from a register
 	registers *Registers
+	items     []identity // what its gear is known by
+	planned   string     // the day that the plan itself names, empty where it names none
 }
 
 // Checked tells how the subjects of one rule stand.
@@ -91,6 +94,10 @@ func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
 	f, troubles := compute.Facts(p, c)
 	r.onFile.Lead(f)
 	r.Facts = f
+	r.items = r.identities(p)
+	if p.Lift.Date != nil {
+		r.planned = p.Lift.Date.Format(time.DateOnly)
+	}
 	r.ID, r.Title, r.Units = p.Lift.ID, p.Lift.Title, p.Lift.Units
 	r.Profile, r.Stage = c.Profile, c.Stage
 	for _, l := range f.Document.Lifts {
@@ -156,6 +163,11 @@ func (r *Result) locate(at string) source.Location {
 	if place, ok := r.onFile.Led(at); ok {
 		return r.registers.locate(place)
 	}
+	return r.inPlan(at)
+}
+
+// inPlan is locate for what stands in the plan.
+func (r *Result) inPlan(at string) source.Location {
 	pointer := strings.TrimPrefix(at, "#")
 	where := source.Location{File: r.File, Pointer: pointer}
 	if r.doc == nil {

@@ -15,12 +15,23 @@ func (p *Plan) Of(pointer string) (e Entry, rest string, ok bool) {
 	if p == nil {
 		return Entry{}, "", false
 	}
-	for _, e := range p.Entries {
-		if rest, ok := strings.CutPrefix(pointer, e.Pointer); ok && (rest == "" || rest[0] == '/') {
-			return e, rest, true
+	if p.byPointer == nil {
+		p.byPointer = make(map[string]int, len(p.Entries))
+		for i, e := range p.Entries {
+			p.byPointer[e.Pointer] = i
 		}
 	}
-	return Entry{}, "", false
+	entry, ok := strings.CutPrefix(pointer, "/gear/")
+	if !ok {
+		return Entry{}, "", false
+	}
+	index, _, _ := strings.Cut(entry, "/")
+	at := pointer[:len("/gear/")+len(index)]
+	i, ok := p.byPointer[at]
+	if !ok {
+		return Entry{}, "", false
+	}
+	return p.Entries[i], pointer[len(at):], true
 }
 
 // Place is where the value at a pointer of the plan stands in the register;
@@ -76,7 +87,7 @@ func (p *Plan) Lead(f *facts.Facts) {
 	for _, name := range facts.Collections() {
 		views, _ := f.Document.Records(name)
 		for _, v := range views {
-			if e, _, ok := p.Of(strings.TrimPrefix(v.At, "#")); ok {
+			if e, _, ok := p.Of(strings.TrimPrefix(v.At, "#")); ok && e.Use != "" {
 				f.Related[v.Key] = append(f.Related[v.Key], UseOf(e))
 			}
 		}

@@ -3,7 +3,6 @@ package onfile
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"strconv"
 
 	"liftlint/internal/plan"
@@ -19,15 +18,16 @@ type Plan struct {
 	Entries []Entry           // those taken from the register, in the order of the gear
 	Unlike  []Unlike          // where plan and register say different things
 
-	own map[string]bool           // pointers of what the plan says of them besides
-	led map[string]register.Place // by what Lead wrote of it
+	own       map[string]bool           // pointers of what the plan says of them besides
+	byPointer map[string]int            // of Entries
+	led       map[string]register.Place // by what Lead wrote of it
 }
 
 // Entry is an item of gear that stands in a register.
 type Entry struct {
 	ID      string
 	Pointer string // of the entry in the plan; of a member of a bridle without one, one that the plan has not
-	Use     string // of the value in the plan that names it, or the bridle that it is part of
+	Use     string // of the value in the plan that names it, or the bridle that it is part of; empty without a plan
 	Item    *register.Item
 }
 
@@ -155,9 +155,6 @@ func (r *resolver) fault(id string, at source.Range, message string) {
 	r.faults = append(r.faults, yamldoc.Fault{ID: id, Message: message, Range: at})
 }
 
-// asID is what a number has to look like to stand as an id by itself.
-var asID = regexp.MustCompile(`^[A-Za-z0-9][A-Za-z0-9_-]{0,39}$`)
-
 // members names the members of bridles by the ids that the plan has for them.
 // One without an entry of its own gets one, with its number for an id.
 func (r *resolver) members() {
@@ -187,11 +184,7 @@ func (r *resolver) member(bridle Entry, n *yamldoc.Node) {
 		n.Text = id
 		return
 	}
-	switch {
-	case !asID.MatchString(n.Text):
-		r.fault(plan.UnknownReference, n.Place.Value, fmt.Sprintf("bridle %s is made of item %q, whose number can't stand as an id: add `{id: ..., kind: register, item: %q}` to the gear", bridle.ID, n.Text, n.Text))
-		return
-	case r.taken[n.Text]:
+	if r.taken[n.Text] {
 		r.fault(plan.DuplicateID, n.Place.Value, fmt.Sprintf("bridle %s is made of item %s, and the plan has other gear with this id: give that another, or say `kind: register` and `item: %s` of it", bridle.ID, n.Text, n.Text))
 		return
 	}

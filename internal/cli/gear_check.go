@@ -1,0 +1,120 @@
+package cli
+
+import (
+	"bufio"
+	"context"
+	"fmt"
+	"path/filepath"
+
+	"github.com/spf13/cobra"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+	"liftlint/internal/report"
+)
+
+type gearCheck struct {
+	env     Environment
+	judging judging
+	failOn  *choice
+}
+
+func newGearCheck(e Environment) *cobra.Command {
+	k := &gearCheck{env: e, failOn: oneOf("error", "warning", "note")}
+	c := &cobra.Command{
+		Use:   "check [REGISTER...]",
+		Short: "Check the gear of registers by itself",
+		Long: `Check judges what registers say of each item that may be used: inspections and what
+they found, tags, certificates, status. Left out, the registers of liftlint.yaml
+are checked or, where it names none, those of this folder. Items that are
+quarantined, out of service or scrapped are counted and not judged.
+
+There is no clock in here: what is overdue is judged for the day that --on names.`,
+		Example: "  liftlint gear check --on 2026-12-04 register",
+		RunE:    func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
+	}
+	k.judging.gearFlags(c)
+	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
+	return c
+}
+
+func (k *gearCheck) run(ctx context.Context, paths []string) error {
+	if ctx == nil {
+		ctx = context.Background()
+	}
+	failOn, err := finding.ParseSeverity(k.failOn.value)
+	if err != nil {
+		return wrongUsage(err)
+	}
+	linter, registers, err := k.judging.gearLinter(paths)
+	if err != nil {
+		return err
+	}
+	r, err := registers.Register()
+	if err != nil {
+		return registerFailed(k.env, err)
+	}
+	out := bufio.NewWriter(k.env.Stdout)
+	count, err := linter.CheckGear(ctx, r, func(list []finding.Finding) error {
+		for _, f := range list {
+			if _, err := fmt.Fprintf(out, "%s: %s: %s [%s]\n", visible(gearPlace(f)), f.Severity, visible(f.Message), f.Rule); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err == nil {
+		k.total(out, count)
+		err = out.Flush()
+	}
+	if err != nil {
+		return exit{Unchecked, err}
+	}
+	for severity, n := range count.Findings {
+		if n > 0 && severity.AtLeast(failOn) {
+			return exit{code: Findings}
+		}
+	}
+	return nil
+}
+
+// gearPlace is where a finding stands, with the cell in a table.
+func gearPlace(f finding.Finding) string {
+	at := f.Place.Range.From
+	if p := f.Place.Pointer; p != "" && p[0] != '/' {
+		return f.Place.File + "#" + p
+	}
+	return fmt.Sprintf("%s:%d:%d", f.Place.File, max(at.Line, 1), max(at.Column, 1))
+}
+
+func (k *gearCheck) total(out *bufio.Writer, c lint.GearCount) {
+	fmt.Fprintf(out, "liftlint: %s: %d judged, %d not in service and not judged. %s, %s, %s.\n", report.Plural(c.Items, "item"), c.Judged, c.Aside,
+		report.Plural(c.Findings[finding.Error], "error"), report.Plural(c.Findings[finding.Warning], "warning"), report.Plural(c.Findings[finding.Note], "note"))
+	if k.judging.on == "" {
+		fmt.Fprintln(out, "liftlint: no day is given with --on: what is overdue, or due soon, was not judged.")
+	}
+}
+
+// gearLinter judges gear by the configuration of this folder. Registers are those
+// named, those of the configuration, or those of this folder.
+func (j *judging) gearLinter(paths []string) (*lint.Linter, *lint.Registers, error) {
+	c, err := j.configFor(".")
+	if err != nil {
+		return nil, nil, wrongUsage(err)
+	}
+	if len(paths) == 0 {
+		paths = append(append(paths, c.Registers...), j.registers...)
+	}
+	if len(paths) == 0 {
+		paths = []string{"."}
+	}
+	linter, err := j.linter(".", false)
+	if err != nil {
+		return nil, nil, err
+	}
+	for i := range paths {
+		paths[i] = filepath.ToSlash(filepath.Clean(paths[i]))
+	}
+	registers := lint.NewRegisters(paths...)
+	return linter.WithRegisters(registers), registers, nil
+}

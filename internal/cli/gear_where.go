@@ -1,0 +1,50 @@
+package cli
+
+import (
+	"cmp"
+	"fmt"
+
+	"github.com/spf13/cobra"
+)
+
+type gearWhere struct {
+	env     Environment
+	judging judging
+}
+
+func newGearWhere(e Environment) *cobra.Command {
+	k := &gearWhere{env: e}
+	c := &cobra.Command{
+		Use:   "where NUMBER PLAN...",
+		Short: "Tell which plans use an item of the register, and when",
+		Long: `Where lists the plans that take the item with a number from a register, with their
+days. Registers are those of --register and of each plan's liftlint.yaml.`,
+		Example: "  liftlint gear where WR-0231 plans",
+		Args:    cobra.MinimumNArgs(2),
+		RunE:    func(_ *cobra.Command, args []string) error { return k.run(args[0], args[1:]) },
+	}
+	k.judging.gearFlags(c)
+	k.judging.registerFlag(c)
+	return c
+}
+
+func (k *gearWhere) run(number string, args []string) error {
+	users := &gearUsers{env: k.env, judging: &k.judging}
+	if err := users.read(args); err != nil {
+		return err
+	}
+	var rows [][]string
+	for _, r := range users.plans {
+		for _, use := range r.Uses() {
+			if use.Number == number {
+				rows = append(rows, []string{cmp.Or(r.Planned(), "no day"), visible(r.ID), "as " + use.ID, visible(fmt.Sprintf("%s:%d", r.File, use.Line)), visible(r.Title)})
+			}
+		}
+	}
+	if len(rows) == 0 {
+		fmt.Fprintf(k.env.Stdout, "%s is used in none of these plans\n", visible(number))
+	} else if err := writeAligned(k.env.Stdout, rows, ""); err != nil {
+		return exit{Unchecked, err}
+	}
+	return users.failed()
+}

@@ -1,0 +1,235 @@
+package lint
+
+import (
+	"context"
+	"runtime"
+	"slices"
+	"strings"
+	"sync"
+	"time"
+
+	"liftlint/internal/compute"
+	"liftlint/internal/facts"
+	"liftlint/internal/finding"
+	"liftlint/internal/onfile"
+	"liftlint/internal/policy"
+	"liftlint/internal/register"
+)
+
+// GearCount is what the items of a register came to.
+type GearCount struct {
+	Items  int
+	Judged int
+	// Aside are the items that the register itself keeps from being used, which
+	// nothing is said of.
+	Aside    int
+	Findings map[finding.Severity]int
+}
+
+// ofGear reports the rules that speak of gear by itself: those about inspections
+// and registers, and whether it has a tag.
+func ofGear(rule string) bool {
+	topic, _, _ := strings.Cut(rule, "/")
+	return topic == "inspection" || topic == "register" || rule == "tag/missing_or_incomplete"
+}
+
+// gearChunk is how many items are judged at a time.
+const gearChunk = 512
+
+// CheckGear judges the items of a register by themselves, in parts, and hands
+// over what is found in each part in the order of the register. Without a day
+// nothing is judged to be overdue.
+func (l *Linter) CheckGear(ctx context.Context, r *register.Register, show func([]finding.Finding) error) (GearCount, error) {
+	count := GearCount{Items: len(r.Items), Findings: map[finding.Severity]int{}}
+	pack, conditions, err := l.gearConditions(ctx)
+	if err != nil {
+		return count, err
+	}
+	chunks := chunked(onfile.Groups(r))
+	parts := make([]gearPart, runtime.GOMAXPROCS(0))
+	for wave := range slices.Chunk(chunks, len(parts)) {
+		var group sync.WaitGroup
+		for i, items := range wave {
+			group.Go(func() { parts[i] = l.gearPart(ctx, pack, conditions, items) })
+		}
+		group.Wait()
+		for _, p := range parts[:len(wave)] {
+			if p.err != nil {
+				return count, p.err
+			}
+			count.Judged, count.Aside = count.Judged+p.judged, count.Aside+p.aside
+			for _, f := range p.findings {
+				count.Findings[f.Severity]++
+			}
+			if err := show(p.findings); err != nil {
+				return count, err
+			}
+		}
+	}
+	return count, nil
+}
+
+// chunked joins groups to parts of at least gearChunk items, the last aside.
+func chunked(groups [][]*register.Item) [][]*register.Item {
+	var chunks [][]*register.Item
+	var items []*register.Item
+	for _, g := range groups {
+		if items = append(items, g...); len(items) >= gearChunk {
+			chunks, items = append(chunks, items), nil
+		}
+	}
+	if len(items) > 0 {
+		chunks = append(chunks, items)
+	}
+	return chunks
+}
+
+// gearConditions are those of the profile, with the rules that speak of gear.
+func (l *Linter) gearConditions(ctx context.Context) (*policy.Pack, compute.Conditions, error) {
+	name := l.options.profileFor("")
+	whole, profile, err := l.packs.get(name)
+	if err != nil {
+		return nil, compute.Conditions{}, err
+	}
+	o := l.options.ruleOptions(profile)
+	for _, r := range whole.Rules() {
+		if ofGear(r.ID) {
+			o.Only = append(o.Only, r.ID)
+		}
+	}
+	pack, err := policy.Load(ctx, o)
+	return pack, compute.Conditions{Profile: name, Stage: l.options.Stage, On: l.options.On, IntervalMonths: profile.IntervalMonths}, err
+}
+
+type gearPart struct {
+	judged, aside int
+	findings      []finding.Finding
+	err           error
+}
+
+func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Conditions, items []*register.Item) (p gearPart) {
+	r, err := l.gearResult(c, items)
+	if err != nil {
+		p.err = err
+		return p
+	}
+	usable := map[string]bool{}
+	for _, i := range items {
+		if usable[i.Number] = i.Status == register.InService || i.Status == ""; usable[i.Number] {
+			p.judged++
+		} else {
+			p.aside++
+		}
+	}
+	leaveOut(&r.Facts.Document, usable)
+	verdicts, err := pack.Judge(ctx, &r.Facts.Document)
+	if err != nil {
+		p.err = err
+		return p
+	}
+	r.addVerdicts(verdicts)
+	r.addMissing(verdicts)
+	p.findings = finding.Sort(slices.DeleteFunc(r.Findings, func(f finding.Finding) bool { return f.Key == dayMissing }))
+	return p
+}
+
+// dayMissing is the key of the finding that no day is given, which is told once.
+const dayMissing = "input/lift/date"
+
+// gearResult is a result with the facts of items by themselves.
+func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (*Result, error) {
+	r := &Result{State: Computed, Profile: c.Profile, Stage: c.Stage, registers: l.options.Registers}
+	on, gear, byNumber, err := onfile.Alone(items, c.On)
+	if err != nil {
+		return nil, err
+	}
+	c.OnFile = byNumber
+	r.onFile, r.Facts = on, compute.Gear(gear, c)
+	on.Lead(r.Facts)
+	return r, nil
+}
+
+// leaveOut takes the records of items out that are not used.
+func leaveOut(d *facts.Document, usable map[string]bool) {
+	d.Gear = slices.DeleteFunc(d.Gear, func(g facts.Gear) bool { return !usable[g.ID] })
+	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !usable[f.ID] })
+	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !usable[s.ID] })
+}
+
+// Due is when an item's next inspection is due.
+type Due struct {
+	Item *register.Item
+	Last *time.Time // nil: none is on record
+	Day  *time.Time // nil: it is not known
+	// Why says why the day is not known, or why it does not count that it has not come.
+	Why string
+}
+
+// DueDays are those of all items that may be used, in the order of the register.
+func (l *Linter) DueDays(ctx context.Context, r *register.Register) ([]Due, error) {
+	_, c, err := l.gearConditions(ctx)
+	if err != nil {
+		return nil, err
+	}
+	var all []Due
+	for _, items := range chunked(onfile.Groups(r)) {
+		part, err := l.gearResult(c, items)
+		if err != nil {
+			return nil, err
+		}
+		for i, item := range items {
+			if item.Status == register.InService || item.Status == "" {
+				all = append(all, part.due(item, &part.Facts.Document.Gear[i]))
+			}
+		}
+	}
+	return all, nil
+}
+
+func (r *Result) due(item *register.Item, g *facts.Gear) Due {
+	d := Due{Item: item}
+	i := g.Inspection
+	if i == nil {
+		d.Why = "no inspection on record"
+		return d
+	}
+	d.Last = parseDay(i.Date)
+	if i.Due != nil {
+		d.Day = parseDay(*i.Due)
+	} else {
+		d.Why = "no interval for its service, and the record sets no day"
+	}
+	if gap := r.Facts.Gaps[facts.GapKey{Key: g.Key, Field: "inspection.overdue_days"}]; len(gap.Reasons) > 0 {
+		d.Why = gap.Reasons[0].Text
+	}
+	return d
+}
+
+func parseDay(text string) *time.Time {
+	if t, err := time.Parse(time.DateOnly, text); err == nil {
+		return &t
+	}
+	return nil
+}
+
+// Use is where a plan uses an item on file.
+type Use struct {
+	ID     string // in the plan
+	Number string
+	Line   int // in the plan
+}
+
+// Uses lists the items on file that the plan uses.
+func (r *Result) Uses() []Use {
+	if r.onFile == nil {
+		return nil
+	}
+	var all []Use
+	for _, e := range r.onFile.Entries {
+		all = append(all, Use{e.ID, e.Item.Number, r.inPlan("#" + e.Use).Range.From.Line})
+	}
+	return all
+}
+
+// Planned is the day that the plan itself names; empty where it names none.
+func (r *Result) Planned() string { return r.planned }

@@ -1,0 +1,218 @@
+package lint_test
+
+import (
+	"context"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/lint"
+)
+
+// onFile is the base plan whose gear stands in a register, and that register.
+func onFile(t testing.TB) (plan, register string) {
+	t.Helper()
+	read := func(name string) string {
+		text, err := os.ReadFile("../../policies/bases/" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return string(text)
+	}
+	return read("on_file.lift.yaml"), read("on_file.gear.yaml")
+}
+
+// checkOnFile checks a plan with a register, both changed as given.
+func checkOnFile(t testing.TB, plan, register string) *lint.Result {
+	t.Helper()
+	return check(t, linter(t, lint.Options{}).WithRegisters(lint.RegisterText("loft.gear.yaml", register)), plan)
+}
+
+// TestFindingsLeadIntoTheRegister: a finding about gear on file stands there,
+// with its use in the plan beside it; one about the plan's own word stands in the
+// plan.
+func TestFindingsLeadIntoTheRegister(t *testing.T) {
+	plan, register := onFile(t)
+	overdue := changed(t, register, "date: 2026-06-01, kind: periodic", "date: 2025-06-01, kind: periodic", "next_due: 2027-06-01", "next_due: 2026-06-01")
+	found := of(checkOnFile(t, plan, overdue), "inspection/overdue")
+	if len(found) != 1 {
+		t.Fatal(found)
+	}
+	f := found[0]
+	if f.Place.File != "loft.gear.yaml" || f.Place.Pointer != "/items/0/inspections/0" || f.Place.Range.From.Line != 25 || f.Key != "gear/S1" {
+		t.Errorf("%+v", f.Place)
+	}
+	if !slices.ContainsFunc(f.Related, func(x finding.Related) bool {
+		return x.Place.File == "plan.lift.yaml" && x.Place.Pointer == "/gear/1/item" && strings.Contains(x.Caption, "WR-11")
+	}) {
+		t.Errorf("%+v", f.Related)
+	}
+}
+
+// TestMissingLeadsIntoTheRegister: what the register does not say is asked for
+// there, by the item's id.
+func TestMissingLeadsIntoTheRegister(t *testing.T) {
+	plan, register := onFile(t)
+	r := checkOnFile(t, plan, changed(t, register, "    length: 2.5 m\n", ""))
+	for _, f := range of(r, "input/missing") {
+		if f.Key == "input/gear/S1/length" && f.Place.File == "loft.gear.yaml" && f.Place.Pointer == "/items/0" && len(f.Related) == 1 {
+			return
+		}
+	}
+	t.Errorf("%+v", of(r, "input/missing"))
+}
+
+func TestUnlikeIsFoundAtBothPlaces(t *testing.T) {
+	plan, register := onFile(t)
+	r := checkOnFile(t, changed(t, plan, "item: WR-11", "item: WR-11, length: 2.4 m"), register)
+	found := of(r, "register/disagrees")
+	if len(found) != 1 || found[0].Severity != finding.Error || found[0].Place.Pointer != "/gear/1/length" ||
+		found[0].Related[0].Place.File != "loft.gear.yaml" || found[0].Related[0].Place.Pointer != "/items/0/length" {
+		t.Errorf("%+v", found)
+	}
+	if len(r.Findings) != 1 { // the length of the register is computed with
+		t.Errorf("%+v", r.Findings)
+	}
+}
+
+// TestUnfitIsNeverFine: a newest inspection that was not passed, or does not say
+// so, leaves no due day that is met.
+func TestUnfitIsNeverFine(t *testing.T) {
+	plan, register := onFile(t)
+	for to, rule := range map[string]string{"outcome: failed": "inspection/found_unfit", "qualification: x": "inspection/record_incomplete"} {
+		r := checkOnFile(t, plan, changed(t, register, "qualification: competent person, outcome: passed", to))
+		if len(of(r, rule)) != 1 {
+			t.Errorf("%s: %+v", to, r.Findings)
+		}
+		for _, c := range r.Checked {
+			if c.Rule == "inspection/overdue" && (slices.Contains(c.Met, "gear/S1") || len(c.NotJudged) != 1) {
+				t.Errorf("%s: %+v", to, c)
+			}
+		}
+	}
+}
+
+func TestRegisterWithFaultsIsNotUsed(t *testing.T) {
+	plan, register := onFile(t)
+	l := linter(t, lint.Options{}).WithRegisters(lint.RegisterText("loft.gear.yaml", changed(t, register, "kind: hook", "kind: hok")))
+	if _, err := l.Check(context.Background(), "plan.lift.yaml", []byte(plan)); err == nil || !strings.Contains(err.Error(), "loft.gear.yaml") {
+		t.Error(err)
+	}
+	if r := check(t, linter(t, lint.Options{}), plan); r.State != lint.NotValid || len(of(r, "plan/unknown_reference")) != 3 {
+		t.Errorf("%+v", r.Findings)
+	}
+}
+
+func TestOneItemTwice(t *testing.T) {
+	plan, register := onFile(t)
+	r := checkOnFile(t, changed(t, plan, "serial: \"0062\"", "serial: \"0061\""), register)
+	found := of(r, "register/same_item_twice")
+	if len(found) != 1 || found[0].Key != "gear/S2" || !strings.Contains(found[0].Message, "serial number 0061") {
+		t.Errorf("%+v", found)
+	}
+	other := changed(t, plan, "serial: \"0062\"", "serial: \"0061\"", "maker: loft, serial: \"0061\"", "maker: other, serial: \"0061\"")
+	if found := of(checkOnFile(t, other, register), "register/same_item_twice"); len(found) > 0 {
+		t.Errorf("two makers: %+v", found)
+	}
+}
+
+// TestTwoLiftsOfADay: one item in two lifts is told of in the later plan; on two
+// days, or in two versions of one lift, it is not.
+func TestTwoLiftsOfADay(t *testing.T) {
+	plan, register := onFile(t)
+	for _, c := range []struct {
+		from, to string
+		want     int
+	}{
+		{"id: EX-F", "id: EX-G", 3},
+		{"id: EX-F", "id: EX-F", 0},
+		{"id: EX-F, title: A spreader beam with gear from a register, date: 2026-12-04", "id: EX-G, title: b, date: 2026-12-05", 0},
+	} {
+		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
+		lint.SameDay([]*lint.Result{a, nil, b})
+		found := of(b, "register/same_item_twice")
+		if len(found) != c.want || len(of(a, "register/same_item_twice")) > 0 {
+			t.Errorf("%s: %d findings", c.to, len(found))
+		}
+		for _, f := range found {
+			if f.Severity != finding.Warning || !strings.Contains(f.Message, "in lift EX-F too") {
+				t.Errorf("%+v", f)
+			}
+		}
+	}
+}
+
+// checkedGear checks the gear of a register by itself.
+func checkedGear(t testing.TB, text string, on string) (lint.GearCount, []finding.Finding) {
+	t.Helper()
+	o := lint.Options{}
+	if day, err := time.Parse(time.DateOnly, on); err == nil {
+		o.On = &day
+	}
+	registers := lint.RegisterText("loft.gear.yaml", text)
+	r, err := registers.Register()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var all []finding.Finding
+	count, err := linter(t, o).WithRegisters(registers).CheckGear(context.Background(), r, func(list []finding.Finding) error {
+		all = append(all, list...)
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return count, all
+}
+
+// TestGearAlone: without a plan the same is found of an item, unless it may not
+// be used; without a day nothing is overdue.
+func TestGearAlone(t *testing.T) {
+	_, register := onFile(t)
+	if count, found := checkedGear(t, register, "2026-12-04"); count.Items != 3 || count.Judged != 3 || len(found) > 0 {
+		t.Errorf("%+v %+v", count, found)
+	}
+	_, found := checkedGear(t, register, "2027-06-02")
+	var keys []string
+	for _, f := range found {
+		keys = append(keys, f.Rule+" "+f.Key)
+	}
+	if want := []string{"inspection/overdue gear/WR-11", "inspection/overdue gear/HK-3", "inspection/overdue gear/BM-1"}; !slices.Equal(keys, want) {
+		t.Error(keys)
+	}
+	if _, found := checkedGear(t, register, ""); len(found) > 0 {
+		t.Errorf("%+v", found)
+	}
+	scrapped := strings.Replace(changed(t, register, "kink: false", "kink: true"), "status: in_service", "status: scrapped", 1)
+	if count, found := checkedGear(t, scrapped, "2026-12-04"); count.Aside != 1 || count.Judged != 2 || len(found) > 0 {
+		t.Errorf("%+v %+v", count, found)
+	}
+	bare := "liftlint: 1\nregister: {title: a}\nitems:\n  - {number: A-1, kind: shackle, status: in_service}\n"
+	if _, found := checkedGear(t, bare, ""); len(found) != 1 || found[0].Rule != "input/missing" || found[0].Severity != finding.Error {
+		t.Errorf("none on record: %+v", found)
+	}
+}
+
+// TestBridleAlone: what a bridle is made of is inspected with it, in whichever
+// order they stand.
+func TestBridleAlone(t *testing.T) {
+	text := `liftlint: 1
+register: {title: a}
+items:
+  - {number: S-1, kind: wire_rope_sling, status: in_service}
+  - {number: M-1, kind: master_link, status: in_service}
+  - number: B-1
+    kind: bridle
+    status: in_service
+    master: M-1
+    groups: [{legs: [S-1]}]
+    tag: {condition: legible, maker: loft, serial: "1", diameter: 14 mm, rated_load: 2 t, rated_for: assembly, angle_from_horizontal: 90 deg, legs: 1}
+    inspections: [{date: 2026-06-01, kind: periodic, inspector: Q. Example, outcome: passed, next_due: 2027-06-01, found: {kink: false}}]
+`
+	if _, found := checkedGear(t, text, "2026-12-04"); len(found) > 0 {
+		t.Errorf("%+v", found)
+	}
+}

@@ -1,0 +1,126 @@
+package lint
+
+import (
+	"cmp"
+	"fmt"
+
+	"liftlint/internal/finding"
+	"liftlint/internal/plan"
+	"liftlint/internal/source"
+	"liftlint/internal/yamldoc"
+)
+
+// sameItemTwice is found where one item would have to be in two places.
+const sameItemTwice = "register/same_item_twice"
+
+// identity is what an item is known by: its number in a register, and its maker's
+// serial number.
+type identity struct {
+	id     string // in its plan
+	number string // with the register's file; empty for gear that is on no register
+	shown  string // the number alone
+	kind   string
+	serial string
+	maker  string // empty where it is not known
+	place  source.Location
+}
+
+// same reports whether two are one item, and by what. Two makers may use one
+// serial number; of an item whose maker is not named it is not known whose it is.
+func (a identity) same(b identity) (by string, ok bool) {
+	switch {
+	case a.number != "" && b.number != "":
+		return "item " + a.shown + " of the register", a.number == b.number
+	case a.serial == "" || a.serial != b.serial || a.kind != b.kind:
+		return "", false
+	}
+	return "serial number " + a.serial, a.maker == "" || b.maker == "" || a.maker == b.maker
+}
+
+// identities lists the items of a plan that are known by anything.
+func (r *Result) identities(p *plan.Plan) []identity {
+	list := r.onFile.Doc.Root().Get("gear").List()
+	var all []identity
+	for i, g := range p.Gear {
+		base := g.Base()
+		a := identity{id: base.ID, kind: string(base.Kind)}
+		a.serial, a.maker = textAt(list[i], "serial"), textAt(list[i], "maker")
+		where := base.Pointer
+		if e, _, ok := r.onFile.Of(base.Pointer); ok {
+			where = e.Use
+			a.shown, a.number = e.Item.Number, e.Item.Place("").File+"#"+e.Item.Number
+			a.serial, a.maker = cmp.Or(e.Item.Serial, a.serial), cmp.Or(e.Item.Maker, a.maker)
+		}
+		if a.number == "" && a.serial == "" {
+			continue
+		}
+		a.place = r.inPlan("#" + where)
+		all = append(all, a)
+	}
+	return all
+}
+
+// textAt is what a tag shows under a key.
+func textAt(item *yamldoc.Node, key string) string {
+	if n := item.Get("tag").Get(key); n != nil {
+		return n.Text
+	}
+	return ""
+}
+
+// addTwice finds items that one plan uses twice.
+func (r *Result) addTwice() {
+	for i, b := range r.items {
+		for _, a := range r.items[:i] {
+			if by, ok := a.same(b); ok {
+				message := fmt.Sprintf("%s and %s are one and the same, %s: it can't be in two places", a.id, b.id, by)
+				r.addBuiltin(sameItemTwice, message, "gear/"+b.id, b.place, []finding.Related{{Caption: "its first place", Place: a.place}})
+				break
+			}
+		}
+	}
+}
+
+// SameDay finds items that two lifts of one day use, among plans that are checked
+// together, where one of them at least takes it from a register: two plans that
+// describe the same sling each by itself are often two versions of one lift. It
+// is a warning, since one lift can follow the other. The finding stands in the
+// later plan. A plan without a day is not compared: that it has none is told of
+// by itself.
+func SameDay(results []*Result) {
+	type use struct {
+		result *Result
+		item   identity
+	}
+	byNumber, bySerial := map[string][]use{}, map[string][]use{}
+	for _, r := range results {
+		if r == nil || r.planned == "" {
+			continue
+		}
+		for _, b := range r.items {
+			candidates := bySerial[b.serial]
+			if b.number != "" {
+				candidates = append(candidates[:len(candidates):len(candidates)], byNumber[b.number]...)
+			}
+			for _, a := range candidates {
+				onFile := a.item.number != "" || b.number != ""
+				if by, ok := a.item.same(b); ok && onFile && a.result.planned == r.planned && a.result.ID != r.ID {
+					r.addSameDay(a.result, a.item, b, by)
+					break
+				}
+			}
+			if b.number != "" {
+				byNumber[b.number] = append(byNumber[b.number], use{r, b})
+			}
+			if b.serial != "" {
+				bySerial[b.serial] = append(bySerial[b.serial], use{r, b})
+			}
+		}
+	}
+}
+
+func (r *Result) addSameDay(other *Result, a, b identity, by string) {
+	message := fmt.Sprintf("%s is used on %s in lift %s too, as %s, %s: see that it is free in time, or use another", b.id, r.planned, other.ID, a.id, by)
+	r.addBuiltin(sameItemTwice, message, "gear/"+b.id, b.place, []finding.Related{{Caption: "in lift " + other.ID, Place: a.place}}).Severity = finding.Warning
+	r.Findings = finding.Sort(r.Findings)
+}
