@@ -77,6 +77,7 @@ func (w *work) heldAgainstRated(b plan.Beam, f *facts.Beam) {
 // designOf sets what the plan says of how a beam is made and was tried, and how
 // far its points lie apart.
 func (w *work) designOf(b plan.Beam, f *facts.Beam) {
+	f.OnFile = w.cond.OnFile[b.Item.ID] != nil
 	f.CategoryGiven, f.SpanGiven = b.Item.Category != "", b.Item.SpanRatedFor != nil
 	if t := b.Item.ProofTest; t != nil {
 		f.ProofTestGiven, f.ProofTestDated, f.ProofTestRatio = true, t.Date != nil, number(t.Load)
@@ -88,7 +89,8 @@ func (w *work) designOf(b plan.Beam, f *facts.Beam) {
 	}
 }
 
-// span is how far the two points of a beam lie apart that lie the furthest apart.
+// span is how far the two points of a beam lie apart, seen from above, that lie the
+// furthest apart: the heights of its holes add nothing.
 func (w *work) span(b plan.Beam, f *facts.Beam) *float64 {
 	fields := []string{"span_m"}
 	if f.SpanGiven {
@@ -113,7 +115,7 @@ func (w *work) span(b plan.Beam, f *facts.Beam) *float64 {
 }
 
 func apartM(a, b plan.Point) float64 {
-	return math.Hypot(math.Hypot(float64(a.X-b.X), float64(a.Y-b.Y)), float64(a.Z-b.Z))
+	return math.Hypot(float64(a.X-b.X), float64(a.Y-b.Y))
 }
 
 // waitForBeam says why ratios of a beam that is rated are absent.

@@ -129,6 +129,7 @@ func (w *work) overVertical(g *facts.Gear, item gear.Item) {
 	if t == nil || t.Condition != gear.Legible || !gear.IsSling(item) {
 		return
 	}
+	g.TagNamesChoker, g.TagNamesBasket = t.ChokerRatedLoad != nil, t.BasketRatedLoad != nil
 	straight := rating{}
 	if straight.reason = unrated(item); straight.reason.Text == "" {
 		straight = marked(item)

@@ -147,8 +147,7 @@ func TestFactorsSayWhatTheyFollowFrom(t *testing.T) {
 }
 
 // TestBeyondWhatHeatLeaves: where only the maker can say, nothing is rated, and what
-// a rule finds is told already: cores, not aluminum sleeves, which US practice has no
-// rule for.
+// a rule finds is told already: cores and sleeves.
 func TestBeyondWhatHeatLeaves(t *testing.T) {
 	for _, c := range []struct {
 		name, core, sleeve, highest string
@@ -156,8 +155,8 @@ func TestBeyondWhatHeatLeaves(t *testing.T) {
 	}{
 		{"fiber core", "fiber", "steel", "90 C", true},
 		{"wire core", "iwrc", "steel", "210 C", true},
-		{"aluminum", "iwrc", "aluminum", "160 C", false},
-		{"no one says which", "iwrc", "", "160 C", false},
+		{"aluminum", "iwrc", "aluminum", "160 C", true},
+		{"no one says which", "iwrc", "", "160 C", true},
 	} {
 		v := heated(rulesBase(t, "two_legs"), c.highest).set("gear/0/core", c.core)
 		for _, end := range []string{"upper", "lower"} {

@@ -21,6 +21,7 @@ func (w *work) gear() {
 			Kind:                string(base.Kind),
 			Uses:                count[base.ID],
 			Hitches:             w.hitchesOf(item),
+			ChainGrade:          chainGrade(item),
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
@@ -110,6 +111,15 @@ func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
 			w.wait(g.Key, []facts.Input{input(x.Pointer, of.field, x.ID+"'s "+of.label)}, "outside_range_m")
 		}
 	}
+}
+
+// chainGrade is the grade of a chain; none for what is no chain.
+func chainGrade(item gear.Item) string {
+	s, ok := item.(*gear.TagRatedSling)
+	if !ok || s.Kind != gear.ChainSlingKind {
+		return "none"
+	}
+	return orNotGiven(s.Grade)
 }
 
 // seenOn is what the plan says is seen on a sling.

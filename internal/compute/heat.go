@@ -99,22 +99,41 @@ func softestSleeve(metal string) string {
 }
 
 // foundTooHotOrCold reports whether a rule finds gear that is beyond what it may
-// carry anything at: of wire rope slings by their core, of the fittings of slings
-// by one range.
+// carry anything at: of wire rope slings by core and sleeves, of other slings and of
+// fittings by one range for their kind, the narrowest of it.
 func (w *work) foundTooHotOrCold(item gear.Item, lowestC, highestC float64) bool {
-	fiberC, steelC := 82.0, 204.0
+	fiberC, steelC, chainC := 82.0, 204.0, 538.0
 	if w.cond.BridlePractice == capacity.ByBand {
-		fiberC, steelC = 100, 150
+		fiberC, steelC, chainC = 100, 400, 400
 	}
-	const coldC, fittingC = -40.0, 204.0
+	const coldC, fittingC, aluminumC = -40.0, 204.0, 150.0
 	switch x := item.(type) {
 	case *gear.WireRopeSling:
-		return lowestC < coldC || highestC > steelC || x.Core != gear.CoreIWRC && highestC > fiberC
-	case *gear.Shackle, *gear.Link, *gear.Hook:
+		soft := slices.ContainsFunc(sleeves(x), func(metal string) bool { return metal != "steel" })
+		return lowestC < coldC || highestC > steelC || x.Core != gear.CoreIWRC && highestC > fiberC || soft && highestC > aluminumC
+	case *gear.Grommet:
+		return lowestC < coldC || highestC > steelC
+	case *gear.TagRatedSling:
+		switch x.Kind {
+		case gear.ChainSlingKind:
+			return lowestC < coldC || highestC > chainC
+		case gear.MeshSlingKind:
+			return lowestC < meshLeastC || highestC > meshMostC
+		}
+		return lowestC < coldC || highestC > fabricC
+	case *gear.Shackle, *gear.Link, *gear.Hook, *gear.InLine:
 		return lowestC < coldC || highestC > fittingC
 	}
 	return false
 }
+
+// Up to where webbing and round slings are used, and the range of mesh that may be
+// coated, as sling/temperature_beyond_rating has them.
+const (
+	fabricC    = 82.0
+	meshLeastC = -17.0
+	meshMostC  = 93.0
+)
 
 // heatedWith lists the slings and links of a bridle, which all have to hold what
 // its tag says of the whole.

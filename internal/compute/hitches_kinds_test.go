@@ -77,10 +77,27 @@ func TestDesignOfABeam(t *testing.T) {
 		says(t, f, "beam/SB", field, want)
 	}
 	near(t, "span", figure(t, f, "beam/SB", "span_m"), 4, 1e-9)
+	f = arrangement(t, underSpreader, "{id: bl, x: -2 m, y: 0 m, z: 0 m}", "{id: bl, x: -2 m, y: 0 m, z: -0.3 m}")
+	near(t, "span with holes at two heights", figure(t, f, "beam/SB", "span_m"), 4, 1e-9)
 	f = arrangement(t, underSpreader, "rated_load: 10 t, rated_comp", "category: B, proof_test: {load: 125 %, date: 2026-03-01}, span_rated_for: 5 m, rated_load: 10 t, rated_comp")
 	for field, want := range map[string]any{"category_given": true, "proof_test_given": true, "proof_test_dated": true, "span_rated_for_given": true} {
 		says(t, f, "beam/SB", field, want)
 	}
 	near(t, "proof test", figure(t, f, "beam/SB", "proof_test_ratio"), 1.25, 1e-9)
 	near(t, "span over rated", figure(t, f, "beam/SB", "span_over_rated_ratio"), 0.8, 1e-9)
+}
+
+// TestWhatTagsAndChainsTell: the grade of a chain, and for which hitches a tag has a
+// rated load.
+func TestWhatTagsAndChainsTell(t *testing.T) {
+	f, _ := rulesBase(t, "chain").compute(t)
+	says(t, f, "gear/C1", "chain_grade", "80")
+	says(t, f, "gear/K1", "chain_grade", "none")
+	says(t, f, "gear/C1", "tag_names_choker_rating", false)
+	f, _ = rulesBase(t, "chain").drop("gear/0/grade").compute(t)
+	says(t, f, "gear/C1", "chain_grade", "not_given")
+	f, _ = rulesBase(t, "pipe").compute(t)
+	says(t, f, "gear/S1", "tag_names_choker_rating", true)
+	says(t, f, "gear/S1", "tag_names_basket_rating", true)
+	says(t, f, "gear/ML1", "tag_names_basket_rating", false)
 }

@@ -62,7 +62,7 @@ func (w *work) bentAtItsEnds(item gear.Item, p *facts.Part) {
 	stated, _ := capacity.BendEfficiency(statedGrommetBend) // which it has
 	if err != nil {
 		p.RatedLoadN = nil
-		w.explain(p.Key, facts.Reason{Text: "of " + p.ID + " nothing can be said where it bears: " + err.Error()}, "rated_load_n", "used_ratio")
+		w.explain(p.Key, facts.Reason{Text: "of " + p.ID + " nothing can be said where it bears: " + err.Error(), Told: least < 1}, "rated_load_n", "used_ratio")
 		return
 	}
 	f := bendFactor(used/stated, least)
@@ -218,19 +218,10 @@ func (w *work) overEdges(i int, item gear.Item, p *facts.Part, how string) {
 	kind := capacity.Kind(item.Base().Kind)
 	left, ok, why := capacity.EdgeFactor(kind, *bend/2, 1)
 	if !ok {
-		w.bentTooSharply(i, p, how, "is not rated: "+why, foundSharp(round, *bend))
+		w.bentTooSharply(i, p, how, "is not rated: "+why, true)
 		return
 	}
 	w.inHitch(p, edgeFactor(left, *bend))
-}
-
-// foundSharp reports whether a rule finds a bend that leaves nothing: round a body
-// under the size of the sling, over corners under twice that.
-func foundSharp(round bool, bend float64) bool {
-	if round {
-		return bend < 1
-	}
-	return bend < 2
 }
 
 // nominalN is the nominal strength of an item's rope, in newtons; 0 where it is not

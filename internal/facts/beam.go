@@ -6,6 +6,7 @@ type Beam struct {
 	Record
 	ID                 string   `json:"id" doc:"Its number in the plan."`
 	Kind               string   `json:"kind" enum:"spreader_beam,lifting_beam,lifting_device,rocker_plate" doc:"What it is."`
+	OnFile             bool     `json:"on_file" doc:"Whether the plan takes it from a gear register, where its proof tests stand."`
 	TiltDeg            *float64 `json:"tilt_deg,omitempty" doc:"Its angle from level as it hangs; the largest in any phase and within the tolerances."`
 	CompressionN       *float64 `json:"compression_n,omitempty" doc:"The largest force that squeezes it along its length, by statics; within the tolerances too."`
 	BendingNm          *float64 `json:"bending_nm,omitempty" doc:"The largest bending moment in it, by statics of forces at its points and its mass at its center of gravity; within the tolerances too."`
@@ -18,7 +19,7 @@ type Beam struct {
 	ProofTestGiven     bool     `json:"proof_test_given" doc:"Whether the plan tells of a proof test."`
 	ProofTestDated     bool     `json:"proof_test_dated" doc:"Whether it gives the day of that."`
 	ProofTestRatio     *float64 `json:"proof_test_ratio,omitempty" doc:"Load of the proof test over its rated load. Concerns one with a proof test."`
-	SpanM              *float64 `json:"span_m,omitempty" doc:"Distance of its two points that lie the furthest apart."`
+	SpanM              *float64 `json:"span_m,omitempty" doc:"Distance, seen from above, of its two points that lie the furthest apart."`
 	SpanGiven          bool     `json:"span_rated_for_given" doc:"Whether the plan says for which span its rated load holds."`
 	SpanRatio          *float64 `json:"span_over_rated_ratio,omitempty" doc:"Its span over that for which its rated load holds. Concerns one that says so."`
 	TopLegs            int      `json:"top_legs" doc:"Number of legs that hold it."`

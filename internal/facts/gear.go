@@ -21,11 +21,14 @@ type Gear struct {
 	EyeKinds             []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
 	TagNamesDesignFactor bool        `json:"tag_names_design_factor" doc:"Whether its tag can be read and names a design factor."`
 	TagNamesDiameter     bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	TagNamesChoker       bool        `json:"tag_names_choker_rating" doc:"Whether it is a sling whose own tag can be read and shows a rated load for a choke."`
+	TagNamesBasket       bool        `json:"tag_names_basket_rating" doc:"The same for a basket."`
 	RatedAgainst         string      `json:"rated_against" enum:"rope_like_it,strongest_rope,nothing" doc:"What the rated load of one leg on its own tag is held against: what a sling of such rope or chain is rated for by its strength, or a grommet by its breaking load; the same of the strongest rope of its diameter or chain of its size, where the plan gives no grade or no strength is known for such; nothing, where no tag of its own rates one leg, and of fabric and mesh."`
 	RatedRatio           *float64    `json:"rated_over_believable_ratio,omitempty" doc:"What its tag rates one leg for over what a sling of such rope is rated for; of a bridle, for its weakest leg. Concerns gear that is held against rope like it."`
 	RatedOverBestRatio   *float64    `json:"rated_over_strongest_ratio,omitempty" doc:"The same over the strongest rope. Concerns gear that is held against the strongest rope."`
 	ChokerRatio          *float64    `json:"choker_over_vertical_ratio,omitempty" doc:"What its own tag rates it for in a choke over what it rates one straight leg for. Concerns a sling whose tag can be read and shows both."`
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
+	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
 	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
 	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`

@@ -4,6 +4,18 @@ import "liftlint/internal/facts"
 
 func breaksBeam() []broken {
 	return []broken{
+		{"beam/span_over_rated", "", func(d *facts.Document) { d.Beams[0].SpanRatio = ptr(1.1) },
+			"the outermost points of SB1 are <span_m 2> apart, <span_over_rated_ratio 1.1> of the span that its rated load is for; at most <most_ratio 1.001> is allowed", "#/beam/0", 1.1},
+		{"beam/category_missing", "", func(d *facts.Document) { d.Beams[0].CategoryGiven = false },
+			"the plan does not give the category of SB1 as marked on it: add `category`", "#/beam/0", 0},
+		{"beam/proof_test_missing", "beam", func(d *facts.Document) { d.Beams[0].ProofTestGiven = false },
+			"the plan tells of no proof test of SB1: it is tested with more than its rated load before it is first used; add `proof_test`", "#/beam/0", 0},
+		{"beam/proof_test_missing", "device", func(d *facts.Document) { d.Beams[0].Kind, d.Beams[0].ProofTestGiven = "lifting_device", false },
+			"the plan tells of no proof test of SB1: it is tested with more than its rated load before it is first used; add `proof_test`", "#/beam/0", 0},
+		{"beam/proof_test_low", "low", func(d *facts.Document) { d.Beams[0].ProofTestRatio = ptr(1.1) },
+			"SB1 was proof-tested with <proof_test_ratio 1.1> of its rated load; at least <least_ratio 1.25> is asked for", "#/beam/0", 1.1},
+		{"beam/proof_test_low", "not_dated", func(d *facts.Document) { d.Beams[0].ProofTestDated = false },
+			"the plan does not give the day of the proof test of SB1: add `date` to it", "#/beam/0", 0},
 		{"beam/bending_not_given", "", func(d *facts.Document) { d.Beams[liftingBeam].BendingRated = false },
 			"the bending moment in LB1 is <bending_nm 1500>, and the plan does not say what it is rated for: give `rated_bending_moment`", "#/beam/1", 1500},
 		{"beam/compression_over_rated", "", func(d *facts.Document) { d.Beams[0].CompressionRatio = ptr(1.2) },

@@ -9,9 +9,9 @@ func breaksHardware() []broken {
 		{"hardware/steels_mixed", "", func(d *facts.Document) { d.Legs[0].SteelsMixed = true },
 			"the fittings of leg hook/1 are of different grades of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
 		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(220.0) },
-			"K1 gets as hot as <highest_c 220>; above <hot_c 204> ask its maker", "#/gear/4", 220},
+			"K1 gets as hot as <highest_c 220>; above <hot_c 204> its maker has to say what it may carry", "#/gear/4", 220},
 		{"hardware/temperature", "cold", func(d *facts.Document) { d.Gear[4].LowestC = ptr(-45.0) },
-			"K1 gets as cold as <lowest_c -45>; below <cold_c -40> ask its maker", "#/gear/4", -45},
+			"K1 gets as cold as <lowest_c -45>; below <cold_c -40> its maker has to say what it may carry", "#/gear/4", -45},
 	}...)
 }
 

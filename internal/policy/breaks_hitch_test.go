@@ -13,6 +13,10 @@ func breaksHitch() []broken {
 
 func breaksChoke() []broken {
 	return []broken{
+		{"hitch/swivel_in_line", "load_bearing", func(d *facts.Document) { d.Legs[0].SwivelInLine = "load_bearing" },
+			"the swivel in leg hook/1 turns under load and lets its rope unlay: take it out, or one that only takes its place", "#/leg/0", 0},
+		{"hitch/swivel_in_line", "not_given", func(d *facts.Document) { d.Legs[0].SwivelInLine = "not_given" },
+			"the plan does not say whether the swivel in leg hook/1 turns under load, which would unlay its rope: add `turns_under_load`", "#/leg/0", 0},
 		{"hitch/choke_angle_wide", "", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeAngleDeg = ptr(140.0) }),
 			"the choke angle of S1 on pipe, between standing part and loop, is <choke_angle_deg 140>; over <most_deg 135> the choke does not grip", "#/hitch/0", 140},
 		{"hitch/choke_angle_not_given", "", inHitch(chokeOfTwo, func(h *facts.Hitch) { h.LeanDeg = ptr(20.0) }),
@@ -64,6 +68,8 @@ func breaksBasket() []broken {
 		return inHitch(basketLevel, func(h *facts.Hitch) { h.Surface, h.LeanDeg, h.FrictionNeededRatio = surface, ptr(13.0), ptr(1.5) })
 	}
 	return []broken{
+		{"hitch/splice_on_body", "", inHitch(basketLevel, func(h *facts.Hitch) { h.SpliceLies = ptr("on_body") }),
+			"in the basket of S1 an eye with its splice reaches on to pipe: take a longer sling, or one with shorter eyes", "#/hitch/2", 0},
 		{"hitch/basket_slides_round", "", inHitch(basketLevel, func(h *facts.Hitch) { h.ForceRatio, h.SlipsRatio = ptr(1.92), ptr(1.2) }),
 			"one run of S1 round pipe pulls <force_ratio 1.92> of the other, which is <slips_ratio 1.2> of what friction holds (dry_steel); over <most_ratio 1> the sling slides round it: let both runs pull alike, or choke it", "#/hitch/2", 1.2},
 		{"hitch/basket_slides_along", "wet", slides("wet_or_oily"),

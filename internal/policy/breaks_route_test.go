@@ -4,6 +4,12 @@ import "liftlint/internal/facts"
 
 func breaksRoute() []broken {
 	return []broken{
+		{"route/eye_on_plate_above", "", func(d *facts.Document) { d.Legs[0].EyesOnPlatesAbove = 1 },
+			"leg hook/1 hangs by its sling straight in a plate of the beam: put the shackle that joins them into the leg, or below the point in `by`", "#/leg/0", 0},
+		{"route/hook_height_off", "", func(d *facts.Document) {
+			d.Hooks[0].HeightGiven, d.Hooks[0].HeightM, d.Hooks[0].HeightOffM = true, ptr(6.5), ptr(0.5)
+		},
+			"hook hook stands <height_above_datum_m 6.5> over the datum with this gear, <height_off_m 0.5> off what the plan gives; up to <most_m 0.1> is allowed", "#/hook", 0.5},
 		{"route/eye_on_padeye", "", func(d *facts.Document) { d.Legs[0].EndsIn = "wire_rope_sling" },
 			"leg hook/1 ends with its wire_rope_sling straight on padeye A: put the shackle or hook that joins them into the leg", "#/leg/0", 0},
 		{"route/eye_on_padeye", "", func(d *facts.Document) {

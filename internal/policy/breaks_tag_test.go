@@ -25,16 +25,38 @@ func breaksTag() []broken {
 		{"tag/missing_or_incomplete", "incomplete", func(d *facts.Document) {
 			d.Gear[0].Kind, d.Gear[0].Tag.Shows = "bridle", []string{"maker", "diameter", "angle_from_horizontal", "legs"}
 		}, "the tag of S1 does not show: rated load, rated for", "#/tag", 0},
+		{"tag/hitch_rating_missing", "straight", func(d *facts.Document) {
+			d.Gear[0].Kind, d.Gear[0].Hitches, d.Gear[0].Tag.Shows = "mesh_sling", []string{"straight"}, []string{"maker", "choker_rated_load", "basket_rated_load"}
+		},
+			"S1 pulls straight, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `rated_load` if it does", "#/tag", 0},
+		{"tag/missing_or_incomplete", "incomplete", shows("chain_sling", "maker", "size", "length", "rated_load", "hitch"), "the tag of S1 does not show: grade", "#/tag", 0},
+		{"tag/missing_or_incomplete", "incomplete", shows("web_sling", "maker", "rated_load", "hitch"), "the tag of S1 does not show: material", "#/tag", 0},
+		{"tag/missing_or_incomplete", "incomplete", shows("round_sling", "maker", "material", "rated_load", "hitch"), "the tag of S1 does not show: serial", "#/tag", 0},
+		{"tag/missing_or_incomplete", "incomplete", shows("mesh_sling", "maker", "basket_rated_load"), "the tag of S1 does not show: choker rated load", "#/tag", 0},
+		{"tag/choker_rating_unusual", "far_over", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(1.2) },
+			"the tag of S1 rates a choke at <choker_over_vertical_ratio 1.2> of a straight pull; it takes strength from every sling, and over <error_ratio 1> is not possible: see that the tag is read right", "#/tag", 1.2},
+		{"tag/choker_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.9) },
+			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.9> of a straight pull; 70 to 80 % are usual, and at most <warning_ratio 0.82> is believable: see that the tag is read right", "#/tag", 0.9},
+		{"tag/choker_rating_unusual", "far_under", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.3) },
+			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.3> of a straight pull; 70 to 80 % are usual: see that the tag is read right", "#/tag", 0.3},
+		{"tag/basket_rating_unusual", "far_over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.4) },
+			"the tag of S1 rates a basket at <basket_over_vertical_ratio 2.4> of a straight pull, and its two parts can't carry more than twice that: see that the tag is read right", "#/tag", 2.4},
+		{"tag/basket_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.1) },
+			"the tag of S1 rates a basket at <basket_over_vertical_ratio 2.1> of a straight pull, and its two parts can't carry more than twice that: see that the tag is read right", "#/tag", 2.1},
+		{"tag/rating_over_rope", "grommet_far_over", func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].RatedRatio = "grommet", ptr(2.0) },
+			"the tag of S1 rates it at <rated_over_believable_ratio 2> of what its breaking load allows; at most <error_ratio 1.1> is believable: see whether that load is for one of its parts or for both", "#/tag", 2},
 		{"tag/rating_over_rope", "far_over", func(d *facts.Document) { d.Gear[0].RatedRatio = ptr(1.2) },
-			"the tag of S1 rates one leg at <rated_over_believable_ratio 1.2> of what such a sling can be rated for; at most <error_ratio 1.1> is believable: find out which rope or which tag it is", "#/tag", 1.2},
+			"the tag of S1 rates one leg at <rated_over_believable_ratio 1.2> of what such a sling can be rated for; at most <error_ratio 1.1> is believable: find out which sling or which tag it is", "#/tag", 1.2},
 		{"tag/rating_over_rope", "over", func(d *facts.Document) { d.Gear[0].RatedRatio = ptr(1.05) },
-			"the tag of S1 rates one leg at <rated_over_believable_ratio 1.05> of what such a sling can be rated for; at most <warning_ratio 1.03> is believable: find out which rope or which tag it is", "#/tag", 1.05},
+			"the tag of S1 rates one leg at <rated_over_believable_ratio 1.05> of what such a sling can be rated for; at most <warning_ratio 1.03> is believable: find out which sling or which tag it is", "#/tag", 1.05},
 		{"tag/rating_over_rope", "far_under", func(d *facts.Document) { d.Gear[0].RatedRatio = ptr(0.4) },
-			"the tag of S1 rates one leg at <rated_over_believable_ratio 0.4> of what such a sling is usually rated for: see whether rope and tag are read right", "#/tag", 0.4},
+			"the tag of S1 rates one leg at <rated_over_believable_ratio 0.4> of what such a sling is usually rated for: see whether sling and tag are read right", "#/tag", 0.4},
 		{"tag/rating_over_strongest_rope", "far_over", ratedOverStrongest(1.2),
-			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.2> of what the strongest rope of its diameter can be rated for; at most <error_ratio 1.1> is believable: find out which rope or which tag it is", "#/tag", 1.2},
+			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.2> of what the strongest rope or chain as thick can be rated for; at most <error_ratio 1.1> is believable: find out which sling or which tag it is", "#/tag", 1.2},
 		{"tag/rating_over_strongest_rope", "over", ratedOverStrongest(1.05),
-			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.05> of what the strongest rope of its diameter can be rated for; at most <warning_ratio 1.03> is believable: find out which rope or which tag it is", "#/tag", 1.05},
+			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.05> of what the strongest rope or chain as thick can be rated for; at most <warning_ratio 1.03> is believable: find out which sling or which tag it is", "#/tag", 1.05},
+		{"tag/serial_missing", "", shows("web_sling", "maker", "material", "rated_load", "hitch"),
+			"the tag of S1 shows no serial number, which would tie it to its certificate and its inspections", "#/tag", 0},
 		{"tag/useful_fields_missing", "", func(d *facts.Document) {
 			d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "legs"}
 		},
@@ -46,4 +68,9 @@ func ratedOverStrongest(ratio float64) func(*facts.Document) {
 	return func(d *facts.Document) {
 		d.Gear[0].RatedAgainst, d.Gear[0].RatedRatio, d.Gear[0].RatedOverBestRatio = "strongest_rope", nil, ptr(ratio)
 	}
+}
+
+// shows makes the first sling one of another kind whose tag shows these fields.
+func shows(kind string, fields ...string) func(*facts.Document) {
+	return func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].Tag.Shows = kind, fields }
 }

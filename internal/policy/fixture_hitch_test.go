@@ -25,7 +25,7 @@ func hitchesLevel(d *facts.Document) {
 		d.Hitches[i] = facts.Hitch{
 			Record: facts.Record{Key: fmt.Sprintf("hitch/%d", i), At: fmt.Sprintf("#/hitch/%d", i)}, ID: "hook/1", Sling: "S1",
 			Kind: "basket", Round: "pipe", On: "round_body", Turns: 1, BodyWidthM: ptr(0.6), BodyOverRopeRatio: ptr(30.0),
-			ForceRatio: ptr(1.0), HoldsRatio: ptr(1.6), SlipsRatio: ptr(0.625), LeanDeg: ptr(3.0), FrictionNeededRatio: ptr(0.35),
+			ForceRatio: ptr(1.0), SpliceLies: ptr("free"), HoldsRatio: ptr(1.6), SlipsRatio: ptr(0.625), LeanDeg: ptr(3.0), FrictionNeededRatio: ptr(0.35),
 			Surface: "dry_steel", PinIn: "none", LegsOnLoad: 2, BodyLengthM: ptr(6.0),
 		}
 	}
@@ -33,7 +33,7 @@ func hitchesLevel(d *facts.Document) {
 		h := &d.Hitches[i]
 		h.Kind, h.Surface, h.LegsOnLoad, h.BodyLengthM = "choke", "wood", legs, ptr(3.0)
 		h.PerimeterD, h.ChokeAngleDeg, h.ChokeLands, h.PinIn = ptr(94.0), ptr(134.0), ptr("on_rope"), "eye"
-		h.ForceRatio, h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio = nil, nil, nil, nil
+		h.ForceRatio, h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio, h.SpliceLies = nil, nil, nil, nil, nil
 	}
 	d.Hitches[basketTilted].LoadTilts, d.Hitches[basketTilted].HeldAgainstSliding = true, true
 	h := &d.Hitches[basketOnEdges]
@@ -43,7 +43,7 @@ func hitchesLevel(d *facts.Document) {
 	h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio = nil, nil, nil
 	h = &d.Hitches[overSheave]
 	h.Kind, h.On, h.Round, h.Surface, h.BodyOverRopeRatio, h.LeanDeg, h.BodyLengthM = "over_sheave", "sheave", "BLK1", "none", ptr(20.0), nil, nil
-	h.ForceRatio, h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio = nil, nil, nil, nil
+	h.ForceRatio, h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio, h.SpliceLies = nil, nil, nil, nil, nil
 	d.Legs[0].Alone, d.Legs[0].TurningHeld = true, true
 	for i := range d.Parts {
 		d.Parts[i].Hitch = "straight"

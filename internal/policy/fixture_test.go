@@ -17,7 +17,7 @@ func level() *facts.Document {
 			Record: facts.Record{Key: "lift", At: "#/lift"}, ID: "SQ-7", Title: "Set pump PS-2",
 			Category: "routine", Profile: "us", Stage: policy.Review, Legs: 4,
 		}},
-		Hooks: []facts.Hook{{Record: facts.Record{Key: "hook/hook", At: "#/hook"}, ID: "hook", LegsDirect: 2}},
+		Hooks: []facts.Hook{{Record: facts.Record{Key: "hook/hook", At: "#/hook"}, ID: "hook", LegsDirect: 2, HeightGiven: true, HeightM: ptr(7.0), HeightOffM: ptr(0.02)}},
 		Loads: []facts.Load{{
 			Record: facts.Record{Key: "load", At: "#/load"}, MassKg: ptr(8000.0), MassUpperKg: ptr(8200.0),
 			MassKnownBy: ptr("estimated"), MassToleranceGiven: true, MostUsedRatio: ptr(0.6), MostUsedPart: ptr("S1 in leg hook/1"),
@@ -32,6 +32,7 @@ func level() *facts.Document {
 	fitsLevel(d)
 	loadLevel(d)
 	hitchesLevel(d)
+	kindsLevel(d)
 	onFileLevel(d)
 	d.Finish()
 	return d
@@ -88,6 +89,7 @@ func breaks() []broken {
 		breaksBend(),
 		breaksBridle(),
 		breaksFit(),
+		breaksGrommet(),
 		breaksHardware(),
 		breaksHitch(),
 		breaksHook(),

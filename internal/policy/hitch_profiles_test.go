@@ -73,8 +73,8 @@ func TestWhichHitchesRulesPickOut(t *testing.T) {
 		}
 	}
 	for _, h := range d.Hitches {
-		if seen[h.Key] != 1 {
-			t.Errorf("%s on a %s has %d findings, want one", h.Key, h.On, seen[h.Key])
+		if want := map[bool]int{false: 1}[h.EdgesProtected]; seen[h.Key] != want {
+			t.Errorf("%s on a %s has %d findings, want %d", h.Key, h.On, seen[h.Key], want)
 		}
 	}
 }

@@ -28,6 +28,9 @@ func TestBuiltinProfiles(t *testing.T) {
 		{us, "wire_rope_sling", "normal", 12}, // ASME B30.9: at most a year
 		{us, "wire_rope_sling", "severe", 3},  // ASME B30.9: monthly to quarterly
 		{us, "wire_rope_sling", "special", 0}, // ASME B30.9: as advised
+		{us, "chain_sling", "normal", 12},     // 29 CFR 1926.251(b)(6): at most 12 months
+		{us, "web_sling", "normal", 12},       // ASME B30.9: at most a year
+		{us, "web_sling", "severe", 3},        // ASME B30.9: monthly to quarterly
 		{us, "shackle", "normal", 12},
 		{us, "anchor", "normal", 0},
 		{eu, "wire_rope_sling", "normal", 12}, // DGUV: yearly
@@ -172,7 +175,7 @@ func TestSettingsThatAreWrong(t *testing.T) {
 		{"grades of none", "rules: {tension/leg_slack: {grades: {far: note}}}", `own.yaml:6:38: rule tension/leg_slack has no grade "far"`},
 		{"lowered", "rules: {load/turns_over: {grades: {overturns: warning}}}", "own.yaml:6:36: rule load/turns_over can't be lowered"},
 		{"switched off", "rules: {load/turns_over: {off: x}}", "own.yaml:6:27: rule load/turns_over can't be switched off"},
-		{"a word the facts don't have", "rules: {tag/missing_or_incomplete: {params: {required: [makr]}}}", `policies/tag/missing_or_incomplete/rule.rego:64:48: "makr" of parameter required is none of`},
+		{"a word the facts don't have", "rules: {tag/missing_or_incomplete: {params: {required: [makr]}}}", `policies/tag/missing_or_incomplete/rule.rego:71:48: "makr" of parameter required is none of`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := loadWith(t, c.rules)

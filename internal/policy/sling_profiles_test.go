@@ -24,20 +24,21 @@ func TestSlingLimitsByProfile(t *testing.T) {
 		{"5.9 mm", "sling/rope_too_thin", rope(func(r *facts.Rope) { r.DiameterM = ptr(0.0059) }), finding.Warning, finding.Error},
 		{"1/4 in", "sling/rope_too_thin", rope(func(r *facts.Rope) { r.DiameterM = ptr(0.00635) }), met, finding.Error},
 		{"8 mm", "sling/rope_too_thin", rope(func(r *facts.Rope) { r.DiameterM = ptr(0.008) }), met, met},
-		{"9.9 diameters", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD = ptr(9.9) }), finding.Error, finding.Error},
-		{"19.9 diameters between sleeves", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD = ptr(19.9) }), met, finding.Error},
-		{"20 diameters between sleeves", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD = ptr(20.0) }), met, met},
-		{"14.9 diameters between tucks", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD, r.TuckedSplices = ptr(14.9), true }), met, finding.Error},
-		{"15 diameters between tucks", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD, r.TuckedSplices = ptr(15.0), true }), met, met},
+		{"under what practice asks for", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD, r.LeastClearRopeD = ptr(14.9), ptr(15.0) }), finding.Error, finding.Error},
+		{"as much as practice asks for", "sling/body_too_short", rope(func(r *facts.Rope) { r.ClearRopeD, r.LeastClearRopeD = ptr(15.0), ptr(15.0) }), met, met},
 		{"fiber core at 83 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Core = ptr(83.0), "fiber" }), finding.Error, met},
 		{"fiber core at 101 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Core = ptr(101.0), "fiber" }), finding.Error, finding.Error},
 		{"unknown core at 101 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Core = ptr(101.0), "not_given" }), finding.Error, finding.Error},
 		{"steel core at 150 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Sleeves = ptr(150.0), []string{"not_given"} }), met, met},
-		{"aluminum sleeves at 151 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Sleeves = ptr(151.0), []string{"aluminum"} }), met, finding.Error},
-		{"steel sleeves at 151 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC = ptr(151.0) }), met, finding.Error},
+		{"aluminum sleeves at 151 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC, r.Sleeves = ptr(151.0), []string{"aluminum"} }), finding.Error, finding.Error},
+		{"steel sleeves at 205 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC = ptr(205.0) }), finding.Error, met},
+		{"steel sleeves at 401 C", "sling/temperature", rope(func(r *facts.Rope) { r.HighestC = ptr(401.0) }), finding.Error, finding.Error},
 		{"-41 C", "sling/temperature", rope(func(r *facts.Rope) { r.LowestC = ptr(-41.0) }), finding.Error, finding.Error},
 		{"bridle's tag without what it is for", "tag/missing_or_incomplete", bridleTag("maker", "serial", "diameter", "rated_load", "angle_from_horizontal", "legs"), finding.Error, finding.Error},
 		{"bridle's tag without serial and diameter", "tag/missing_or_incomplete", bridleTag("maker", "rated_load", "rated_for", "angle_from_horizontal", "legs"), finding.Error, finding.Error},
+		{"mesh in a basket without a rating for it", "tag/hitch_rating_missing", meshTag("basket", "maker", "width", "rated_load"), met, finding.Error},
+		{"mesh in a choke without a rating for it", "tag/hitch_rating_missing", meshTag("choke", "maker", "width", "rated_load"), met, finding.Error},
+		{"mesh without a rating for every hitch", "tag/missing_or_incomplete", meshTag("basket", "maker", "width", "basket_rated_load"), finding.Error, met},
 		{"bridle's tag without a hitch", "tag/missing_or_incomplete", bridleTag("maker", "serial", "diameter", "rated_load", "rated_for", "angle_from_horizontal", "legs"), met, met},
 	} {
 		for profile, want := range map[string]finding.Severity{"us": c.us, "eu": c.eu} {
@@ -52,6 +53,13 @@ func TestSlingLimitsByProfile(t *testing.T) {
 				t.Errorf("%s, %s: %q, want %q", c.name, profile, got, want)
 			}
 		}
+	}
+}
+
+// meshTag makes the first sling one of mesh in a hitch, whose tag shows the fields.
+func meshTag(hitch string, shows ...string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		d.Gear[0].Kind, d.Gear[0].Hitches, d.Gear[0].Tag.Shows = "mesh_sling", []string{hitch}, shows
 	}
 }
 

@@ -1,29 +1,57 @@
 # METADATA
 # title: Bare edge under a sling
 # description: >-
-#   Most slings that fail are cut or crushed on an edge. For wire rope an edge is
-#   sharp whose radius is less than the diameter of the rope. Corner pieces or
-#   half rounds between sling and edge keep it from being cut.
+#   Most slings that fail are cut or crushed on an edge. For wire rope and chain an
+#   edge is sharp whose radius is less than the diameter of the rope or the size of
+#   the chain, for webbing and round slings one whose radius is less than three
+#   times their thickness. Corner pieces or half rounds between sling and edge keep
+#   it from being cut.
 # custom:
-#   severity: error
 #   over: hitches
 #   where:
 #     on: [body_with_corners]
 #     edges_protected: [false]
+#     sling_kind: [wire_rope_sling, grommet, chain_sling, web_sling, round_sling]
 #   measured: body_over_rope_ratio
-#   limit: sharp_ratio
 #   params:
 #     sharp_ratio: {default: 2, at_least: 2, at_most: 6}
+#     sharp_fabric_ratio: {default: 6, at_least: 6, at_most: 20}
+#   grades:
+#     - name: fabric
+#       severity: error
+#       limit: sharp_fabric_ratio
+#       message: "the bare edges of {round} bend {sling} over {measured} of its thickness (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#     - name: chain
+#       severity: error
+#       limit: sharp_ratio
+#       message: "the bare edges of {round} bend {sling} over {measured} of the size of its chain (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#     - name: rope
+#       severity: error
+#       limit: sharp_ratio
 #   message: "the bare edges of {round} bend {sling} over {measured} of the diameter of its rope (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
 #   waivable: false
 #   cite:
-#     - {document: insurers' glossary, clause: for the radius of a sharp edge, basis: read}
+#     - {document: insurers' glossary, clause: for the radius of a sharp edge, basis: read, grades: [chain, rope]}
+#     - {document: "AS 1353.2, AS 4497.2", clause: for the radius of a sharp edge, basis: read, grades: [fabric]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.bend.edge_unprotected
 
 import data.params.bend.edge_unprotected as p
 
-finding contains hitch.key if {
+finding contains {"key": hitch.key, "grade": "fabric"} if {
 	some hitch in input.hitches
+	hitch.sling_kind in {"web_sling", "round_sling"}
+	hitch.body_over_rope_ratio < p.sharp_fabric_ratio
+}
+
+finding contains {"key": hitch.key, "grade": "chain"} if {
+	some hitch in input.hitches
+	hitch.sling_kind == "chain_sling"
+	hitch.body_over_rope_ratio < p.sharp_ratio
+}
+
+finding contains {"key": hitch.key, "grade": "rope"} if {
+	some hitch in input.hitches
+	hitch.sling_kind in {"wire_rope_sling", "grommet"}
 	hitch.body_over_rope_ratio < p.sharp_ratio
 }

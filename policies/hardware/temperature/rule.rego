@@ -2,11 +2,12 @@
 # title: Fitting too hot or too cold
 # description: >-
 #   Steel of rigging hardware grows brittle in the cold and loses strength in the
-#   heat. Beyond the usual range its maker is asked.
+#   heat. Beyond the usual range only its maker can say what it may still carry, and no
+#   rated load is taken for it.
 # custom:
 #   over: gear
 #   where:
-#     kind: [shackle, master_link, intermediate_link, hook]
+#     kind: [shackle, master_link, intermediate_link, hook, load_cell, turnbuckle, adjuster, swivel, sheave_block]
 #     uses: {at_least: 1}
 #     temperature_given: [true]
 #   params:
@@ -15,16 +16,16 @@
 #   grades:
 #     - name: hot
 #       title: Fitting too hot
-#       severity: warning
+#       severity: error
 #       measured: highest_c
 #       limit: hot_c
 #     - name: cold
 #       title: Fitting too cold
-#       severity: warning
+#       severity: error
 #       measured: lowest_c
 #       limit: cold_c
-#       message: "{id} gets as cold as {measured}; below {limit} ask its maker"
-#   message: "{id} gets as hot as {measured}; above {limit} ask its maker"
+#       message: "{id} gets as cold as {measured}; below {limit} its maker has to say what it may carry"
+#   message: "{id} gets as hot as {measured}; above {limit} its maker has to say what it may carry"
 #   cite:
 #     - {document: ASME B30.26, basis: memory}
 package liftlint.rules.hardware.temperature

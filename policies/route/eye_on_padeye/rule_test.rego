@@ -20,6 +20,14 @@ test_breaks_with_a_grommet if found(leg("straight", "grommet", "padeye")) == {"l
 
 test_breaks_with_a_grommet_on_a_beam if found(leg("straight", "grommet", "beam")) == {"leg/hook/1"}
 
+test_breaks_with_chain if found(leg("straight", "chain_sling", "padeye")) == {"leg/hook/1"}
+
+test_breaks_with_webbing if found(leg("straight", "web_sling", "padeye")) == {"leg/hook/1"}
+
+test_breaks_with_a_round_sling if found(leg("straight", "round_sling", "padeye")) == {"leg/hook/1"}
+
+test_breaks_with_mesh if found(leg("straight", "mesh_sling", "padeye")) == {"leg/hook/1"}
+
 test_breaks_over_a_sheave if found(leg("over_sheave", "wire_rope_sling", "padeye")) == {"leg/hook/1"}
 
 test_meets_with_a_shackle if found(leg("straight", "shackle", "padeye")) == set()

@@ -1,13 +1,15 @@
 # METADATA
 # title: Faults seen on a sling
 # description: >-
-#   A kink, crushed or sprung strands, marks of heat, a knot or a mended place
-#   have taken strength from the rope that no load gives back. The sling is taken
-#   out of service.
+#   A kink, crushed or sprung strands, a bent or worn link, a cut, a burn, a knot or a
+#   mended place have taken strength from a sling that no load gives back. It is taken
+#   out of service, of whatever it is made.
 # custom:
 #   severity: error
-#   over: ropes
-#   where: {looked_over: [true]}
+#   over: gear
+#   where:
+#     uses: {at_least: 1}
+#     looked_over: [true]
 #   message: "{id} is out of service for what is seen on it: {names}"
 #   lowerable: false
 #   waivable: false
@@ -18,7 +20,7 @@
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.faults_seen
 
-finding contains {"key": rope.key, "names": rope.faults_seen} if {
-	some rope in input.ropes
-	count(rope.faults_seen) > 0
+finding contains {"key": item.key, "names": item.faults_seen} if {
+	some item in input.gear
+	count(item.faults_seen) > 0
 }

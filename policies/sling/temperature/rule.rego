@@ -4,13 +4,15 @@
 #   A fiber core chars and leaves the strands without a bed; aluminum sleeves
 #   soften; steel gets brittle in the cold. ASME asks for less heat on fiber
 #   cores, 82 C, than the federal rule does, 93 C, and for more warmth, -40 C.
-#   Beyond a limit only the maker can say what a sling may still carry.
+#   What heat takes from a rated load before that is taken off it. Beyond a limit
+#   only the maker can say what a sling may still carry.
 # custom:
 #   over: ropes
 #   where:
 #     temperature_given: [true]
 #   params:
 #     fiber_most_c: {default: 82, at_least: 40, at_most: 100}
+#     aluminum_most_c: {default: 150, at_least: 40, at_most: 150}
 #     steel_most_c: {default: 204, at_least: 40, at_most: 400}
 #     least_c: {default: -40, at_least: -60, at_most: 10}
 #   grades:
@@ -20,29 +22,30 @@
 #       measured: highest_c
 #       limit: fiber_most_c
 #       message: "{id}, whose core is or may be of fiber, gets as hot as {measured}; with a fiber core {limit} is the most"
+#     - name: aluminum_sleeve
+#       title: Aluminum sleeve too hot
+#       severity: error
+#       measured: highest_c
+#       limit: aluminum_most_c
+#       message: "{id}, whose sleeves are or may be of aluminum, gets as hot as {measured}; with aluminum sleeves {limit} is the most"
 #     - name: hot
 #       title: Sling too hot
 #       severity: error
 #       measured: highest_c
 #       limit: steel_most_c
-#     - name: hot_with_steel_sleeves
-#       title: Sling too hot
-#       severity: error
-#       measured: highest_c
-#       limit: steel_most_c
-#       message: "{id} gets as hot as {measured}; beyond {limit} it carries less, and its maker has to say how much: no rated load is lowered for it here"
 #     - name: cold
 #       title: Sling too cold
 #       severity: error
 #       measured: lowest_c
 #       limit: least_c
 #       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
-#   message: "{id} gets as hot as {measured}; slings like it are used up to {limit}"
+#   message: "{id} gets as hot as {measured}; beyond {limit} its maker has to say what it may still carry"
 #   waivable: false
 #   cite:
 #     - {document: ASME B30.9, clause: for 82 C with a fiber core and for -40 C, basis: memory, profiles: [us], grades: [fiber_core, cold]}
-#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us], grades: [hot, hot_with_steel_sleeves]}
-#     - {document: EN 13414-1, clause: "for 100 C with a fiber core, 150 C with aluminum sleeves and -40 C", basis: memory, profiles: [eu], grades: [fiber_core, hot, cold]}
+#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us], grades: [hot]}
+#     - {document: EN 13414-1, clause: for 150 C with aluminum sleeves, basis: memory, grades: [aluminum_sleeve]}
+#     - {document: EN 13414-1, clause: "for 100 C with a fiber core, 400 C with a steel core and -40 C", basis: memory, profiles: [eu], grades: [fiber_core, hot, cold]}
 #     - {document: common practice, clause: that the maker is asked beyond these, basis: practice}
 package liftlint.rules.sling.temperature
 
@@ -54,19 +57,14 @@ finding contains {"key": rope.key, "grade": "fiber_core"} if {
 	rope.highest_c > p.fiber_most_c
 }
 
-finding contains {"key": rope.key, "grade": "hot"} if {
+finding contains {"key": rope.key, "grade": "aluminum_sleeve"} if {
 	some rope in input.ropes
-	"aluminum" in rope.sleeves
-	rope.highest_c > p.steel_most_c
+	some metal in rope.sleeves
+	metal in {"aluminum", "not_given"}
+	rope.highest_c > p.aluminum_most_c
 }
 
 finding contains {"key": rope.key, "grade": "hot"} if {
-	some rope in input.ropes
-	"not_given" in rope.sleeves
-	rope.highest_c > p.steel_most_c
-}
-
-finding contains {"key": rope.key, "grade": "hot_with_steel_sleeves"} if {
 	some rope in input.ropes
 	rope.highest_c > p.steel_most_c
 }

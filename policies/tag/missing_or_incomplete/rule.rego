@@ -7,12 +7,16 @@
 # custom:
 #   over: gear
 #   where:
-#     kind: [wire_rope_sling, bridle]
+#     kind: [wire_rope_sling, grommet, chain_sling, web_sling, round_sling, mesh_sling, bridle]
 #     tagged_with_bridle: [false]
 #     uses: {at_least: 1}
 #   params:
 #     required: [maker, diameter, rated_load, hitch]
 #     required_of_bridles: [maker, diameter, rated_load, angle_from_horizontal, legs, rated_for]
+#     required_of_chain: [maker, size, grade, length, rated_load, hitch]
+#     required_of_webbing: [maker, material, rated_load, hitch]
+#     required_of_round_slings: [maker, serial, material, rated_load, hitch]
+#     required_of_mesh: [maker, choker_rated_load, basket_rated_load]
 #   grades:
 #     - name: missing
 #       title: Tag missing
@@ -34,9 +38,12 @@
 #   lowerable: false
 #   waivable: false
 #   cite:
-#     - {document: 29 CFR 1926.251, clause: (c)(16), basis: read, profiles: [us]}
+#     - {document: 29 CFR 1926.251, clause: "(c)(16), for wire rope", basis: read, profiles: [us]}
+#     - {document: 29 CFR 1910.184, clause: "(e)(1) for chain, (g)(1) for mesh, (i)(1) for webbing", basis: memory, profiles: [us]}
 #     - {document: ASME B30.9, basis: memory, profiles: [us]}
-#     - {document: EN 13414-1, basis: memory, profiles: [eu]}
+#     - {document: EN 13414-1, clause: for wire rope, basis: memory, profiles: [eu]}
+#     - {document: EN 818-4, clause: for chain, basis: memory, profiles: [eu]}
+#     - {document: "EN 1492-1, EN 1492-2", clause: for webbing and round slings, basis: memory, profiles: [eu]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.tag.missing_or_incomplete
 
@@ -59,7 +66,7 @@ finding contains {"key": item.key, "grade": "not_recorded"} if {
 
 finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	some item in input.gear
-	item.kind == "wire_rope_sling"
+	item.kind in {"wire_rope_sling", "grommet"}
 	item.tag.state == "legible"
 	lacking := [field | some field in p.required; not field in item.tag.shows]
 	count(lacking) > 0
@@ -67,8 +74,51 @@ finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 
 finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	some item in input.gear
+	item.kind == "chain_sling"
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required_of_chain; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.kind == "web_sling"
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required_of_webbing; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.kind == "round_sling"
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required_of_round_slings; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.kind == "mesh_sling"
+	item.tag.state == "legible"
+	lacking := [field | some field in p.required_of_mesh; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+# The tag of a bridle of chain names a size where that of rope names a diameter.
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
 	item.kind == "bridle"
 	item.tag.state == "legible"
+	"size" in item.tag.shows
+	lacking := [field | some field in p.required_of_bridles; field != "diameter"; not field in item.tag.shows]
+	count(lacking) > 0
+}
+
+finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
+	some item in input.gear
+	item.kind == "bridle"
+	item.tag.state == "legible"
+	not "size" in item.tag.shows
 	lacking := [field | some field in p.required_of_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }

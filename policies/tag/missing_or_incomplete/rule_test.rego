@@ -56,6 +56,62 @@ test_leg_under_the_tag_of_its_bridle if {
 	found({"key": "gear/S1", "kind": "wire_rope_sling", "uses": 1, "tagged_with_bridle": true, "tag": {"state": "not_recorded", "shows": []}}) == set()
 }
 
+other(kind, shows) := found({
+	"key": "gear/S1",
+	"kind": kind,
+	"uses": 1,
+	"tagged_with_bridle": false,
+	"tag": {"state": "legible", "shows": shows},
+})
+
+incomplete(names) := {{"key": "gear/S1", "grade": "incomplete", "names": names}}
+
+test_breaks_grommet if other("grommet", ["maker", "rated_load", "hitch"]) == incomplete(["diameter"])
+
+test_breaks_chain if other("chain_sling", ["maker", "size", "length", "rated_load", "hitch"]) == incomplete(["grade"])
+
+test_meets_chain if other("chain_sling", ["maker", "size", "grade", "length", "rated_load", "hitch"]) == set()
+
+test_breaks_webbing if other("web_sling", ["maker", "rated_load", "hitch"]) == incomplete(["material"])
+
+test_meets_webbing if other("web_sling", ["maker", "material", "rated_load", "hitch"]) == set()
+
+test_breaks_round_sling if other("round_sling", ["maker", "material", "rated_load", "hitch"]) == incomplete(["serial"])
+
+test_meets_round_sling if other("round_sling", ["maker", "serial", "material", "rated_load", "hitch"]) == set()
+
+test_breaks_mesh if other("mesh_sling", ["maker", "basket_rated_load"]) == incomplete(["choker_rated_load"])
+
+test_meets_mesh if other("mesh_sling", ["maker", "choker_rated_load", "basket_rated_load"]) == set()
+
+test_breaks_webbing_without_a_tag if {
+	found({"key": "gear/S1", "kind": "web_sling", "uses": 1, "tagged_with_bridle": false, "tag": {"state": "missing", "shows": []}}) == {{"key": "gear/S1", "grade": "missing"}}
+}
+
+without(kind, shows) := found({"key": "gear/S1", "kind": kind, "uses": 1, "tagged_with_bridle": false, "tag": {"state": "missing", "shows": shows}})
+
+missing := {{"key": "gear/S1", "grade": "missing"}}
+
+test_breaks_chain_without_a_tag if without("chain_sling", []) == missing
+
+test_breaks_round_sling_without_a_tag if without("round_sling", []) == missing
+
+test_breaks_mesh_without_a_tag if without("mesh_sling", []) == missing
+
+test_breaks_bridle_of_chain_without_a_tag if without("bridle", ["size"]) == missing
+
+test_breaks_bridle_of_rope_once if {
+	other("bridle", ["maker", "rated_load", "angle_from_horizontal", "rated_for"]) == incomplete(["diameter", "legs"])
+}
+
+test_meets_bridle_of_chain if {
+	found(bridle("legible", ["maker", "size", "rated_load", "angle_from_horizontal", "legs", "rated_for"])) == set()
+}
+
+test_breaks_bridle_of_chain if {
+	found(bridle("legible", ["maker", "size", "rated_load", "angle_from_horizontal", "legs"])) == {{"key": "gear/B1", "grade": "incomplete", "names": ["rated_for"]}}
+}
+
 test_meets_complete if found(sling("legible", all)) == set()
 
 test_shackles_have_no_such_tag if {

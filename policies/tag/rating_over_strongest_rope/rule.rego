@@ -1,8 +1,8 @@
 # METADATA
-# title: Rated load too high for any rope of its diameter
+# title: Rated load too high for any rope or chain as thick
 # description: >-
-#   Where the plan gives no grade, or no strength is known for such rope, a tag
-#   can still be held against the strongest rope of its diameter. A rating beyond
+#   Where the plan gives no grade, or no strength is known for such rope or chain, a
+#   tag can still be held against the strongest that is as thick. A rating beyond
 #   that belongs to a thicker sling.
 # custom:
 #   over: gear
@@ -20,7 +20,7 @@
 #     - name: over
 #       severity: warning
 #       limit: warning_ratio
-#   message: "the tag of {id} rates one leg at {measured} of what the strongest rope of its diameter can be rated for; at most {limit} is believable: find out which rope or which tag it is"
+#   message: "the tag of {id} rates one leg at {measured} of what the strongest rope or chain as thick can be rated for; at most {limit} is believable: find out which sling or which tag it is"
 #   place: tag
 #   remedy: believable_tag
 #   waivable: false

@@ -28,6 +28,14 @@ test_breaks_bridle if {
 	found({"key": "gear/B1", "kind": "bridle", "uses": 1, "tag": {"state": "legible", "shows": ["legs"]}}) == {{"key": "gear/B1", "names": ["serial"]}}
 }
 
+other(kind, shows) := found({"key": "gear/S1", "kind": kind, "uses": 1, "tag": {"state": "legible", "shows": shows}})
+
+test_breaks_grommet if other("grommet", []) == {{"key": "gear/S1", "names": ["serial"]}}
+
+test_bridles_of_chain_are_another_rule if other("bridle", ["size"]) == set()
+
+test_chain_is_another_rule if other("chain_sling", []) == set()
+
 test_no_tag_is_another_rule if found(sling("missing", [])) == set()
 
 test_illegible_tag_is_another_rule if found(sling("illegible", [])) == set()

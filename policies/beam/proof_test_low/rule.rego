@@ -1,0 +1,38 @@
+# METADATA
+# title: Proof test of a beam or device too low
+# description: >-
+#   A proof test shows something where its load is well over the rated load, and where
+#   it is known when it was made: what was mended or changed after it was not tested.
+# custom:
+#   over: beams
+#   where:
+#     on_file: [false]
+#     proof_test_given: [true]
+#   params:
+#     least_ratio: {default: 1.25, at_least: 1, at_most: 2}
+#   grades:
+#     - name: low
+#       severity: error
+#       measured: proof_test_ratio
+#       limit: least_ratio
+#     - name: not_dated
+#       title: Day of a proof test not given
+#       severity: warning
+#       message: "the plan does not give the day of the proof test of {id}: add `date` to it"
+#   message: "{id} was proof-tested with {measured} of its rated load; at least {limit} is asked for"
+#   cite:
+#     - {document: 29 CFR 1926.251, clause: "(a)(4), for devices of special design", basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
+package liftlint.rules.beam.proof_test_low
+
+import data.params.beam.proof_test_low as p
+
+finding contains {"key": beam.key, "grade": "low"} if {
+	some beam in input.beams
+	beam.proof_test_ratio < p.least_ratio
+}
+
+finding contains {"key": beam.key, "grade": "not_dated"} if {
+	some beam in input.beams
+	beam.proof_test_dated == false
+}

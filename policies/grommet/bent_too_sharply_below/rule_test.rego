@@ -1,0 +1,17 @@
+package liftlint.rules.grommet.bent_too_sharply_below_test
+
+import data.liftlint.rules.grommet.bent_too_sharply_below.finding
+
+found(bend) := got if {
+	got := finding with input as {"grommets": [{"key": "grommet/G1", "hitch": "straight", "lower_bend_d": bend}]}
+}
+
+test_breaks if found(0.99) == {"grommet/G1"}
+
+test_meets_at_its_own_thickness if found(1) == set()
+
+test_unknown if finding == set() with input as {"grommets": [{"hitch": "straight", "key": "grommet/G1"}]}
+
+test_baskets_and_chokes_are_other_rules if {
+	finding == set() with input as {"grommets": [{"key": "grommet/G1", "hitch": "basket", "lower_bend_d": 0.5}]}
+}

@@ -1,0 +1,102 @@
+# METADATA
+# title: Sling beyond the temperatures it is rated for
+# description: >-
+#   Webbing and round slings lose their strength in heat that a hand can hardly feel,
+#   coated mesh its coating, chain and rope theirs when they are hot. What heat takes
+#   from a rated load before that is taken off it. Beyond a limit, hot or cold, only
+#   the maker can say what a sling may still carry. Of mesh no coating is known here,
+#   so that it counts as coated.
+# custom:
+#   over: gear
+#   where:
+#     kind: [grommet, chain_sling, web_sling, round_sling, mesh_sling]
+#     uses: {at_least: 1}
+#     temperature_given: [true]
+#   params:
+#     rope_most_c: {default: 204, at_least: 40, at_most: 400}
+#     chain_most_c: {default: 538, at_least: 40, at_most: 538}
+#     fabric_most_c: {default: 82, at_least: 40, at_most: 82}
+#     mesh_most_c: {default: 93, at_least: 40, at_most: 93}
+#     least_c: {default: -40, at_least: -40, at_most: 10}
+#     mesh_least_c: {default: -17, at_least: -17, at_most: 10}
+#   grades:
+#     - name: grommet_hot
+#       title: Grommet too hot
+#       severity: error
+#       measured: highest_c
+#       limit: rope_most_c
+#     - name: chain_hot
+#       title: Chain too hot
+#       severity: error
+#       measured: highest_c
+#       limit: chain_most_c
+#     - name: fabric_hot
+#       title: Webbing or round sling too hot
+#       severity: error
+#       measured: highest_c
+#       limit: fabric_most_c
+#       message: "{id} gets as hot as {measured}; webbing and round slings are used up to {limit}: take chain or wire rope there"
+#     - name: mesh_hot
+#       title: Mesh sling too hot
+#       severity: error
+#       measured: highest_c
+#       limit: mesh_most_c
+#     - name: mesh_cold
+#       title: Mesh sling too cold
+#       severity: error
+#       measured: lowest_c
+#       limit: mesh_least_c
+#       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
+#     - name: cold
+#       title: Sling too cold
+#       severity: error
+#       measured: lowest_c
+#       limit: least_c
+#       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
+#   message: "{id} gets as hot as {measured}; beyond {limit} its maker has to say what it may still carry"
+#   waivable: false
+#   cite:
+#     - {document: 29 CFR 1910.184, clause: for 82 C with webbing, basis: memory, profiles: [us], grades: [fabric_hot]}
+#     - {document: 29 CFR 1910.184, clause: "(g), for mesh", basis: memory, profiles: [us], grades: [mesh_hot, mesh_cold]}
+#     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us], grades: [grommet_hot]}
+#     - {document: EN 13414-1, clause: "for 400 C and -40 C", basis: memory, profiles: [eu], grades: [grommet_hot, cold]}
+#     - {document: ASME B30.9, clause: for -40 C, basis: memory, profiles: [us], grades: [cold]}
+#     - {document: common practice, clause: "tables of chain in heat, and that the maker is asked beyond these", basis: practice}
+package liftlint.rules.sling.temperature_beyond_rating
+
+import data.params.sling.temperature_beyond_rating as p
+
+finding contains {"key": item.key, "grade": "grommet_hot"} if {
+	some item in input.gear
+	item.kind == "grommet"
+	item.highest_c > p.rope_most_c
+}
+
+finding contains {"key": item.key, "grade": "chain_hot"} if {
+	some item in input.gear
+	item.kind == "chain_sling"
+	item.highest_c > p.chain_most_c
+}
+
+finding contains {"key": item.key, "grade": "fabric_hot"} if {
+	some item in input.gear
+	item.kind in {"web_sling", "round_sling"}
+	item.highest_c > p.fabric_most_c
+}
+
+finding contains {"key": item.key, "grade": "mesh_hot"} if {
+	some item in input.gear
+	item.kind == "mesh_sling"
+	item.highest_c > p.mesh_most_c
+}
+
+finding contains {"key": item.key, "grade": "mesh_cold"} if {
+	some item in input.gear
+	item.kind == "mesh_sling"
+	item.lowest_c < p.mesh_least_c
+}
+
+finding contains {"key": item.key, "grade": "cold"} if {
+	some item in input.gear
+	item.lowest_c < p.least_c
+}
