@@ -27,6 +27,7 @@ func (w *work) attachment(a *plan.Attachment) {
 		Named:                  nameOf(a),
 		Kind:                   a.Kind,
 		Legs:                   len(legs),
+		Spare:                  a.Spare,
 		PullN:                  w.pullOf(a).judgedN,
 		Phase:                  w.samePhase(legs),
 		OnBeam:                 a.Beam != nil,

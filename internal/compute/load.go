@@ -125,6 +125,9 @@ func (w *work) hook(support int, s plan.Support) {
 		OfSeveral:        len(w.plan.Hooks) > 1,
 		LeanNamed:        s.From,
 	}
+	if h.OfSeveral && hook.HoistRope == nil {
+		h.RopeTakenM = hang.UsualRopeM
+	}
 	w.onHook(&h, s)
 	w.height(&h, support, s)
 	w.wait(h.Key, []facts.Input{w.hookInput(hook, "body_width", "the width of "+w.hookName(hook)+"'s section")}, absent(h, "body_width_m")...)

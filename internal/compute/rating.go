@@ -131,9 +131,28 @@ func (w *work) bridleRating(b *gear.Bridle) rating {
 		if t.RatedFor == gear.RatedForAssembly {
 			all = min(all, t.RatedLoad.Newtons)
 		}
+		all = min(all, w.shareOfTag(b, one, used, angle))
 		r.assemblyN = &all
 	}
 	return r
+}
+
+// shareOfTag is what a bridle that is rated by band may carry with legs left
+// unused: that share of what all its legs may (EN 818-6, from memory). It is no
+// bound where all are used, or where statics rates the legs.
+func (w *work) shareOfTag(b *gear.Bridle, oneN float64, used int, angleDeg float64) float64 {
+	legs := len(b.Legs())
+	if w.cond.BridlePractice != capacity.ByBand || used >= legs {
+		return math.Inf(1)
+	}
+	whole := b.Tag.RatedLoad.Newtons
+	if b.Tag.RatedFor != gear.RatedForAssembly {
+		var ok bool
+		if whole, ok = capacity.BridleAssemblyRatedN(oneN, legs, angleDeg, w.cond.BridlePractice); !ok {
+			return math.Inf(1)
+		}
+	}
+	return whole * float64(used) / float64(legs)
 }
 
 // unclear tells what the tag of a bridle leaves open, so that no rating follows

@@ -7,6 +7,7 @@ type Attachment struct {
 	Named      string   `json:"named" doc:"What it is called: attachment and its name, or point and its name where it is one of a beam."`
 	Kind       string   `json:"kind" enum:"padeye,eyebolt,hoist_ring,insert" doc:"What it is; a point of a beam is a padeye."`
 	OnBeam     bool     `json:"on_beam" doc:"Whether it is a point of a beam, and not of the load."`
+	Spare      bool     `json:"spare" doc:"Whether the plan says that it is left free on purpose."`
 	Legs       int      `json:"legs" doc:"Number of legs that go to it."`
 	PullN      *float64 `json:"pull_n,omitempty" doc:"Force that its legs put on it, their forces added up as if they pulled one way."`
 	Phase      *string  `json:"phase,omitempty" doc:"The phase in which that is greatest; absent where its legs pull the most in several. Concerns a lift in phases."`

@@ -107,6 +107,7 @@ type Hook struct {
 	HeightM          *float64 `json:"height_above_datum_m,omitempty" doc:"Height of its bearing above the load's datum corner, in the first position that is looked at; of several hooks, with the load as level as they can hang it."`
 	HeightOffM       *float64 `json:"height_off_m,omitempty" doc:"By how much that differs from what the plan gives. Concerns a hook of which it gives the height."`
 	OfSeveral        bool     `json:"of_several" doc:"Whether the load hangs from other hooks too."`
+	RopeTakenM       float64  `json:"hoist_rope_taken_m" doc:"Free length of its hoist rope as it is taken where it is one of several hooks and the plan gives none; zero for others."`
 	LegsDirect       int      `json:"legs_direct" doc:"Number of legs whose upper ends go over the hook itself, with no link between."`
 	ItemsWithoutMass int      `json:"items_without_mass" doc:"Number of links, slings and shackles in use whose mass is not given and counts as zero."`
 	RiggingMassKg    float64  `json:"rigging_mass_kg" doc:"Mass of the rigging below, as far as it is given."`

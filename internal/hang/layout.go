@@ -148,10 +148,10 @@ func (y *layout) hangsAt(support int) r3.Vec {
 	return at
 }
 
-// usualRopeM is the length of hoist rope above each of several hooks where the plan
+// UsualRopeM is the length of hoist rope above each of several hooks where the plan
 // gives none, in meters: a short one (this project's own choice). On a shorter rope
 // a hook swings less far after the legs that pull it aside, and leans more.
-const usualRopeM = 10.0
+const UsualRopeM = 10.0
 
 // headOf is what a hook hangs from: the head of the boom, plumb over where it
 // stands with the load held; a sole hook is fixed, since the load comes to hang
@@ -168,7 +168,7 @@ func (l *lifter) ropeM(hook int) float64 {
 	if rope := l.plan.Hooks[hook].HoistRope; rope != nil {
 		return float64(*rope)
 	}
-	return usualRopeM
+	return UsualRopeM
 }
 
 // hooks in use, by their index.

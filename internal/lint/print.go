@@ -44,7 +44,10 @@ func (p printer) text(field string, value any) string {
 	case float64:
 		return single(field, v, p.units)
 	case string:
-		if field == "judged_by" || field == "surface" {
+		switch field {
+		case "judged_by":
+			return strings.ReplaceAll(strings.Replace(v, "own_force", "computed_force", 1), "_", " ")
+		case "surface":
 			return strings.ReplaceAll(v, "_", " ")
 		}
 		return v

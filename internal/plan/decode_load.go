@@ -93,6 +93,7 @@ func decodeAttachment(f fields) Attachment {
 		HoleAxis:              f.text("hole_axis"),
 		Axis:                  f.text("axis"),
 		TurnedInPlan:          *orZero(f.angle("turned_in_plan")),
+		Spare:                 f.truth("spare"),
 		RatedToFromPlane:      f.angle("rated_to_angle_from_plane"),
 		RatedToFromAxis:       f.angle("rated_to_angle_from_axis"),
 		RatedToFromHorizontal: f.angle("rated_to_angle_from_horizontal"),

@@ -67,6 +67,7 @@ type Attachment struct {
 	HoleAxis     string // along, across or up; empty where the plan does not say
 	Axis         string // of its bolt
 	TurnedInPlan quantity.Angle
+	Spare        bool // left free on purpose
 	// How far from its plane, from its axis, and from the load's horizontal its
 	// rated load holds.
 	RatedToFromPlane      *quantity.Angle

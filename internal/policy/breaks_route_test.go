@@ -25,7 +25,7 @@ func breaksRoute() []broken {
 		{"route/gear_unused", "", func(d *facts.Document) { d.Gear[0].Uses = 0 },
 			"S1 is in no leg and no link: use it, or take it out of the plan", "#/gear/0", 0},
 		{"route/attachment_unused", "", func(d *facts.Document) { d.Attachments[0].Legs = 0 },
-			"no leg goes to attachment A: give it a leg, or take it out of the plan", "#/attachment/0", 0},
+			"no leg goes to attachment A: give it a leg, take it out of the plan, or say that it is left free: `spare: true`", "#/attachment/0", 0},
 		{"route/stated_angle_off", "flatter", func(d *facts.Document) { d.Legs[0].StatedAngleDeg, d.Legs[0].StatedAngleOffDeg = ptr(70.0), ptr(5.0) },
 			"leg hook/1 is stated to hang at <stated_angle_from_horizontal_deg 70> from horizontal and hangs at <angle_from_horizontal_deg 65>: off by <stated_angle_off_deg 5>; up to <most_deg 3> is allowed", "#/leg/0", 5},
 		{"route/stated_angle_off", "steeper", func(d *facts.Document) { d.Legs[0].StatedAngleDeg, d.Legs[0].StatedAngleOffDeg = ptr(60.0), ptr(5.0) },

@@ -17,11 +17,22 @@ func (m *Mender) alignedPlate(a ask) (string, bool) {
 	}
 	rated := fmt.Sprintf("one that is rated for a side pull of at least %s", upDeg(off))
 	turn, ok := m.turnIntoPullDeg(a, off)
-	if !ok {
+	switch onBeam, _ := a.subject.Field("on_beam"); {
+	case onBeam == true:
+		return "points as far apart as those below, so that their legs pull in the plane of the plates, or " + rated, true
+	case off > crosswiseDeg && !ok:
+		return "turn it by 90 deg, so that its leg pulls in its plane", true
+	case off > crosswiseDeg:
+		return fmt.Sprintf("turn it by %s about the vertical, so that its leg pulls in its plane", inDeg(turn)), true
+	case !ok:
 		return rated, true
 	}
 	return fmt.Sprintf("turn it by %s about the vertical, so that its leg pulls in its plane, or %s", inDeg(turn), rated), true
 }
+
+// crosswiseDeg is the side pull beyond which a plate stands across its pull, and no
+// rating for it is to be had (this project's own limit).
+const crosswiseDeg = 45.0
 
 // turnIntoPullDeg is the angle about the vertical between an upright plate and
 // the pull of its one leg: a pull at the angle e from horizontal, seen from

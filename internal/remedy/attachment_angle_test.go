@@ -83,6 +83,19 @@ func TestAlignedPlateInWords(t *testing.T) {
 			t.Errorf("%q, %v", got, ok)
 		}
 	}
+	across, beam := 84.0, facts.Attachment{ID: "B", Legs: 1, OnBeam: true, OutOfPlaneDeg: &off, PullAngleFromHorizontalDeg: ptr(60.0)}
+	for _, c := range []struct {
+		of   facts.Attachment
+		want string
+	}{
+		{facts.Attachment{ID: "C", Legs: 1, OutOfPlaneDeg: &across}, "turn it by 90 deg, so that its leg pulls in its plane"},
+		{facts.Attachment{ID: "B", Legs: 1, OutOfPlaneDeg: &across, PullAngleFromHorizontalDeg: ptr(0.0)}, "turn it by 84 deg about the vertical, so that its leg pulls in its plane"},
+		{beam, "points as far apart as those below, so that their legs pull in the plane of the plates, or " + rated},
+	} {
+		if got, ok := m.Mend("aligned_plate", facts.ViewOf(c.of), "out_of_plane_deg", 5); !ok || got != c.want {
+			t.Errorf("%q, not %q", got, c.want)
+		}
+	}
 	phased := *flat
 	phased.Phases = []plan.Phase{{Name: "level"}}
 	if got, ok := New(&phased, conditions(), nil, quantity.Metric).Mend("aligned_plate", record("B", 1), "out_of_plane_deg", 5); !ok || got != rated {

@@ -16,6 +16,9 @@ func (m *Mender) strongerInsert(a ask) (string, bool) {
 	if strings.HasPrefix(a.measured, "hardware_") {
 		what = "lifting hardware"
 	}
-	return fmt.Sprintf("%s that holds at least %s in the direction of the pull, or less pull on it: steeper legs",
-		what, m.ratedText(pull*a.limit, ceilTo)), true
+	text := fmt.Sprintf("%s that holds at least %s in the direction of the pull", what, m.ratedText(pull*a.limit, ceilTo))
+	if angle, ok := a.number("pull_angle_from_horizontal_deg"); !ok || angle < steepDeg {
+		text += ", or less pull on it: steeper legs"
+	}
+	return text, true
 }

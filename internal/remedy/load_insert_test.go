@@ -26,6 +26,10 @@ func TestStrongerInsert(t *testing.T) {
 			t.Errorf("%q, %v", got, ok)
 		}
 	}
+	steep := facts.Attachment{PullN: tonne.PullN, PullAngleFromHorizontalDeg: ptr(80.0)}
+	if got, _ := metric.Mend("stronger_insert", facts.ViewOf(steep), "breaking_over_pull_times", 4); got != "an insert that holds at least 4 t in the direction of the pull" {
+		t.Errorf("under a steep leg: %q", got)
+	}
 	for _, a := range []facts.Attachment{{}, {PullN: ptr(0.0)}} {
 		if got, ok := metric.Mend("stronger_insert", facts.ViewOf(a), "breaking_over_pull_times", 4); ok {
 			t.Errorf("without a pull: %q", got)

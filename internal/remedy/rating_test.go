@@ -40,6 +40,36 @@ func TestHigherRating(t *testing.T) {
 	}
 }
 
+// TestSteeperLegsWhereTheyHelp: they are not offered where the leg is steep as it
+// is, nor for a part that is pulled off its line.
+func TestSteeperLegsWhereTheyHelp(t *testing.T) {
+	legs := []facts.Leg{{ID: "hook/1", AngleFromHorizontalDeg: ptr(80.0)}, {ID: "hook/2", AngleFromHorizontalDeg: ptr(79.9)}, {ID: "hook/3"}}
+	hung := func(legs ...facts.Leg) *Mender {
+		return New(nil, conditions(), &facts.Facts{Document: facts.Document{Legs: legs}}, quantity.Metric)
+	}
+	in := func(where, kind string, off float64) facts.Part {
+		return facts.Part{Where: where, Kind: kind, LoadN: ptr(1000 * quantity.StandardGravity), PullOffDeg: &off, JudgedBy: ptr("own_force")}
+	}
+	const rated, steeper = "a part rated for at least 1 t as used", ", or less force in it: steeper legs"
+	for _, c := range []struct {
+		m    *Mender
+		part facts.Part
+		want string
+	}{
+		{hung(legs...), in("hook/1", "shackle", 5), ""},
+		{hung(legs...), in("hook/2", "shackle", 5), steeper},
+		{hung(legs...), in("hook/3", "shackle", 5), steeper},
+		{hung(legs...), in("hook/1, hook/2", "padeye", 0), steeper},
+		{hung(legs[0]), in("hook/1, hook/2", "padeye", 0), ""},
+		{hung(legs...), in("hook/2", "shackle", 5.1), ", which takes a larger shackle, or the lug turned into the pull"},
+		{hung(legs...), in("hook/2", "eyebolt", 30), ", or the lug turned into the pull"},
+	} {
+		if got, ok := c.m.Mend("higher_rating", facts.ViewOf(c.part), "used_ratio", 1); !ok || got != rated+c.want {
+			t.Errorf("%s in %s: %q", c.part.Kind, c.part.Where, got)
+		}
+	}
+}
+
 func TestPlainNumbers(t *testing.T) {
 	for _, c := range []struct {
 		x      float64

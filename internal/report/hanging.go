@@ -52,6 +52,7 @@ func hangSentences(d *facts.Document, units quantity.System) []string {
 		out = append(out, "by up to "+figure("tilt_deg", *load.TiltAtWorstDeg, units)+" within its tolerances")
 	}
 	out = append(out, onHooks(d, units)...)
+	out = append(out, ropesTaken(d, units)...)
 	if load.Phases > 1 {
 		out = append(out, fmt.Sprintf("looked at in %d positions, of which each figure is the worst", load.Phases))
 	}
@@ -85,6 +86,17 @@ func onHooks(d *facts.Document, units quantity.System) []string {
 		}
 	}
 	return out
+}
+
+// ropesTaken tells that hoist ropes of which the plan gives no length are taken as so
+// long.
+func ropesTaken(d *facts.Document, units quantity.System) []string {
+	for _, h := range d.Hooks {
+		if h.RopeTakenM > 0 {
+			return []string{"hoist ropes taken as " + figure("length_m", h.RopeTakenM, units)}
+		}
+	}
+	return nil
 }
 
 // insideBeams tells the compression and bending moment in each beam, with its share

@@ -66,6 +66,7 @@
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us], grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}
 #     - {document: DGUV 109-017, clause: for the rated load, basis: memory, profiles: [eu], grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}
+#     - {document: EN 818-6, clause: for bridles with legs left unused, basis: memory, profiles: [eu], grades: [over]}
 #     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read, grades: [over_pulled_aside]}
 #     - {document: marine lifting guideline, clause: for bends and the parts of doubled slings, basis: read, grades: [over_in_basket, over_on_sheave, over_doubled]}
 #     - {document: common practice, clause: that a rated load is the most, basis: practice, grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}

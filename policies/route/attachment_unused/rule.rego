@@ -8,7 +8,7 @@
 #   severity: error
 #   over: attachments
 #   where: {on_beam: [false]}
-#   message: "no leg goes to attachment {id}: give it a leg, or take it out of the plan"
+#   message: "no leg goes to attachment {id}: give it a leg, take it out of the plan, or say that it is left free: `spare: true`"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.route.attachment_unused
@@ -16,4 +16,5 @@ package liftlint.rules.route.attachment_unused
 finding contains attachment.key if {
 	some attachment in input.attachments
 	attachment.legs == 0
+	attachment.spare == false
 }
