@@ -17,6 +17,10 @@ import (
 // BenchmarkCheckGear reads a table of 100,000 items, half of them rope slings and
 // half shackles, and judges each by itself. Aim: under 10 s on two cores, and
 // under 500 MB.
+//
+//	2026-11-27  10.5 s on two cores that others used too (15 s of processor time in
+//	            all, so 7.5 s on two that are free); 450 to 500 MB from the
+//	            system, 460 MB resident as a process
 func BenchmarkCheckGear(b *testing.B) {
 	folder := b.TempDir()
 	write := func(name, text string) string {
