@@ -39,6 +39,12 @@ var mistakes = map[string]map[string][]string{
 		"padeyes square to the tank":       {"hardware/attachment_side_pull"},
 		"oil in the tank":                  {"load/hazardous_contents"},
 	},
+	"mixed-slings": {
+		"chain for binding loads down": {"sling/chain_grade"},
+		"cut cover":                    {"sling/faults_seen"},
+		"tag without a basket":         {"tag/hitch_rating_missing"},
+		"spreader pinned out too far":  {"beam/span_over_rated"},
+	},
 	"vessel": {
 		"tail sling":                     {"load/over_rated_load"},
 		"padeyes set for the level lift": {"hardware/attachment_side_pull", "load/over_rated_load"},
