@@ -123,6 +123,9 @@ func TestLinks(t *testing.T) {
 		}
 	}
 	s.commit()
+	if d := gitrepo.Differing(s.tree("HEAD"), s.tree("HEAD")); len(d) != 3 || d["real.yaml"] {
+		t.Errorf("of what links lead to it can't be told whether it changed: %v", d)
+	}
 	s.write("real.yaml", "edited")
 	if err := os.WriteFile(outside, []byte("outside"), 0o644); err != nil {
 		t.Fatal(err)

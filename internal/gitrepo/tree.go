@@ -3,7 +3,6 @@ package gitrepo
 import (
 	"context"
 	"fmt"
-	"maps"
 	"os"
 	"path"
 	"path/filepath"
@@ -172,11 +171,12 @@ func (r *Repo) withoutRepository(name string) string {
 	return ""
 }
 
-// Differing are the paths that are not the same in both trees.
+// Differing are the paths that are not the same in both trees. A link always counts as
+// differing: what it leads to may.
 func Differing(a, b Tree) map[string]bool {
 	out := map[string]bool{}
 	for name, e := range a {
-		if o, ok := b[name]; !ok || o.Mode != e.Mode || o.Object != e.Object {
+		if o, ok := b[name]; !ok || o.Mode != e.Mode || o.Object != e.Object || e.Mode == modeLink {
 			out[name] = true
 		}
 	}
@@ -187,6 +187,3 @@ func Differing(a, b Tree) map[string]bool {
 	}
 	return out
 }
-
-// Clone is a tree of the same files.
-func (t Tree) Clone() Tree { return maps.Clone(t) }
