@@ -114,7 +114,7 @@ func failures(run report.Run) []note {
 			list = append(list, note{title: "Not checked", file: r.File, message: "no rule was put to this plan"})
 		}
 	}
-	if len(run.Results) == 0 && len(run.Failures) == 0 {
+	if run.Exit() == report.Nothing {
 		list = append(list, note{title: "Nothing checked", message: "there was no plan to judge"})
 	}
 	return list

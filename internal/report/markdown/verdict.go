@@ -30,7 +30,7 @@ func (p *page) verdict(run report.Run) {
 func headline(run report.Run) string {
 	c := run.Count()
 	switch {
-	case run.Exit() == report.Nothing:
+	case run.Exit() == report.Nothing, run.Exit() == report.Clean && c.Plans == 0:
 		return "nothing was checked"
 	case run.Exit() == report.Unchecked:
 		return "could not check everything"

@@ -59,7 +59,7 @@ func (p *printer) failures(list []string) {
 
 func (p *printer) total(run report.Run) {
 	c := run.Count()
-	if c.Plans == 0 {
+	if run.Exit() == report.Nothing {
 		p.emit(segment{red, "NOTHING CHECKED: there was no plan to judge."})
 	} else if c.Plans > 1 {
 		p.item("", "Total: ", bold, report.Totals(c))
