@@ -21,12 +21,12 @@ func (w *work) tag(g *facts.Gear, item gear.Item) {
 	if t == nil || t.Condition != gear.Legible {
 		return
 	}
+	if t.DesignFactor != nil && len(underTag(item)) > 0 {
+		g.TagNamesDesignFactor, g.Tag.DesignFactor = true, ptr(*t.DesignFactor)
+	}
 	slings := slingsUnderTag(item)
 	if len(slings) == 0 {
 		return
-	}
-	if t.DesignFactor != nil {
-		g.TagNamesDesignFactor, g.Tag.DesignFactor = true, ptr(*t.DesignFactor)
 	}
 	if t.Diameter != nil {
 		g.TagNamesDiameter = true

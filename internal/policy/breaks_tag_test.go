@@ -4,8 +4,15 @@ import "liftlint/internal/facts"
 
 func breaksTag() []broken {
 	return []broken{
-		{"tag/design_factor_low", "", func(d *facts.Document) { d.Gear[0].Tag.DesignFactor = ptr(4.0) },
+		{"tag/design_factor_low", "rope", func(d *facts.Document) { d.Gear[0].Tag.DesignFactor = ptr(4.0) },
 			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least 5> is asked for", "#/tag", 4},
+		{"tag/design_factor_low", "chain", func(d *facts.Document) {
+			shows("chain_sling", "maker", "size")(d)
+			d.Gear[0].Tag.DesignFactor = ptr(3.0)
+		},
+			"the tag of S1 rests on a design factor of <tag.design_factor 3>; at least <least_chain 4> is asked for", "#/tag", 3},
+		{"tag/design_factor_low", "fabric", func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].Tag.DesignFactor = "round_sling", ptr(4.0) },
+			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least_fabric 5> is asked for", "#/tag", 4},
 		{"tag/diameter_disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.Diameter = ptr("differs") },
 			"the tag of S1 names another diameter than its rope has in the plan: find out what it belongs to", "#/tag", 0},
 		{"tag/hitch_rating_missing", "choke", func(d *facts.Document) { d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch"} },

@@ -36,6 +36,7 @@ func TestSlingLimitsByProfile(t *testing.T) {
 		{"-41 C", "sling/temperature", rope(func(r *facts.Rope) { r.LowestC = ptr(-41.0) }), finding.Error, finding.Error},
 		{"bridle's tag without what it is for", "tag/missing_or_incomplete", bridleTag("maker", "serial", "diameter", "rated_load", "angle_from_horizontal", "legs"), finding.Error, finding.Error},
 		{"bridle's tag without serial and diameter", "tag/missing_or_incomplete", bridleTag("maker", "rated_load", "rated_for", "angle_from_horizontal", "legs"), finding.Error, finding.Error},
+		{"webbing with a factor of 6", "tag/design_factor_low", func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].Tag.DesignFactor = "web_sling", ptr(6.0) }, met, finding.Error},
 		{"mesh in a basket without a rating for it", "tag/hitch_rating_missing", meshTag("basket", "maker", "width", "rated_load"), met, finding.Error},
 		{"mesh in a choke without a rating for it", "tag/hitch_rating_missing", meshTag("choke", "maker", "width", "rated_load"), met, finding.Error},
 		{"mesh without a rating for every hitch", "tag/missing_or_incomplete", meshTag("basket", "maker", "width", "basket_rated_load"), finding.Error, met},
