@@ -35,6 +35,9 @@ func (w *work) grommet(i, n int, g *gear.Grommet) {
 		f.Hitch = hitchOf(leg.End.Kind)
 	}
 	length := given(g.Circumference, g.Pointer, "circumference", g.ID+"'s circumference", "")
+	if g.Circumference == nil && leg.OpenM != nil { // open, so that what it needs is known
+		length = measure{m: ptr(2 * *leg.OpenM), at: g.Pointer}
+	}
 	around := w.take(f.Key, g.Pointer, length, "circumference_d")
 	if f.CircumferenceD = ratio(around, f.DiameterM); f.CircumferenceD != nil && f.SpliceGiven && f.Hitch != "choke" {
 		f.SpliceFromD = ptr(fromBearing(float64(*g.SpliceAt), *around/bearings(f)) / *f.DiameterM)

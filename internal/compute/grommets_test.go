@@ -1,6 +1,9 @@
 package compute_test
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 // TestGrommetOnItsBearings: 5 m of a body of 40 mm are 125 d (96 are asked for, 29
 // CFR 1910.184(f)(2)); its splice, 1 m below the upper bearing, is 1 m from it and
@@ -37,4 +40,11 @@ func TestBodyOfSeveralParts(t *testing.T) {
 	says(t, f, "rope/S1", "body_over_components_agrees", "lay_up_not_known")
 	f, _ = rulesBase(t, "two_legs").withSlings(t, ofCable).compute(t)
 	near(t, "cable-laid", figure(t, f, "rope/S1", "least_clear_rope_d"), 10, 1e-9)
+}
+
+// TestOpenGrommetsHaveTheLengthTheyNeed: from a hook 3 m over the padeyes and 1 m
+// beside, less a shackle of 95 mm, twice that once round (geometry).
+func TestOpenGrommetsHaveTheLengthTheyNeed(t *testing.T) {
+	f, _ := rulesBase(t, "grommets").set("rigging/0/height_above_datum", "4 m").drop("gear/0/circumference", "gear/1/circumference").compute(t)
+	near(t, "circumference", figure(t, f, "grommet/G1", "circumference_d"), 2*(math.Hypot(1, 3)-0.095)/0.02, 1e-6)
 }

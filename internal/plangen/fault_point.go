@@ -24,7 +24,7 @@ func pointMistakes() []mistake {
 			turnedOut(p, point(p))
 			return point(p).at("id")
 		}},
-		warns(put("a round pin", "hardware/round_pin", (*plot).fitting, word("pin_kind", "round"), shackled)),
+		put("a round pin", "hardware/round_pin", (*plot).fitting, word("pin_kind", "round"), shackled),
 		put("an insert that holds too little", "load/insert_weak", point, func(p *plot) *entry { return val("hardware_breaking_load", p.rating(p.massT/4)) }, to("insert")),
 		put("concrete that is too young", "load/concrete_too_young", point, word("concrete_strength", "9000 kPa"), to("insert")),
 		put("a center of gravity outside the load", "load/center_of_gravity_outside", load, func(p *plot) *entry {

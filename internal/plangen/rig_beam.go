@@ -27,6 +27,8 @@ func (g *rig) beam(kind string, points ...beamPoint) string {
 		item.set(val("rated_compression", fmt.Sprintf("%.0f kN", 2*newtons)))
 		item.set(val("rated_bending_moment", fmt.Sprintf("%.0f kN m", math.Ceil(0.5*newtons*(length+1)))))
 	}
+	item.set(val("category", "B, service class 1"))
+	item.set(mapOf("proof_test", val("load", "125 %"), val("date", "2026-03-01")))
 	if g.chance(0.5) {
 		item.set(val("least_top_angle_from_horizontal", "45 deg"))
 	}

@@ -129,6 +129,7 @@ func (g *rig) grommetItem(circumferenceM float64) *entry {
 	item.set(g.inspected())
 	item.set(val("laid", "strand_laid"))
 	item.set(val("circumference", g.length(circumferenceM)))
+	item.set(val("splice_at", g.length(circumferenceM/8))) // midway between bearings, laid double too
 	item.at("tag").drop("serial")
 	item.at("tag").set(quoted("serial", fmt.Sprintf("%04d", g.r.IntN(10000))))
 	return item
