@@ -24,6 +24,7 @@ func TestStarterFilledIn(t *testing.T) {
 	text = strings.ReplaceAll(text, "throat: 70 mm}   #? and latch: works", "throat: 70 mm, latch: works}")
 	text = strings.ReplaceAll(text, "  #? ", "  ")
 	text = strings.ReplaceAll(text, "    diameter: 14 mm\n", "    diameter: 14 mm\n    tag: "+tag+"\n    inspection: "+inspection+"\n")
+	text = strings.Replace(text, `tag: {condition: legible, maker: loft, serial: "0011"`, `tag: {condition: legible, maker: loft, serial: "0012"`, 2) // the comment and S1
 	text = strings.ReplaceAll(text, "mass: 0.7 kg}", "mass: 0.7 kg, inspection: "+inspection+"}")
 	l, err := lint.New(lint.Options{Stage: "review"})
 	if err != nil {

@@ -27,10 +27,18 @@ func written(t *testing.T, write func(io.Writer, compare.Comparison) error, c co
 
 // TestGoldens shows a review of each kind of change.
 func TestGoldens(t *testing.T) {
-	old := side(t, example(t, "filter-vessel"))
-	new := side(t, example(t, "filter-vessel-reviewed"))
-	faulty := side(t, "liftlint: 1\nlift: {id: T-2, title: Bare mass}\nload:\n  mass: 1000\n")
-	c := compared(compare.Pair{Old: old, New: new}, compare.Pair{New: faulty}, compare.Pair{Old: old}, compare.Pair{Old: old, New: old})
+	f := finding.Finding{Rule: "a/b", Title: "Leg too flat", Key: "leg/hook/1", Message: "leg hook/1 is flat", Severity: finding.Error,
+		Measured: &finding.Figure{Field: "angle_deg", Value: 29}, Limit: &finding.Figure{Field: "least_deg", Value: 30}}
+	worse, other := f, f
+	worse.Measured = &finding.Figure{Field: "angle_deg", Value: 28}
+	other.Key, other.Severity = "leg/hook/2", finding.Warning
+	c := compared(compare.Pair{Old: handMade(f), New: handMade(worse, other)}, compare.Pair{New: handMade(f)}, compare.Pair{Old: handMade(f)}, compare.Pair{Old: handMade(f), New: handMade(f)})
+	was, is := "2.5 m", "4.6 m"
+	c.Plans[0].Figures = []compare.Figure{{Of: "leg hook/1 to A", What: "length", Field: "length_m", OldText: was, NewText: is}, {Of: "load", What: "how it hangs", OldText: "steady", NewText: "overturns"}}
+	c.Plans[0].Gear = []compare.Gear{{ID: "ML1", Kind: "master_link", Change: "added"}, {ID: "S1", Kind: "wire_rope_sling", Change: "changed", Fields: []compare.Word{{What: "length", Old: &was, New: &is}}}}
+	c.Plans[0].Written = []compare.Word{{What: "load / freed", New: &is}, {What: "load / size", Old: &was}}
+	c.Plans[0].Unjudged = []compare.Subject{{Rule: "a/c", Key: "x"}, {Rule: "a/c", Key: "y"}, {Rule: "a/d", Key: "x"}}
+	c.Plans[0].Judged = []compare.Word{{What: "profile", Old: &was, New: &is}}
 	c.Failures = []string{"plans/b.lift.yaml: stopped"}
 	text := written(t, compare.WriteText, c)
 	reporttest.NeverSaysSafe(t, text)
