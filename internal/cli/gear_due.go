@@ -144,9 +144,12 @@ func (u *gearUsers) read(args []string) error {
 	if len(args) == 0 {
 		return nil
 	}
-	inputs, _, err := findPlans(args)
+	inputs, err := (&check{env: u.env, stdinName: "stdin"}).inputs(args)
 	if err != nil {
 		return err
+	}
+	if len(inputs) == 0 {
+		return exit{Nothing, errors.New("there is no plan to read")}
 	}
 	each := newLinters(u.judging, false)
 	for _, in := range inputs {

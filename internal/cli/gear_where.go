@@ -41,7 +41,9 @@ func (k *gearWhere) run(number string, args []string) error {
 			}
 		}
 	}
-	if len(rows) == 0 {
+	if len(rows) == 0 && len(users.wrong) > 0 {
+		fmt.Fprintf(k.env.Stdout, "%s is used in none of the plans that could be read\n", visible(number))
+	} else if len(rows) == 0 {
 		fmt.Fprintf(k.env.Stdout, "%s is used in none of these plans\n", visible(number))
 	} else if err := writeAligned(k.env.Stdout, rows, ""); err != nil {
 		return exit{Unchecked, err}

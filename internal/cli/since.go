@@ -105,11 +105,15 @@ func (k *check) runSnapshot(ctx context.Context, repo *gitrepo.Repo, before, now
 	return k.finish(run)
 }
 
-// place is where a file of the snapshot stands in the repository.
+// place is where a file of the snapshot stands in the repository, its folder's own
+// place where that is a link.
 func (s *snapshot) place(file string) (string, bool) {
 	abs, err := filepath.Abs(file)
 	if err != nil {
 		return "", false
+	}
+	if folder, err := filepath.EvalSymlinks(filepath.Dir(abs)); err == nil {
+		abs = filepath.Join(folder, filepath.Base(abs))
 	}
 	rel, err := filepath.Rel(s.dir, abs)
 	if err != nil || !filepath.IsLocal(rel) {

@@ -33,7 +33,7 @@ func (w *work) margin(f *facts.Leg, leg hang.Leg, parts map[string]facts.Part) {
 			worst, name = *p.UsedRatio, p.ID
 		}
 	}
-	if known {
+	if known && worst >= 0 {
 		f.WeakestPart, f.MarginRatio = &name, ptr(1-worst)
 	}
 }

@@ -79,20 +79,6 @@ func ChokeAngleDeg(axial, across, up float64, naturalDeg float64) float64 {
 	return min(degrees(math.Atan2(off, along)), naturalDeg)
 }
 
-// thinForChokeD is the perimeter, in rope diameters, under which eye or sleeve
-// may run into the choke: a loose eye is about 16 d long (from memory) and a
-// sleeve some 6 d (common practice).
-const thinForChokeD = 22
-
-// ThinForChoke tells whether a body of that perimeter is too thin to be choked
-// by rope of that diameter, both in meters: under 22 d round, which is about 7
-// d across, eye or sleeve may lie in the choke (derived). It is for slings
-// whose eye and splice are not known by length; where they are, ChokeLands
-// says it exactly. Dimensions that are none count as thin.
-func ThinForChoke(perimeterM, ropeM float64) bool {
-	return !usable(perimeterM) || !usable(ropeM) || perimeterM < thinForChokeD*ropeM
-}
-
 // ChokeLands tells whether the choke lands on the eye or on its splice or
 // sleeve instead of on plain rope, all lengths in meters. Along the sling, from
 // the bearing of the choking eye on the standing part, come the eye, its

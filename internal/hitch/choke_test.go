@@ -166,27 +166,6 @@ func TestChokeAngleAgainstVectors(t *testing.T) {
 	})
 }
 
-func TestThinForChoke(t *testing.T) {
-	for name, c := range map[string]struct {
-		perimeter, rope float64
-		thin            bool
-	}{
-		"7.1 d across":      {math.Pi * 0.142, 0.02, false},
-		"6.9 d across":      {math.Pi * 0.138, 0.02, true},
-		"just enough":       {22, 1, false},
-		"just not":          {21.999, 1, true},
-		"no perimeter":      {0, 0.02, true},
-		"no number":         {math.NaN(), 0.02, true},
-		"without end":       {math.Inf(1), 0.02, true},
-		"no rope":           {1, 0, true},
-		"rope is no number": {1, math.NaN(), true},
-	} {
-		if got := ThinForChoke(c.perimeter, c.rope); got != c.thin {
-			t.Errorf("%s: %t", name, got)
-		}
-	}
-}
-
 func TestChokeLands(t *testing.T) {
 	nan := math.NaN()
 	for name, c := range map[string]struct {

@@ -40,10 +40,3 @@ func NeededFriction(leanDeg float64) float64 {
 	}
 	return math.Tan(radians(lean))
 }
-
-// SlidesAlong tells whether an inclined part of a basket slides along the body
-// with friction mu: unless NeededFriction is at most mu. It slides where one of
-// them is no number.
-func SlidesAlong(leanDeg, mu float64) bool {
-	return !(NeededFriction(leanDeg) <= mu) || math.IsInf(mu, 1)
-}

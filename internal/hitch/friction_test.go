@@ -42,18 +42,10 @@ func TestNeededFriction(t *testing.T) {
 		{0, 0}, {30, 1 / math.Sqrt(3)}, {-30, 1 / math.Sqrt(3)}, {45, 1}, {60, math.Sqrt(3)},
 	} {
 		near(t, "needed", NeededFriction(c.lean), c.mu, 1e-12)
-		if SlidesAlong(c.lean, c.mu+1e-9) || !SlidesAlong(c.lean, c.mu-1e-9) {
-			t.Errorf("%g deg does not begin to slide at %g", c.lean, c.mu)
-		}
 	}
 	for _, lean := range []float64{90, 120, -90, math.NaN(), math.Inf(1)} {
-		if got := NeededFriction(lean); !math.IsInf(got, 1) || !SlidesAlong(lean, 1e9) || !SlidesAlong(lean, math.Inf(1)) {
+		if got := NeededFriction(lean); !math.IsInf(got, 1) {
 			t.Errorf("%g deg needs %g", lean, got)
-		}
-	}
-	for _, mu := range []float64{math.NaN(), math.Inf(1), -0.1} {
-		if !SlidesAlong(0, mu) {
-			t.Errorf("friction of %g holds", mu)
 		}
 	}
 }
@@ -65,7 +57,7 @@ func TestSideLean(t *testing.T) {
 		near(t, "lean", SideLeanDeg(c.axial, c.up), c.deg, 1e-12)
 	}
 	for _, c := range [][2]float64{{0, 0}, {math.NaN(), 1}, {1, math.NaN()}, {math.Inf(1), 1}} {
-		if got := SideLeanDeg(c[0], c[1]); !math.IsNaN(got) || !SlidesAlong(got, 1) {
+		if got := SideLeanDeg(c[0], c[1]); !math.IsNaN(got) {
 			t.Errorf("%v leans by %g", c, got)
 		}
 	}

@@ -40,18 +40,24 @@ func (m *merger) add(there *yamldoc.Node, e yamldoc.Entry, steps []string) {
 	}
 	old := there.Entries[i].Value
 	switch {
-	case m.ofUse(steps), m.unreadable(e.Value, steps): // of what can't be read the schemas tell
+	case m.ofUse(steps), m.unreadable(e.Value, steps), isList(steps) && e.Value.Kind != yamldoc.Sequence: // of what can't be read the schemas tell
 		there.Entries[i] = e
 		m.plan.own[e.Value.Pointer] = true
 	case old.Kind == yamldoc.Mapping && e.Value.Kind == yamldoc.Mapping:
 		for _, below := range e.Value.Entries {
 			m.add(old, below, append(slices.Clone(steps), below.Key))
 		}
-	case steps[len(steps)-1] == "faults_seen" || steps[len(steps)-1] == "labels":
+	case isList(steps) && old.Kind == yamldoc.Sequence && e.Value.Kind == yamldoc.Sequence:
 		m.join(old, e.Value)
 	case !m.same(old, e.Value, steps):
 		m.plan.Unlike = append(m.plan.Unlike, Unlike{Entry: m.entry, Field: strings.Join(steps, "."), Here: e.Value, There: written(old)})
 	}
+}
+
+// isList reports the fields that hold lists, to which a plan may add.
+func isList(steps []string) bool {
+	last := steps[len(steps)-1]
+	return last == "faults_seen" || last == "labels"
 }
 
 // ofUse reports values that say how the item is used, which the plan decides:

@@ -75,6 +75,8 @@ func breaksSigns() []broken {
 			"S1 had become longer by <grew_ratio 0.12> on 2026-06-01: from <fitting_ratio 0.1> on it is taken out of service", "#/stretch", 0.12},
 		{"inspection/stretched", "longer", sign(stretchSign, func(s *facts.Sign) { s.What, s.Kind, s.GrewRatio = "length_now", "web_sling", ptr(0.03) }),
 			"S1 was longer than the register says by <grew_ratio 0.03> on 2026-06-01: from <longer_ratio 0.02> on a qualified person judges it, and the lift is computed with the length it has", "#/stretch", 0.03},
+		{"inspection/stretched", "longer_chain", sign(stretchSign, func(s *facts.Sign) { s.What, s.GrewRatio = "length_now", ptr(0.03) }),
+			"S1 was longer than the register says by <grew_ratio 0.03> on 2026-06-01: from <longer_ratio 0.02> on a qualified person judges it, and the lift is computed with the length it has", "#/stretch", 0.03},
 		{"inspection/diameter_lost", "removal", sign(diameterSign, func(s *facts.Sign) { s.LostRatio = ptr(0.12) }),
 			"S1 was <lost_ratio 0.12> thinner on 2026-06-01 than it was made: from <most_ratio 0.1> on it is taken out of service", "#/diameter_now", 0.12},
 		{"inspection/diameter_lost", "to_be_judged", sign(diameterSign, func(s *facts.Sign) { s.LostRatio = ptr(0.06) }),

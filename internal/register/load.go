@@ -141,6 +141,9 @@ func (rd *Reader) readFile(path string) (*Table, error) {
 		if columns.File == "" || !filepath.IsLocal(columns.File) {
 			return nil, Problems{columns.problem("/file", "`file` names the table, in this folder or below")}
 		}
+		if !strings.EqualFold(filepath.Ext(columns.File), ".csv") { // by which a change of it is noticed
+			return nil, Problems{columns.problem("/file", "the name of the table has to end in .csv")}
+		}
 		return rd.TableFile(filepath.Join(filepath.Dir(path), columns.File), columns)
 	case isRegister(path):
 		src, err := readBounded(path, yamldoc.RegisterLimits().Bytes)

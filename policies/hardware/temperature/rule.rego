@@ -26,6 +26,7 @@
 #       limit: cold_c
 #       message: "{id} gets as cold as {measured}; below {limit} its maker has to say what it may carry"
 #   message: "{id} gets as hot as {measured}; above {limit} its maker has to say what it may carry"
+#   waivable: false
 #   cite:
 #     - {document: ASME B30.26, basis: memory}
 package liftlint.rules.hardware.temperature

@@ -19,6 +19,7 @@
 #       limit: watch_ratio
 #       message: "{id} was {measured} thinner on {date} than it was made: from {limit} on a qualified person judges it before the lift"
 #   message: "{id} was {measured} thinner on {date} than it was made: from {limit} on it is taken out of service"
+#   waivable: false
 #   cite:
 #     - {document: EN 13414-1, basis: memory, grades: [removal]}
 #     - {document: common practice, basis: practice, grades: [to_be_judged]}

@@ -19,6 +19,7 @@
 #       limit: seen_deg
 #       message: "the hook of {id} was twisted {measured} out of its plane on {date}: from {limit} on, where it can be seen, a qualified person judges it before the lift"
 #   message: "the hook of {id} was twisted {measured} out of its plane on {date}: from {limit} on it is taken out of service"
+#   waivable: false
 #   cite:
 #     - {document: 29 CFR 1910.184, clause: (f)(5), basis: read, profiles: [us], grades: [removal]}
 #     - {document: ASME B30.10, clause: any twist that can be seen, basis: memory, profiles: [us], grades: [to_be_judged]}

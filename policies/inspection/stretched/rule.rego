@@ -20,11 +20,17 @@
 #       measured: grew_ratio
 #       limit: longer_ratio
 #       message: "{id} was longer than the register says by {measured} on {date}: from {limit} on a qualified person judges it, and the lift is computed with the length it has"
+#     - name: longer_chain
+#       severity: warning
+#       measured: grew_ratio
+#       limit: longer_ratio
+#       message: "{id} was longer than the register says by {measured} on {date}: from {limit} on a qualified person judges it, and the lift is computed with the length it has"
 #   message: "{id} had become longer by {measured} on {date}: from {limit} on it is taken out of service"
+#   waivable: false
 #   cite:
 #     - {document: EN 818-6, basis: memory, grades: [chain]}
 #     - {document: ASME B30.26, basis: memory, grades: [fitting]}
-#     - {document: common practice, basis: practice, grades: [longer]}
+#     - {document: common practice, basis: practice, grades: [longer, longer_chain]}
 package liftlint.rules.inspection.stretched
 
 import data.params.inspection.stretched as p
@@ -47,4 +53,12 @@ finding contains {"key": sign.key, "grade": "longer"} if {
 	sign.what == "length_now"
 	sign.kind != "chain_sling"
 	sign.grew_ratio >= p.longer_ratio
+}
+
+finding contains {"key": sign.key, "grade": "longer_chain"} if {
+	some sign in input.signs
+	sign.what == "length_now"
+	sign.kind == "chain_sling"
+	sign.grew_ratio >= p.longer_ratio
+	sign.grew_ratio < p.chain_ratio
 }

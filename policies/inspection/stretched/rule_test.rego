@@ -22,6 +22,16 @@ test_breaks_longer if found(sign("length_now", "web_sling", 0.02)) == graded("lo
 
 test_meets_longer if found(sign("length_now", "web_sling", 0.019)) == set()
 
+test_meets_longer_chain_by_stretch if found(sign("stretch", "chain_sling", 0.03)) == set()
+
+test_meets_longer_by_stretch if found(sign("stretch", "shackle", 0.03)) == set()
+
+test_breaks_longer_chain_at_limit if found(sign("length_now", "chain_sling", 0.02)) == graded("longer_chain")
+
+test_breaks_longer_chain if found(sign("length_now", "chain_sling", 0.049)) == graded("longer_chain")
+
+test_meets_longer_chain if found(sign("length_now", "chain_sling", 0.019)) == set()
+
 test_breaks_much_longer if found(sign("length_now", "web_sling", 0.15)) == graded("longer")
 
 test_breaks_chain_much if found(sign("stretch", "chain_sling", 0.15)) == graded("chain")
