@@ -148,7 +148,7 @@ func (w *work) overNoPull(f *facts.Attachment) {
 	for _, field := range []string{"breaking_over_pull_times", "hardware_breaking_over_pull_times"} {
 		w.out.Gaps.CopyTo(f.Key, "pull_n", f.Key, field)
 		if f.PullN != nil {
-			w.explain(f.Key, facts.Reason{Text: "no leg pulls on attachment " + f.ID, Told: true}, field)
+			w.explain(f.Key, facts.Reason{Text: "no leg pulls on attachment " + f.ID, ToldOf: f.ID}, field)
 		}
 	}
 }

@@ -189,7 +189,7 @@ func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.
 		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day of the lift, %s",
 			base.ID, f.Date, w.day.Format(time.DateOnly))}, "inspection.overdue_days")
 	case i.Void != "": // what it found, or that it says nothing of that, is told by rules over the record
-		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s does not show that it is fit", base.ID, f.Date), Told: true}, "inspection.overdue_days")
+		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s does not show that it is fit", base.ID, f.Date), ToldOf: base.ID}, "inspection.overdue_days")
 	case ok:
 		f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))
 	}

@@ -129,7 +129,7 @@ func TestTagStates(t *testing.T) {
 			t.Errorf("tag of S%s is %v", id, state)
 		}
 		gap := lacks(t, f, "part/hook/"+id+"/S"+id, "rated_load_n")
-		if got := labels(gap); got != want[1] || !gap.Reasons[0].Told {
+		if got := labels(gap); got != want[1] || gap.Reasons[0].ToldOf == "" {
 			t.Errorf("S%s has no rated load because %q", id, got)
 		}
 	}
@@ -155,7 +155,7 @@ func TestTagOfABridleRatesNoLeg(t *testing.T) {
 			near(t, "rated load", figure(t, f, "part/hook/1/S1", "rated_load_n"), 5650*gravity, 1e-4)
 			continue
 		}
-		if gap := lacks(t, f, "part/hook/1/S1", "used_ratio"); !contains(labels(gap), "what one straight leg may carry is not on it") || gap.Reasons[0].Told {
+		if gap := lacks(t, f, "part/hook/1/S1", "used_ratio"); !contains(labels(gap), "what one straight leg may carry is not on it") || gap.Reasons[0].ToldOf != "" {
 			t.Errorf("%d legs at %s: no share because %q", c.legs, c.angle, labels(gap))
 		}
 	}

@@ -40,13 +40,13 @@ func inPhase(name string, p hang.Position) string {
 func (w *work) unposed(key string, fields ...string) {
 	w.wait(key, w.hung.Needs, fields...)
 	if w.hung.Reason != "" {
-		w.explain(key, facts.Reason{Text: w.hung.Reason, Told: true}, fields...)
+		w.explain(key, facts.Reason{Text: w.hung.Reason, ToldOf: facts.TheLift}, fields...)
 	}
 }
 
 // notAtWorst says why figures at the worst corner are absent.
 func (w *work) notAtWorst() facts.Reason {
-	return facts.Reason{Text: "the load does not hang steady with " + failedAt(w.hung.Failed()), Told: true}
+	return facts.Reason{Text: "the load does not hang steady with " + failedAt(w.hung.Failed()), ToldOf: facts.TheLift}
 }
 
 func failedAt(p *hang.Position) string {

@@ -10,8 +10,9 @@ import (
 )
 
 // inHeat takes off what heat takes while the gear is that hot; beyond what any
-// source tells of, nothing is known of what a part may carry. Beams are no
-// fittings: no source at hand tells of them.
+// source tells of, nothing is known of what a part may carry, which rules find that
+// have such limits of their own. Beams are no fittings: no source at hand tells of
+// them.
 func (w *work) inHeat(p *facts.Part, items ...gear.Item) {
 	given, lowestC, highestC := w.temperature()
 	if !given || p.RatedLoadN == nil {
@@ -26,8 +27,7 @@ func (w *work) inHeat(p *facts.Part, items ...gear.Item) {
 		ratio, ok, why := leftInHeat(t, w.cond.BridlePractice, *lowestC, *highestC)
 		if !ok {
 			p.RatedLoadN = nil
-			told := w.foundTooHotOrCold(item, *lowestC, *highestC)
-			w.explain(p.Key, facts.Reason{Text: item.Base().ID + " is not rated at its temperature: " + why, Told: told}, "rated_load_n", "used_ratio")
+			w.explain(p.Key, facts.Reason{Text: item.Base().ID + " is not rated at its temperature: " + why, ToldOf: item.Base().ID}, "rated_load_n", "used_ratio")
 			continue
 		}
 		if ratio < worst.Ratio {
@@ -97,43 +97,6 @@ func softestSleeve(metal string) string {
 	}
 	return metal
 }
-
-// foundTooHotOrCold reports whether a rule finds gear that is beyond what it may
-// carry anything at: of wire rope slings by core and sleeves, of other slings and of
-// fittings by one range for their kind, the narrowest of it.
-func (w *work) foundTooHotOrCold(item gear.Item, lowestC, highestC float64) bool {
-	fiberC, steelC, chainC := 82.0, 204.0, 538.0
-	if w.cond.BridlePractice == capacity.ByBand {
-		fiberC, steelC, chainC = 100, 400, 400
-	}
-	const coldC, fittingC, aluminumC = -40.0, 204.0, 150.0
-	switch x := item.(type) {
-	case *gear.WireRopeSling:
-		soft := slices.ContainsFunc(sleeves(x), func(metal string) bool { return metal != "steel" })
-		return lowestC < coldC || highestC > steelC || x.Core != gear.CoreIWRC && highestC > fiberC || soft && highestC > aluminumC
-	case *gear.Grommet:
-		return lowestC < coldC || highestC > steelC
-	case *gear.TagRatedSling:
-		switch x.Kind {
-		case gear.ChainSlingKind:
-			return lowestC < coldC || highestC > chainC
-		case gear.MeshSlingKind:
-			return lowestC < meshLeastC || highestC > meshMostC
-		}
-		return lowestC < coldC || highestC > fabricC
-	case *gear.Shackle, *gear.Link, *gear.Hook, *gear.InLine:
-		return lowestC < coldC || highestC > fittingC
-	}
-	return false
-}
-
-// Up to where webbing and round slings are used, and the range of mesh that may be
-// coated, as sling/temperature_beyond_rating has them.
-const (
-	fabricC    = 82.0
-	meshLeastC = -17.0
-	meshMostC  = 93.0
-)
 
 // heatedWith lists the slings and links of a bridle, which all have to hold what
 // its tag says of the whole.

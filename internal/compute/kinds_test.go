@@ -45,7 +45,7 @@ func TestEdgesByKind(t *testing.T) {
 	} {
 		f, key := over(c.kind, c.radius)
 		if c.want == 0 {
-			if told := lacks(t, f, key, "rated_load_n").Reasons[0].Told; told != (c.kind != "mesh") { // rules find sharp edges, of mesh none
+			if told := lacks(t, f, key, "rated_load_n").Reasons[0].ToldOf != ""; told != (c.kind != "mesh") { // rules find sharp edges, of mesh none
 				t.Errorf("%s over %s: told elsewhere: %v", c.kind, c.radius, told)
 			}
 			continue

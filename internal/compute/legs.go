@@ -285,7 +285,7 @@ func (w *work) explainLeg(i int, f facts.Leg) {
 		}
 		w.explain(f.Key, w.notAtWorst(), absent(f, fields...)...)
 	}
-	slack := facts.Reason{Text: "leg " + f.ID + " hangs slack", Told: true}
+	slack := facts.Reason{Text: "leg " + f.ID + " hangs slack", ToldOf: f.ID}
 	w.explain(f.Key, slack, absent(f, "angle_from_horizontal_deg", "share_ratio")...)
 	if f.AngleStated {
 		w.explain(f.Key, slack, absent(f, "stated_angle_off_deg")...)

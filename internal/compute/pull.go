@@ -108,7 +108,7 @@ func (w *work) derateEyebolt(a *plan.Attachment, legs []int, p *facts.Part) {
 	rated, ok := capacity.RatedAtAngleN(*p.MarkedLoadN, at, *p.PullOffDeg)
 	if !ok && a.Pattern == "plain" {
 		p.RatedLoadN = nil
-		w.explain(p.Key, facts.Reason{Text: "attachment " + a.ID + " is a plain eyebolt, which has no rated load but in line", Told: true}, "rated_load_n", "used_ratio")
+		w.explain(p.Key, facts.Reason{Text: "attachment " + a.ID + " is a plain eyebolt, which has no rated load but in line", ToldOf: a.ID}, "rated_load_n", "used_ratio")
 		return
 	}
 	if !ok {

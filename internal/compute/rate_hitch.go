@@ -62,7 +62,7 @@ func (w *work) bentAtItsEnds(item gear.Item, p *facts.Part) {
 	stated, _ := capacity.BendEfficiency(statedGrommetBend) // which it has
 	if err != nil {
 		p.RatedLoadN = nil
-		w.explain(p.Key, facts.Reason{Text: "of " + p.ID + " nothing can be said where it bears: " + err.Error(), Told: least < 1}, "rated_load_n", "used_ratio")
+		w.explain(p.Key, facts.Reason{Text: "of " + p.ID + " nothing can be said where it bears: " + err.Error(), ToldOf: p.ID}, "rated_load_n", "used_ratio")
 		return
 	}
 	f := bendFactor(used/stated, least)
@@ -93,7 +93,7 @@ func (w *work) hitchTag(item gear.Item, field string) rating {
 		load = base.Tag.BasketRatedLoad
 	}
 	if load == nil {
-		return rating{reason: facts.Reason{Text: base.ID + "'s tag shows no rated load in a " + hitch + " hitch", Told: true}}
+		return rating{reason: facts.Reason{Text: base.ID + "'s tag shows no rated load in a " + hitch + " hitch", ToldOf: base.ID}}
 	}
 	return rating{ratedN: ptr(load.Newtons), pointer: base.Tag.Pointer + "/" + field}
 }
@@ -144,12 +144,15 @@ func (w *work) notRated(p *facts.Part, why string) {
 func (w *work) bentTooSharply(i int, p *facts.Part, how, why string, told bool) {
 	r := w.hung.Legs[i].End.Round
 	softened := r != nil && !r.Body.Round && r.Softened
-	text := p.ID + " " + how + " " + why
-	if softened {
-		text += "; give the radius over what softens the edges of " + r.Body.ID + " as its edge_radius"
+	reason := facts.Reason{Text: p.ID + " " + how + " " + why}
+	switch {
+	case softened:
+		reason.Text += "; give the radius over what softens the edges of " + r.Body.ID + " as its edge_radius"
+	case told:
+		reason.ToldOf = w.hung.Legs[i].ID
 	}
 	w.unratedAsUsed(p)
-	w.explain(p.Key, facts.Reason{Text: text, Told: told && !softened}, "hitch_ratio", "rated_load_n", "used_ratio")
+	w.explain(p.Key, reason, "hitch_ratio", "rated_load_n", "used_ratio")
 }
 
 // bendOf is the diameter that a leg's sling is bent round over its own size; nil,

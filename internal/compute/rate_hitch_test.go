@@ -14,7 +14,7 @@ func why(t testing.TB, f *facts.Facts, key string) (text string, told bool) {
 	t.Helper()
 	gap := lacks(t, f, key, "used_ratio")
 	for _, r := range gap.Reasons {
-		told = told || r.Told
+		told = told || r.ToldOf != ""
 	}
 	return labels(gap), told
 }

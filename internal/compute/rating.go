@@ -160,9 +160,9 @@ func (w *work) shareOfTag(b *gear.Bridle, oneN float64, used int, angleDeg float
 func unclear(b *gear.Bridle) facts.Reason {
 	switch {
 	case b.Tag.RatedFor == "":
-		return facts.Reason{Text: b.ID + "'s tag does not say what its rated load is for", Told: true}
+		return facts.Reason{Text: b.ID + "'s tag does not say what its rated load is for", ToldOf: b.ID}
 	case b.Tag.AngleFromHorizontal == nil:
-		return facts.Reason{Text: b.ID + "'s tag shows no angle", Told: true}
+		return facts.Reason{Text: b.ID + "'s tag shows no angle", ToldOf: b.ID}
 	}
 	return facts.Reason{}
 }
@@ -177,11 +177,11 @@ func unreadable(item gear.Item) facts.Reason {
 	base := item.Base()
 	switch t := base.Tag; {
 	case t == nil:
-		return facts.Reason{Text: "no tag of " + base.ID + " is recorded", Told: true}
+		return facts.Reason{Text: "no tag of " + base.ID + " is recorded", ToldOf: base.ID}
 	case t.Condition != gear.Legible:
-		return facts.Reason{Text: base.ID + "'s tag is " + string(t.Condition), Told: true}
+		return facts.Reason{Text: base.ID + "'s tag is " + string(t.Condition), ToldOf: base.ID}
 	case t.RatedLoad == nil:
-		return facts.Reason{Text: base.ID + "'s tag shows no rated load", Told: true}
+		return facts.Reason{Text: base.ID + "'s tag shows no rated load", ToldOf: base.ID}
 	}
 	return facts.Reason{}
 }

@@ -54,8 +54,14 @@ type Gap struct {
 // Reason says why a field is absent where no input would bring it.
 type Reason struct {
 	Text string
-	Told bool // another finding says so already, as that the load turns over
+	// ToldOf is what another finding is about that says so already: the id of a part,
+	// a leg or an attachment, or TheLift. Empty where none does. Where it turns out
+	// that none was found, the reason becomes a finding.
+	ToldOf string
 }
+
+// TheLift stands in ToldOf for the lift as a whole, as that the load turns over.
+const TheLift = "lift"
 
 // Add notes that a field of the record waits for the inputs.
 func (g Gaps) Add(key, field string, inputs ...Input) {

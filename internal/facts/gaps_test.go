@@ -9,7 +9,7 @@ import (
 func TestGaps(t *testing.T) {
 	mass := Input{At: "#/load", Field: "mass", Label: "the load's mass"}
 	length := Input{At: "#/gear/0", Field: "length", Label: "S1's length"}
-	over := Reason{Text: "the load turns over", Told: true}
+	over := Reason{Text: "the load turns over", ToldOf: TheLift}
 	g := Gaps{}
 	g.Add("leg/1", "tension_n", mass, length, mass)
 	g.Add("leg/1", "tension_n", length)

@@ -128,7 +128,7 @@ func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Cond
 		return p
 	}
 	r.addVerdicts(verdicts)
-	r.addMissing(verdicts)
+	r.addUntold(r.addMissing(verdicts))
 	p.findings = finding.Sort(slices.DeleteFunc(r.Findings, func(f finding.Finding) bool { return f.Key == dayMissing }))
 	return p
 }

@@ -115,13 +115,14 @@ func (l *Linter) Check(ctx context.Context, name string, text []byte) (*Result, 
 	}
 	r.State = Judged
 	r.addVerdicts(verdicts)
-	r.addMissing(verdicts)
+	told := r.addMissing(verdicts)
 	if l.options.Remedies {
 		r.mend(remedy.New(p, conditions, f, r.Units), verdicts)
 	}
 	if err := r.settle(pack.Rules(), l.options); err != nil {
 		return nil, err
 	}
+	r.addUntold(told)
 	return r, nil
 }
 

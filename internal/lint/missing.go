@@ -27,19 +27,27 @@ type waiting struct {
 }
 
 // addMissing makes one finding of each input that checks wait for, and one of
-// each reason for which they stand still, unless an error says so already.
-func (r *Result) addMissing(verdicts []policy.Verdict) {
-	failed := finding.Worst(r.Findings) == finding.Error
+// each reason for which they stand still that no other finding may tell. It gives
+// back those that one may.
+func (r *Result) addMissing(verdicts []policy.Verdict) (told []*waiting) {
 	inputs, reasons := r.gather(verdicts)
 	for _, w := range inputs {
 		r.addInput(w)
 	}
 	for _, w := range reasons {
-		if w.reason.Told && failed {
+		if w.reason.ToldOf != "" {
+			told = append(told, w)
 			continue
 		}
-		r.addBuiltin(inputNotJudged, fmt.Sprintf("%s: %s", w.reason.Text, w.count()), w.reason.Text, r.locate(w.at), nil).Severity = w.severity()
+		r.addReason(w)
 	}
+	return told
+}
+
+func (r *Result) addReason(w *waiting) *finding.Finding {
+	f := r.addBuiltin(inputNotJudged, fmt.Sprintf("%s: %s", w.reason.Text, w.count()), w.reason.Text, r.locate(w.at), nil)
+	f.Severity = w.severity()
+	return f
 }
 
 // gather groups what could not be judged, in the order of rules and subjects.
