@@ -20,8 +20,8 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return in(r, "kind", "bridle", "spreader_beam", "lifting_beam", "lifting_device", "rocker_plate")
 	case "gear.tag.design_factor":
 		return in(r, "tag_names_design_factor", false)
-	case "gear.tag.diameter":
-		return in(r, "tag_names_diameter", false)
+	case "gear.tag.disagrees_in":
+		return in(r, "tag_names_make", false)
 	case "gear.rated_over_believable_ratio":
 		return !in(r, "rated_against", "rope_like_it")
 	case "gear.rated_over_strongest_ratio":

@@ -97,20 +97,48 @@ func TestTagOfABridle(t *testing.T) {
 		change func(tree) tree
 		want   string
 	}{
-		{"agrees", func(v tree) tree { return v }, "agrees"},
-		{"one leg differs", func(v tree) tree { return v.set("gear/6/diameter", "16 mm") }, "differs"},
-		{"one differs, one is not known", func(v tree) tree { return v.set("gear/6/diameter", "16 mm").drop("gear/4/diameter") }, "differs"},
+		{"agrees", func(v tree) tree { return v }, "none"},
+		{"one leg differs", func(v tree) tree { return v.set("gear/6/diameter", "16 mm") }, "diameter"},
+		{"one differs, one is not known", func(v tree) tree { return v.set("gear/6/diameter", "16 mm").drop("gear/4/diameter") }, "diameter"},
 	} {
 		f, _ := c.change(rulesBase(t, "bridle")).compute(t)
-		if got, _ := find(t, f, "gear/B1").Field("tag.diameter"); got != c.want {
+		if got, _ := find(t, f, "gear/B1").Field("tag.disagrees_in"); got != c.want {
 			t.Errorf("%s: %v", c.name, got)
 		}
 	}
 	f, _ := rulesBase(t, "bridle").drop("gear/6/diameter").compute(t)
-	if got := labels(lacks(t, f, "gear/B1", "tag.diameter")); got != "S3's diameter `diameter` at #/gear/6" {
+	if got := labels(lacks(t, f, "gear/B1", "tag.disagrees_in")); got != "S3's diameter `diameter` at #/gear/6" {
 		t.Errorf("it waits for %q", got)
 	}
 	near(t, "design factor", figure(t, f, "gear/B1", "tag.design_factor"), 5, 0)
+}
+
+// TestTagDisagrees: in what a tag may differ from the sling that it is on. 8 mm and
+// 5/16 in are one size of chain (common practice).
+func TestTagDisagrees(t *testing.T) {
+	for _, c := range []struct{ base, gear, id, field, named, want string }{
+		{"chain", "0", "C1", "size", "5/16 in", "none"},
+		{"chain", "0", "C1", "size", "10 mm", "size"},
+		{"chain", "0", "C1", "grade", "100", "grade"},
+		{"chain", "0", "C1", "length", "2.45 m", "none"},
+		{"chain", "0", "C1", "length", "3 m", "length"},
+		{"web", "0", "W1", "material", "nylon", "material"},
+		{"web", "0", "W1", "width", "60 mm", "width"},
+		{"round_slings", "1", "R1", "material", "aramid", "material"},
+		{"braid", "0", "S1", "component_diameter", "8 mm", "component diameter"},
+		{"grommets", "0", "G1", "diameter", "22 mm", "diameter"},
+	} {
+		f, _ := rulesBase(t, c.base).set("gear/"+c.gear+"/tag/"+c.field, c.named).compute(t)
+		says(t, f, "gear/"+c.id, "tag.disagrees_in", c.want)
+	}
+	f, _ := rulesBase(t, "bridle").set("gear/0/tag/grade", "80").compute(t)
+	says(t, f, "gear/B1", "tag.disagrees_in", "grade") // a tag of chain on legs of rope
+	f, _ = rulesBase(t, "web").set("gear/0/tag/length", "4 m").drop("gear/0/length").compute(t)
+	says(t, f, "gear/W1", "tag.disagrees_in", "none") // of a length to be found
+	f, _ = rulesBase(t, "web").drop("gear/0/material").compute(t)
+	if got := labels(lacks(t, f, "gear/W1", "tag.disagrees_in")); got != "W1's material `material` at #/gear/0" {
+		t.Errorf("it waits for %q", got)
+	}
 }
 
 // TestPartsOfABridle: what its tag and its inspection hold for.

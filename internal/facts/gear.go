@@ -20,7 +20,7 @@ type Gear struct {
 	HighestC             *float64    `json:"highest_c,omitempty" doc:"How hot it gets. Absent where the plan gives no temperature."`
 	EyeKinds             []string    `json:"eye_kinds" enum:"flemish_sleeve,turn_back_sleeve,hand_tucked,hidden_tuck,socket,clipped,knotted,not_given" doc:"How its eyes are made; not_given stands for an eye of which the plan does not say. Empty for what has no eyes."`
 	TagNamesDesignFactor bool        `json:"tag_names_design_factor" doc:"Whether its tag can be read and names a design factor."`
-	TagNamesDiameter     bool        `json:"tag_names_diameter" doc:"Whether its tag can be read and names a diameter."`
+	TagNamesMake         bool        `json:"tag_names_make" doc:"Whether its tag can be read and names a diameter, size, grade, material, width or length of what it is on."`
 	TagNamesChoker       bool        `json:"tag_names_choker_rating" doc:"Whether it is a sling whose own tag can be read and shows a rated load for a choke."`
 	TagNamesBasket       bool        `json:"tag_names_basket_rating" doc:"The same for a basket."`
 	RatedAgainst         string      `json:"rated_against" enum:"rope_like_it,strongest_rope,nothing" doc:"What the rated load of one leg on its own tag is held against: what a sling of such rope or chain is rated for by its strength, or a grommet by its breaking load; the same of the strongest rope of its diameter or chain of its size, where the plan gives no grade or no strength is known for such; nothing, where no tag of its own rates one leg, and of fabric and mesh."`
@@ -39,7 +39,7 @@ type Gear struct {
 type Tag struct {
 	At           string   `json:"at" doc:"Where it stands in the plan."`
 	State        string   `json:"state" enum:"legible,illegible,missing,not_recorded" doc:"Whether it can be read; not_recorded where the plan says nothing of a tag."`
-	Diameter     *string  `json:"diameter,omitempty" enum:"agrees,differs" doc:"Whether the diameter on it is that of the plan, to 3 %; of a bridle, that of all its legs. Does not concern a tag that names none."`
+	DisagreesIn  *string  `json:"disagrees_in,omitempty" enum:"none,diameter,component diameter,size,grade,material,width,length" doc:"The first of what it names of the sling, or of all legs of a bridle, in which it disagrees with the plan; a diameter or width by more than 3 %, the size of a chain by more than 5 %, a length by more than 5 %. Absent where the plan does not give what it names. Does not concern a tag that names none of these."`
 	DesignFactor *float64 `json:"design_factor,omitempty" doc:"Breaking strength over rated load, as it shows. Does not concern a tag that names none."`
 	Shows        []string `json:"shows" enum:"maker,serial,diameter,component_diameter,size,width,length,material,grade,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }

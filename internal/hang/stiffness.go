@@ -38,8 +38,8 @@ func ropeStiffness(s *gear.WireRopeSling) (float64, []facts.Input) {
 		return 0, []facts.Input{ofItem(s, "diameter", "diameter")}
 	}
 	if s.Body == gear.CableLaid {
-		n, _ := capacity.CableLaidStiffnessN(float64(*s.Diameter), s.Core)
-		return n, nil
+		n, ok := capacity.CableLaidStiffnessN(float64(*s.Diameter), s.Core)
+		return n, unless(ok, s, "diameter", "diameter")
 	}
 	return capacity.AxialStiffnessN(float64(*s.Diameter), s.Core), nil
 }
@@ -55,8 +55,8 @@ func braidStiffness(s *gear.WireRopeSling) (float64, []facts.Input) {
 	if len(needs) > 0 {
 		return 0, needs
 	}
-	n, _ := capacity.MultiPartStiffnessN(float64(*s.Component), *s.Parts, s.Core)
-	return n, nil
+	n, ok := capacity.MultiPartStiffnessN(float64(*s.Component), *s.Parts, s.Core)
+	return n, unless(ok, s, "component_diameter", "component diameter")
 }
 
 // grommetPartStiffness counts one of which the plan does not say how it is laid as
@@ -66,8 +66,8 @@ func grommetPartStiffness(g *gear.Grommet) (float64, []facts.Input) {
 		return 0, []facts.Input{ofItem(g, "diameter", "diameter")}
 	}
 	if g.Laid == "cable_laid" {
-		n, _ := capacity.CableLaidStiffnessN(float64(*g.Diameter), g.Core)
-		return n, nil
+		n, ok := capacity.CableLaidStiffnessN(float64(*g.Diameter), g.Core)
+		return n, unless(ok, g, "diameter", "diameter")
 	}
 	return capacity.AxialStiffnessN(float64(*g.Diameter), g.Core), nil
 }
@@ -76,8 +76,8 @@ func chainStiffness(s *gear.TagRatedSling) (float64, []facts.Input) {
 	if s.Size == nil {
 		return 0, []facts.Input{ofItem(s, "size", "size")}
 	}
-	n, _ := capacity.ChainStiffnessN(float64(*s.Size))
-	return n, nil
+	n, ok := capacity.ChainStiffnessN(float64(*s.Size))
+	return n, unless(ok, s, "size", "size")
 }
 
 // steepestTagDeg is from where an angle on a tag counts as vertical: within 5
@@ -95,8 +95,16 @@ func fabricStiffness(s *gear.TagRatedSling) (float64, []facts.Input) {
 	if load == nil || s.Tag.AngleFromHorizontal != nil && *s.Tag.AngleFromHorizontal < steepestTagDeg {
 		return 0, []facts.Input{ofItem(s, field, "rated load in a straight pull, from which its stretch follows")}
 	}
-	n, _ := capacity.FabricStiffnessN(capacity.Kind(s.Kind), s.Material, load.Newtons)
-	return n, nil
+	n, ok := capacity.FabricStiffnessN(capacity.Kind(s.Kind), s.Material, load.Newtons)
+	return n, unless(ok, s, field, "rated load in a straight pull, from which its stretch follows")
+}
+
+// unless is what a stiffness waits for that could not be computed.
+func unless(ok bool, item gear.Item, field, label string) []facts.Input {
+	if ok {
+		return nil
+	}
+	return []facts.Input{ofItem(item, field, label)}
 }
 
 func ofItem(item gear.Item, field, label string) facts.Input {

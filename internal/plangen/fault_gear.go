@@ -36,7 +36,7 @@ func gearMistakes() []mistake {
 			p.tagged().at("inspection").drop("next_due")
 			return p.tagged().at("id")
 		}},
-		{what: "a tag of another diameter", rule: "tag/diameter_disagrees", sow: func(p *plot) *entry {
+		{what: "a tag of another diameter", rule: "tag/disagrees", sow: func(p *plot) *entry {
 			p.tagged().at("tag").set(val("diameter", "60 mm"))
 			return p.tagged().at("tag")
 		}},

@@ -57,7 +57,7 @@ func gearLevel(d *facts.Document) {
 	}
 	chain, inspection := d.Gear[0], *d.Gear[0].Inspection
 	chain.Record, chain.ID, chain.Kind, chain.ChainGrade = facts.Record{Key: "gear/C1", At: "#/gear/6"}, "C1", "chain_sling", "80"
-	chain.Inspection, chain.EyeKinds, chain.TagNamesDiameter = &inspection, nil, false
+	chain.Inspection, chain.EyeKinds, chain.TagNamesMake = &inspection, nil, false
 	chain.Tag.Shows = []string{"maker", "serial", "size", "grade", "length", "rated_load", "choker_rated_load", "basket_rated_load", "hitch"}
 	chain.TemperatureGiven, chain.LowestC, chain.HighestC = true, ptr(-5.0), ptr(30.0)
 	d.Gear = append(d.Gear, chain)

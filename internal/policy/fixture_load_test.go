@@ -52,7 +52,7 @@ func levelShackle(sling facts.Gear) facts.Gear {
 	shackle, inspection := sling, *sling.Inspection
 	shackle.Key, shackle.At, shackle.ID, shackle.Kind = "gear/K1", "#/gear/4", "K1", "shackle"
 	shackle.EyeKinds, shackle.Tag, shackle.RatedAgainst, shackle.RatedRatio = nil, facts.Tag{}, "nothing", nil
-	shackle.TagNamesDiameter, shackle.TagNamesDesignFactor = false, false
+	shackle.TagNamesMake, shackle.TagNamesDesignFactor = false, false
 	shackle.PinKind, shackle.Inspection = ptr("bolt"), &inspection
 	shackle.TemperatureGiven, shackle.LowestC, shackle.HighestC = true, ptr(-5.0), ptr(30.0)
 	return shackle

@@ -51,8 +51,8 @@ func addLeg(d *facts.Document, i int) {
 	d.Attachments = append(d.Attachments, facts.Attachment{Record: at("attachment"), ID: "A", Named: "attachment A", Kind: "padeye", Legs: 1})
 	d.Gear = append(d.Gear, facts.Gear{
 		Record: at("gear"), ID: sling, Kind: "wire_rope_sling", Uses: 1,
-		EyeKinds: []string{"flemish_sleeve"}, TagNamesDiameter: true, TagNamesDesignFactor: true,
-		Tag: facts.Tag{At: "#/tag", State: "legible", Diameter: ptr("agrees"), DesignFactor: ptr(5.0), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
+		EyeKinds: []string{"flemish_sleeve"}, TagNamesMake: true, TagNamesDesignFactor: true,
+		Tag: facts.Tag{At: "#/tag", State: "legible", DisagreesIn: ptr("none"), DesignFactor: ptr(5.0), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
 			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
