@@ -22,6 +22,7 @@ func (w *work) gear() {
 			Uses:                count[base.ID],
 			Hitches:             w.hitchesOf(item),
 			ChainGrade:          chainGrade(item),
+			Mesh:                meshOf(item),
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
@@ -120,6 +121,15 @@ func chainGrade(item gear.Item) string {
 		return "none"
 	}
 	return orNotGiven(s.Grade)
+}
+
+// meshOf tells whether mesh is coated; none for what is no mesh.
+func meshOf(item gear.Item) string {
+	s, ok := item.(*gear.TagRatedSling)
+	if !ok || s.Kind != gear.MeshSlingKind {
+		return "none"
+	}
+	return orNotGiven(s.Coating)
 }
 
 // seenOn is what the plan says is seen on a sling.

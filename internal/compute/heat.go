@@ -69,11 +69,19 @@ func thermalOf(item gear.Item) (capacity.Thermal, bool) {
 	case *gear.Grommet:
 		return capacity.Thermal{Kind: capacity.Grommet, Core: string(x.Core), Sleeves: []string{softestSleeve(x.Sleeve)}}, true
 	case *gear.TagRatedSling:
-		return capacity.Thermal{Kind: capacity.Kind(x.Kind), Grade: x.Grade}, true
+		return capacity.Thermal{Kind: capacity.Kind(x.Kind), Grade: x.Grade, Coating: coatingOf(x)}, true
 	case *gear.Shackle, *gear.Link, *gear.Hook, *gear.InLine:
 		return capacity.Thermal{Kind: capacity.Hardware}, true
 	}
 	return capacity.Thermal{}, false
+}
+
+// coatingOf is how the coating of mesh counts; empty where the plan does not say.
+func coatingOf(s *gear.TagRatedSling) string {
+	if s.Coating == "bare" {
+		return "none"
+	}
+	return s.Coating
 }
 
 // thermalEnd is how the end of a sling counts; empty where the plan does not say

@@ -19,12 +19,14 @@ func (w *work) basketSplices(i int, leg hang.Leg, f *facts.Hitch) {
 		return
 	}
 	f.SpliceLies = ptr("free")
-	s, ok := lastOf(leg.Leg).(*gear.WireRopeSling)
+	sling := lastOf(leg.Leg)
+	if !hasEnds(sling) {
+		return
+	}
+	s, ok := sling.(*gear.WireRopeSling)
 	if !ok {
-		if base := lastOf(leg.Leg).Base(); base.Kind == gear.WebSlingKind || base.Kind == gear.MeshSlingKind {
-			f.SpliceLies = nil
-			w.explain(f.Key, facts.Reason{Text: "where the eyes or ends of " + base.ID + " lie in its basket is not worked out: see that it bears on its body"}, "splice_lies")
-		}
+		run := min(w.shortestRun(i, 0)-fittingAt(leg.Leg, 0), w.shortestRun(i, 1)-fittingAt(leg.Leg, 1))
+		f.SpliceLies = w.onEnds(sling, f.Key, "splice_lies", run, "free", "on_body")
 		return
 	}
 	longest, shortest, _ := splicesOf(s)

@@ -53,9 +53,7 @@ func (w *work) chokeAngle(i int, r *plan.Round) (angleDeg *float64, phase *strin
 // upper one.
 func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 	f.ChokeLands = ptr("on_rope")
-	s, ok := lastOf(leg.Leg).(*gear.WireRopeSling)
-	if !ok {
-		w.chokeLandsOn(lastOf(leg.Leg), f)
+	if !hasEnds(lastOf(leg.Leg)) {
 		return
 	}
 	loop, rest := math.Inf(1), math.Inf(1)
@@ -65,8 +63,14 @@ func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 			loop, rest = min(loop, l), min(rest, r)
 		}
 	}
+	sling := lastOf(leg.Leg)
 	if leg.Link != nil || len(leg.Down) > 1 {
-		rest = w.loopRest(s, loop) // of this sling alone
+		rest = loopRest(leg, loop)
+	}
+	s, ok := sling.(*gear.WireRopeSling)
+	if !ok {
+		f.ChokeLands = w.onEnds(sling, f.Key, "choke_lands", min(loop, rest), "on_rope", "on_eye_or_splice")
+		return
 	}
 	longest, shortest, _ := splicesOf(s)
 	var needs []facts.Input
@@ -93,19 +97,14 @@ func (w *work) chokeLands(i int, leg hang.Leg, f *facts.Hitch) {
 	}
 }
 
-// loopRest is what a choke leaves of its sling, in meters.
-func (w *work) loopRest(s *gear.WireRopeSling, loopM float64) float64 {
-	return value(w.lengthM(s)) - loopM
-}
-
-// chokeLandsOn is where a sling chokes that has no splices: endless ones and chain
-// are alike all along; where the eyes of others end, no plan says.
-func (w *work) chokeLandsOn(sling gear.Item, f *facts.Hitch) {
-	switch base := sling.Base(); base.Kind {
-	case gear.WebSlingKind, gear.MeshSlingKind:
-		f.ChokeLands = nil
-		w.explain(f.Key, facts.Reason{Text: "where the eyes or ends of " + base.ID + " lie in its choke is not worked out: see that it chokes on its body"}, "choke_lands")
+// loopRest is what a choke leaves of its sling alone, in meters, whatever hangs above
+// it; the length may be the one that an open one needs.
+func loopRest(leg hang.Leg, loopM float64) float64 {
+	length, _ := lastOf(leg.Leg).Bearing()
+	if length == nil {
+		return value(leg.OpenM) - loopM
 	}
+	return float64(*length) - loopM
 }
 
 // perimeter sets how far it is once round the body, in diameters of the finished

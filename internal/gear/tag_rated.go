@@ -17,6 +17,9 @@ type TagRatedSling struct {
 	Material        string           // of webbing, or of the core of an endless one
 	Width           *quantity.Length // across the bearing, of all but chain
 	Thickness       *quantity.Length // under load, of all but chain
+	EndLength       *quantity.Length // of each end of webbing or mesh that is none: an eye with its stitching, or a handle
+	Endless         bool             // of webbing that has no eyes
+	Coating         string           // of mesh
 	FaultsSeen      []string         // what puts it out of service
 	LookedOver      bool             // whether the plan says what is seen on it, nothing included
 }

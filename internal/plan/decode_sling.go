@@ -76,6 +76,9 @@ func decodeTagRatedSling(f fields, common gear.Common) gear.Item {
 		Material:        f.text("material"),
 		Width:           f.length("width"),
 		Thickness:       f.length("thickness"),
+		EndLength:       f.length("end_length"),
+		Endless:         f.truth("endless"),
+		Coating:         f.text("coating"),
 		FaultsSeen:      f.texts("faults_seen"),
 		LookedOver:      f.of("faults_seen").exists(),
 	}

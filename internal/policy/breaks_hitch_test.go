@@ -21,6 +21,8 @@ func breaksChoke() []broken {
 			"the choke angle of S1 on pipe, between standing part and loop, is <choke_angle_deg 140>; over <most_deg 135> the choke does not grip", "#/hitch/0", 140},
 		{"hitch/choke_angle_not_given", "", inHitch(chokeOfTwo, func(h *facts.Hitch) { h.LeanDeg = ptr(20.0) }),
 			"S1 is choked on pipe and leans <lean_along_body_deg 20> along it, which is more than <plumb_deg 5>, and the plan does not say how the choke is set: <choke_angle_deg 134> between standing part and loop is taken", "#/hitch/1", 20},
+		{"hitch/choke_on_eye_or_splice", "flat_end", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands, h.SlingKind = ptr("on_eye_or_splice"), "web_sling" }),
+			"an end of S1, its stitching or handle included, lies in its choke on pipe: take a longer sling, one with shorter ends, or a basket", "#/hitch/0", 0},
 		{"hitch/choke_on_eye_or_splice", "body_thin", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands, h.PerimeterD = ptr("on_eye_or_splice"), ptr(15.0) }),
 			"pipe is thin for S1, <perimeter_d 15> round (d is the diameter of the rope), and the choke lands on eye or splice; under <thin_d 22> take another turn round it, a thinner sling, or a basket", "#/hitch/0", 15},
 		{"hitch/choke_on_eye_or_splice", "eye_long", inHitch(chokeAlone, func(h *facts.Hitch) { h.ChokeLands = ptr("on_eye_or_splice") }),
@@ -69,7 +71,7 @@ func breaksBasket() []broken {
 	}
 	return []broken{
 		{"hitch/splice_on_body", "", inHitch(basketLevel, func(h *facts.Hitch) { h.SpliceLies = ptr("on_body") }),
-			"in the basket of S1 an eye with its splice reaches on to pipe: take a longer sling, or one with shorter eyes", "#/hitch/2", 0},
+			"in the basket of S1 an eye or end, with its splice or stitching, reaches on to pipe: take a longer sling, or one with shorter ends", "#/hitch/2", 0},
 		{"hitch/basket_slides_round", "", inHitch(basketLevel, func(h *facts.Hitch) { h.ForceRatio, h.SlipsRatio = ptr(1.92), ptr(1.2) }),
 			"one run of S1 round pipe pulls <force_ratio 1.92> of the other, which is <slips_ratio 1.2> of what friction holds (dry_steel); over <most_ratio 1> the sling slides round it: let both runs pull alike, or choke it", "#/hitch/2", 1.2},
 		{"hitch/basket_slides_along", "wet", slides("wet_or_oily"),

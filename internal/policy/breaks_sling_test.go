@@ -51,10 +51,14 @@ func breaksSling() []broken {
 			"C1 gets as hot as <highest_c 600>; beyond <chain_most_c 538> its maker has to say what it may still carry", "#/gear/6", 600},
 		{"sling/temperature_beyond_rating", "fabric_hot", ofKind("web_sling", -5, 90),
 			"C1 gets as hot as <highest_c 90>; webbing and round slings are used up to <fabric_most_c 82>: take chain or wire rope there", "#/gear/6", 90},
-		{"sling/temperature_beyond_rating", "mesh_hot", ofKind("mesh_sling", -5, 100),
-			"C1 gets as hot as <highest_c 100>; beyond <mesh_most_c 93> its maker has to say what it may still carry", "#/gear/6", 100},
-		{"sling/temperature_beyond_rating", "mesh_cold", ofKind("mesh_sling", -20, 20),
-			"C1 gets as cold as <lowest_c -20>; under <mesh_least_c -17> its maker has to say whether it may be used", "#/gear/6", -20},
+		{"sling/temperature_beyond_rating", "mesh_hot", ofMesh("not_given", -5, 100),
+			"C1, whose mesh is or may be coated, gets as hot as <highest_c 100>; with a coating <mesh_most_c 93> is the most", "#/gear/6", 100},
+		{"sling/temperature_beyond_rating", "bare_hot", ofMesh("bare", -5, 300),
+			"C1 gets as hot as <highest_c 300>; beyond <bare_most_c 288> its maker has to say what it may still carry", "#/gear/6", 300},
+		{"sling/temperature_beyond_rating", "mesh_cold", ofMesh("coated", -20, 20),
+			"C1, whose mesh is or may be coated, gets as cold as <lowest_c -20>; with a coating <mesh_least_c -17> is the least", "#/gear/6", -20},
+		{"sling/temperature_beyond_rating", "bare_cold", ofMesh("bare", -30, 20),
+			"C1 gets as cold as <lowest_c -30>; under <bare_least_c -28> its maker has to say whether it may be used", "#/gear/6", -30},
 		{"sling/temperature_beyond_rating", "cold", ofKind("chain_sling", -45, 20),
 			"C1 gets as cold as <lowest_c -45>; under <least_c -40> its maker has to say whether it may be used", "#/gear/6", -45},
 		{"sling/legs_unlike", "", func(d *facts.Document) { d.Lifts[0].RopesUnlike = true },
@@ -65,6 +69,13 @@ func breaksSling() []broken {
 }
 
 // ofKind makes a sling of another kind of the chain, as cold and as hot as given.
+func ofMesh(mesh string, lowestC, highestC float64) func(*facts.Document) {
+	return func(d *facts.Document) {
+		ofKind("mesh_sling", lowestC, highestC)(d)
+		d.Gear[chainSling].Mesh = mesh
+	}
+}
+
 func ofKind(kind string, lowestC, highestC float64) func(*facts.Document) {
 	return func(d *facts.Document) {
 		g := &d.Gear[chainSling]

@@ -48,7 +48,7 @@ func kindsLevel(d *facts.Document) {
 // gearLevel looks over the slings, and adds one of chain.
 func gearLevel(d *facts.Document) {
 	for i := range d.Gear {
-		d.Gear[i].ChainGrade = "none"
+		d.Gear[i].ChainGrade, d.Gear[i].Mesh = "none", "none"
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
 	for i := range 2 {
@@ -56,7 +56,7 @@ func gearLevel(d *facts.Document) {
 		g.TagNamesChoker, g.ChokerRatio, g.TagNamesBasket, g.BasketRatio = true, ptr(0.75), true, ptr(2.0)
 	}
 	chain, inspection := d.Gear[0], *d.Gear[0].Inspection
-	chain.Record, chain.ID, chain.Kind, chain.ChainGrade = facts.Record{Key: "gear/C1", At: "#/gear/6"}, "C1", "chain_sling", "80"
+	chain.Record, chain.ID, chain.Kind, chain.ChainGrade, chain.Mesh = facts.Record{Key: "gear/C1", At: "#/gear/6"}, "C1", "chain_sling", "80", "none"
 	chain.Inspection, chain.EyeKinds, chain.TagNamesMake = &inspection, nil, false
 	chain.Tag.Shows = []string{"maker", "serial", "size", "grade", "length", "rated_load", "choker_rated_load", "basket_rated_load", "hitch"}
 	chain.TemperatureGiven, chain.LowestC, chain.HighestC = true, ptr(-5.0), ptr(30.0)

@@ -4,8 +4,8 @@
 #   Webbing and round slings lose their strength in heat that a hand can hardly feel,
 #   coated mesh its coating, chain and rope theirs when they are hot. What heat takes
 #   from a rated load before that is taken off it. Beyond a limit, hot or cold, only
-#   the maker can say what a sling may still carry. Of mesh no coating is known here,
-#   so that it counts as coated.
+#   the maker can say what a sling may still carry. Mesh of
+#   which the plan does not say that it is bare counts as coated.
 # custom:
 #   over: gear
 #   where:
@@ -17,8 +17,10 @@
 #     chain_most_c: {default: 538, at_least: 40, at_most: 538}
 #     fabric_most_c: {default: 82, at_least: 40, at_most: 82}
 #     mesh_most_c: {default: 93, at_least: 40, at_most: 93}
+#     bare_most_c: {default: 288, at_least: 40, at_most: 288}
 #     least_c: {default: -40, at_least: -40, at_most: 10}
 #     mesh_least_c: {default: -17, at_least: -17, at_most: 10}
+#     bare_least_c: {default: -28, at_least: -28, at_most: 10}
 #   grades:
 #     - name: grommet_hot
 #       title: Grommet too hot
@@ -41,11 +43,23 @@
 #       severity: error
 #       measured: highest_c
 #       limit: mesh_most_c
+#       message: "{id}, whose mesh is or may be coated, gets as hot as {measured}; with a coating {limit} is the most"
+#     - name: bare_hot
+#       title: Mesh sling too hot
+#       severity: error
+#       measured: highest_c
+#       limit: bare_most_c
 #     - name: mesh_cold
 #       title: Mesh sling too cold
 #       severity: error
 #       measured: lowest_c
 #       limit: mesh_least_c
+#       message: "{id}, whose mesh is or may be coated, gets as cold as {measured}; with a coating {limit} is the least"
+#     - name: bare_cold
+#       title: Mesh sling too cold
+#       severity: error
+#       measured: lowest_c
+#       limit: bare_least_c
 #       message: "{id} gets as cold as {measured}; under {limit} its maker has to say whether it may be used"
 #     - name: cold
 #       title: Sling too cold
@@ -57,7 +71,7 @@
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1910.184, clause: for 82 C with webbing, basis: memory, profiles: [us], grades: [fabric_hot]}
-#     - {document: 29 CFR 1910.184, clause: "(g), for mesh", basis: memory, profiles: [us], grades: [mesh_hot, mesh_cold]}
+#     - {document: 29 CFR 1910.184, clause: "(g), for mesh", basis: memory, profiles: [us], grades: [mesh_hot, bare_hot, mesh_cold, bare_cold]}
 #     - {document: 29 CFR 1926.251, clause: "(c), for 204 C", basis: read, profiles: [us], grades: [grommet_hot]}
 #     - {document: EN 13414-1, clause: "for 400 C and -40 C", basis: memory, profiles: [eu], grades: [grommet_hot, cold]}
 #     - {document: ASME B30.9, clause: for -40 C, basis: memory, profiles: [us], grades: [cold]}
@@ -86,17 +100,30 @@ finding contains {"key": item.key, "grade": "fabric_hot"} if {
 
 finding contains {"key": item.key, "grade": "mesh_hot"} if {
 	some item in input.gear
-	item.kind == "mesh_sling"
+	item.mesh in {"coated", "not_given"}
 	item.highest_c > p.mesh_most_c
+}
+
+finding contains {"key": item.key, "grade": "bare_hot"} if {
+	some item in input.gear
+	item.mesh == "bare"
+	item.highest_c > p.bare_most_c
 }
 
 finding contains {"key": item.key, "grade": "mesh_cold"} if {
 	some item in input.gear
-	item.kind == "mesh_sling"
+	item.mesh in {"coated", "not_given"}
 	item.lowest_c < p.mesh_least_c
+}
+
+finding contains {"key": item.key, "grade": "bare_cold"} if {
+	some item in input.gear
+	item.mesh == "bare"
+	item.lowest_c < p.bare_least_c
 }
 
 finding contains {"key": item.key, "grade": "cold"} if {
 	some item in input.gear
+	item.kind != "mesh_sling"
 	item.lowest_c < p.least_c
 }
