@@ -22,15 +22,23 @@ const nominalOverBar = 1.06
 // by grade ("80", "100") and nominal size in meters: by angle by US tables, in
 // which 9/32 in and 7 mm are one chain, by band by metric ones (OSHA Guidance on
 // Safe Sling Use Table 1, read; the other rows from memory, as the table says).
-// Nothing is read between two sizes: chain is made in steps. ok is false for
-// what is not in the table.
+// A size that only the other practice lists is rated as it is there, the same chain
+// being sold in both. Nothing is read between two sizes: chain is made in steps. ok
+// is false for what is in neither table, and for a practice that is not known.
 func ChainRatedN(sizeM float64, grade string, p BridlePractice) (ratedN float64, ok bool) {
+	if p != ByAngle && p != ByBand {
+		return 0, false
+	}
 	for _, row := range chainTable() {
-		if row.practice == p && row.grade == grade && slices.ContainsFunc(row.sizesM, func(of float64) bool { return sameLength(of, sizeM) }) {
-			return row.ratedN, true
+		same := row.grade == grade && slices.ContainsFunc(row.sizesM, func(of float64) bool { return sameLength(of, sizeM) })
+		if same && (row.practice == p || !ok) {
+			ratedN, ok = row.ratedN, true
+		}
+		if same && row.practice == p {
+			break
 		}
 	}
-	return 0, false
+	return ratedN, ok
 }
 
 // StrongestChainRatedN is what a chain sling of one straight leg can't be rated

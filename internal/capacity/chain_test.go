@@ -71,8 +71,10 @@ func TestChainRated(t *testing.T) {
 		{0.010, "100", ByAngle, 8800 * poundN},
 		{0.010, "80", ByBand, 3.15 * tonneN},
 		{0.010, "100", ByBand, 4 * tonneN},
-		{3 * eighthM, "80", ByBand, 0}, // no inch sizes there
-		{0.0095, "80", ByAngle, 0},     // between two
+		{3 * eighthM, "80", ByBand, 7100 * poundN}, // inch sizes are in the other table
+		{0.018, "80", ByAngle, 10 * tonneN},        // and this one there
+		{0.008, "80", ByAngle, 4500 * poundN},      // in both
+		{0.0095, "80", ByAngle, 0},                 // between two
 		{0.010, "70", ByAngle, 0},
 		{0.010, "", ByAngle, 0},
 		{0.010, "80", "", 0},

@@ -12,7 +12,7 @@ import (
 
 func (w *work) gear() {
 	count := w.timesUsed()
-	part := w.partOf()
+	part, chain := w.partOf(), w.chainHeld()
 	for _, item := range w.plan.Gear {
 		base, in := item.Base(), part[item.Base().ID]
 		g := facts.Gear{
@@ -23,6 +23,7 @@ func (w *work) gear() {
 			Hitches:             w.hitchesOf(item),
 			ChainGrade:          chainGrade(item),
 			Mesh:                meshOf(item),
+			OfChain:             ofChain(item),
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
@@ -32,6 +33,7 @@ func (w *work) gear() {
 		g.TemperatureGiven, g.LowestC, g.HighestC = w.temperature()
 		w.sizes(&g, item)
 		w.own(&g, item)
+		againstChain(&g, item, chain[base.ID])
 		w.tag(&g, item)
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
@@ -121,6 +123,11 @@ func chainGrade(item gear.Item) string {
 		return "none"
 	}
 	return orNotGiven(s.Grade)
+}
+
+// ofChain reports whether an item is a sling of chain, or a bridle of such legs.
+func ofChain(item gear.Item) bool {
+	return slices.ContainsFunc(slingsUnder(item), func(s gear.Item) bool { return s.Base().Kind == gear.ChainSlingKind })
 }
 
 // meshOf tells whether mesh is coated; none for what is no mesh.

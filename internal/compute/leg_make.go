@@ -50,22 +50,6 @@ func (w *work) joinedLays(leg plan.Leg, f *facts.Leg) {
 	w.wait(f.Key, unknown, absent(*f, "lays_joined")...)
 }
 
-// steels counts the fittings of a leg of which the plan names the steel, and
-// tells whether these are of unlike series.
-func steels(leg plan.Leg) (named int, mixed bool) {
-	first := ""
-	for _, u := range hang.PartsOf(leg) {
-		steel := steelOf(u.Item)
-		if steel == "" {
-			continue
-		}
-		named++
-		mixed = mixed || first != "" && steel != first
-		first = steel
-	}
-	return named, mixed
-}
-
 // swivelInLine tells whether a swivel lets an ordinary rope in a leg unlay: one that
 // turns under load, beside a sling of one rope of six or eight strands.
 func swivelInLine(leg plan.Leg) string {
@@ -84,20 +68,6 @@ func swivelInLine(leg plan.Leg) string {
 		}
 	}
 	return state
-}
-
-func steelOf(item gear.Item) string {
-	switch x := item.(type) {
-	case *gear.Shackle:
-		return x.Steel
-	case *gear.Link:
-		return x.Steel
-	case *gear.Hook:
-		return x.Steel
-	case *gear.InLine:
-		return x.Steel
-	}
-	return ""
 }
 
 // band sets the flattest angle at which a leg of a bridle may hang where its

@@ -30,6 +30,9 @@ type Gear struct {
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
 	Mesh                 string      `json:"mesh" enum:"coated,bare,not_given,none" doc:"Whether the mesh of a mesh sling is coated; none for what is no mesh."`
+	OfChain              bool        `json:"of_chain" doc:"Whether it is a chain sling or a bridle whose legs are of chain."`
+	ChainHeld            string      `json:"chain_held" enum:"80,100,120,none" doc:"The highest grade of alloy chain that a link or a hook holds, as the grade of a chain sling; none for other gear and where it holds no such chain."`
+	SteelAgainstChain    string      `json:"steel_against_chain" enum:"as_good,weaker,not_given,no_chain" doc:"Whether the series that the plan names of a link or a hook is at least that of the chain it holds."`
 	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
 	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`

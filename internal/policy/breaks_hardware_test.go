@@ -6,6 +6,8 @@ func breaksHardware() []broken {
 	return append(breaksHardwareOfAttachments(), []broken{
 		{"hardware/round_pin", "", func(d *facts.Document) { d.Gear[4].PinKind = ptr("round") },
 			"K1 has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter", "#/gear/4", 0},
+		{"hardware/steel_under_chain", "", func(d *facts.Document) { d.Gear[4].SteelAgainstChain = "weaker" },
+			"K1 holds chain of grade 80 and is of a lower grade: take a fitting of the chain's own grade, or have the sling rated and tagged by its weakest part", "#/gear/4", 0},
 		{"hardware/steels_mixed", "", func(d *facts.Document) { d.Legs[0].SteelsMixed = true },
 			"the fittings of leg hook/1 are of different grades of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
 		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(220.0) },

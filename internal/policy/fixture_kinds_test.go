@@ -49,14 +49,17 @@ func kindsLevel(d *facts.Document) {
 func gearLevel(d *facts.Document) {
 	for i := range d.Gear {
 		d.Gear[i].ChainGrade, d.Gear[i].Mesh = "none", "none"
+		d.Gear[i].ChainHeld, d.Gear[i].SteelAgainstChain = "none", "no_chain"
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
+	d.Gear[4].ChainHeld, d.Gear[4].SteelAgainstChain = "80", "as_good"
 	for i := range 2 {
 		g := &d.Gear[i]
 		g.TagNamesChoker, g.ChokerRatio, g.TagNamesBasket, g.BasketRatio = true, ptr(0.75), true, ptr(2.0)
 	}
 	chain, inspection := d.Gear[0], *d.Gear[0].Inspection
 	chain.Record, chain.ID, chain.Kind, chain.ChainGrade, chain.Mesh = facts.Record{Key: "gear/C1", At: "#/gear/6"}, "C1", "chain_sling", "80", "none"
+	chain.OfChain, chain.ChainHeld, chain.SteelAgainstChain = true, "none", "no_chain"
 	chain.Inspection, chain.EyeKinds, chain.TagNamesMake = &inspection, nil, false
 	chain.Tag.Shows = []string{"maker", "serial", "size", "grade", "length", "rated_load", "choker_rated_load", "basket_rated_load", "hitch"}
 	chain.TemperatureGiven, chain.LowestC, chain.HighestC = true, ptr(-5.0), ptr(30.0)

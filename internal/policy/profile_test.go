@@ -175,7 +175,7 @@ func TestSettingsThatAreWrong(t *testing.T) {
 		{"grades of none", "rules: {tension/leg_slack: {grades: {far: note}}}", `own.yaml:6:38: rule tension/leg_slack has no grade "far"`},
 		{"lowered", "rules: {load/turns_over: {grades: {overturns: warning}}}", "own.yaml:6:36: rule load/turns_over can't be lowered"},
 		{"switched off", "rules: {load/turns_over: {off: x}}", "own.yaml:6:27: rule load/turns_over can't be switched off"},
-		{"a word the facts don't have", "rules: {tag/missing_or_incomplete: {params: {required: [makr]}}}", `policies/tag/missing_or_incomplete/rule.rego:71:48: "makr" of parameter required is none of`},
+		{"a word the facts don't have", "rules: {tag/missing_or_incomplete: {params: {required: [makr]}}}", `policies/tag/missing_or_incomplete/rule.rego:72:48: "makr" of parameter required is none of`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := loadWith(t, c.rules)

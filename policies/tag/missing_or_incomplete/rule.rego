@@ -13,6 +13,7 @@
 #   params:
 #     required: [maker, diameter, rated_load, hitch]
 #     required_of_bridles: [maker, diameter, rated_load, angle_from_horizontal, legs, rated_for]
+#     required_of_chain_bridles: [maker, size, grade, length, rated_load, angle_from_horizontal, legs, rated_for]
 #     required_of_chain: [maker, size, grade, length, rated_load, hitch]
 #     required_of_webbing: [maker, material, rated_load, hitch]
 #     required_of_round_slings: [maker, serial, material, rated_load, hitch]
@@ -104,13 +105,12 @@ finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	count(lacking) > 0
 }
 
-# The tag of a bridle of chain names a size where that of rope names a diameter.
 finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	some item in input.gear
 	item.kind == "bridle"
 	item.tag.state == "legible"
-	"size" in item.tag.shows
-	lacking := [field | some field in p.required_of_bridles; field != "diameter"; not field in item.tag.shows]
+	item.of_chain == true
+	lacking := [field | some field in p.required_of_chain_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }
 
@@ -118,7 +118,7 @@ finding contains {"key": item.key, "grade": "incomplete", "names": lacking} if {
 	some item in input.gear
 	item.kind == "bridle"
 	item.tag.state == "legible"
-	not "size" in item.tag.shows
+	item.of_chain == false
 	lacking := [field | some field in p.required_of_bridles; not field in item.tag.shows]
 	count(lacking) > 0
 }

@@ -28,9 +28,12 @@ test_breaks_incomplete_in_one_finding if {
 	}}
 }
 
-bridle(state, shows) := {
+bridle(state, shows) := made_of(false, state, shows)
+
+made_of(chain, state, shows) := {
 	"key": "gear/B1",
 	"kind": "bridle",
+	"of_chain": chain,
 	"uses": 1,
 	"tagged_with_bridle": false,
 	"tag": {"state": state, "shows": shows},
@@ -59,6 +62,7 @@ test_leg_under_the_tag_of_its_bridle if {
 other(kind, shows) := found({
 	"key": "gear/S1",
 	"kind": kind,
+	"of_chain": kind == "chain_sling",
 	"uses": 1,
 	"tagged_with_bridle": false,
 	"tag": {"state": "legible", "shows": shows},
@@ -98,18 +102,26 @@ test_breaks_round_sling_without_a_tag if without("round_sling", []) == missing
 
 test_breaks_mesh_without_a_tag if without("mesh_sling", []) == missing
 
-test_breaks_bridle_of_chain_without_a_tag if without("bridle", ["size"]) == missing
+test_breaks_bridle_of_chain_without_a_tag if found(made_of(true, "missing", [])) == {{"key": "gear/B1", "grade": "missing"}}
 
 test_breaks_bridle_of_rope_once if {
 	other("bridle", ["maker", "rated_load", "angle_from_horizontal", "rated_for"]) == incomplete(["diameter", "legs"])
 }
 
-test_meets_bridle_of_chain if {
-	found(bridle("legible", ["maker", "size", "rated_load", "angle_from_horizontal", "legs", "rated_for"])) == set()
+of_chain := ["maker", "size", "grade", "length", "rated_load", "angle_from_horizontal", "legs", "rated_for"]
+
+test_meets_bridle_of_chain if found(made_of(true, "legible", of_chain)) == set()
+
+test_breaks_bridle_of_chain_under_a_tag_for_rope if {
+	found(made_of(true, "legible", ["maker", "diameter", "rated_load", "angle_from_horizontal", "legs", "rated_for"])) == {{"key": "gear/B1", "grade": "incomplete", "names": ["size", "grade", "length"]}}
 }
 
-test_breaks_bridle_of_chain if {
-	found(bridle("legible", ["maker", "size", "rated_load", "angle_from_horizontal", "legs"])) == {{"key": "gear/B1", "grade": "incomplete", "names": ["rated_for"]}}
+test_breaks_bridle_of_chain_without_one if {
+	found(made_of(true, "legible", ["maker", "size", "length", "rated_load", "angle_from_horizontal", "legs", "rated_for"])) == {{"key": "gear/B1", "grade": "incomplete", "names": ["grade"]}}
+}
+
+test_breaks_bridle_of_rope_under_a_tag_for_chain if {
+	found(bridle("legible", of_chain)) == {{"key": "gear/B1", "grade": "incomplete", "names": ["diameter"]}}
 }
 
 test_meets_complete if found(sling("legible", all)) == set()
