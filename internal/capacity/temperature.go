@@ -9,11 +9,13 @@ import (
 // Thermal is what of a sling or a fitting bears on how hot and how cold it may
 // get. What is not known is empty, and counts as what stands the least.
 type Thermal struct {
-	Kind    Kind
-	Core    string   // of wire rope: "fiber" or "iwrc"
-	Sleeves []string // of the ends of wire rope: "aluminum", "steel", "none" or "socket"
-	Grade   string   // of chain: "80" or "100"
-	Coating string   // of mesh: "coated" or "none"
+	Kind     Kind
+	Core     string   // of wire rope: "fiber" or "iwrc"
+	Sleeves  []string // of the ends of wire rope: "aluminum", "steel", "none" or "socket"
+	Grade    string   // of chain: "80" or "100"
+	Material string   // of webbing and round slings: "polyester", "nylon", "polypropylene", "hmpe" or "aramid"
+	Coating  string   // of mesh: "coated" or "none"
+	Steel    string   // of fittings: "grade_8", "grade_10" or "other"
 }
 
 // coldestC is absolute zero: what is colder is no temperature.
@@ -24,7 +26,7 @@ const temperatureSlackC = 1e-6
 
 // TemperatureFactor is the part of a rating that is left where the gear gets as
 // cold and as hot as given, in degrees Celsius, by ASME B30.9, B30.26 and 29 CFR
-// or by EN 13414-1, trade tables for chain; the table has the basis of each row.
+// or by EN 13414-1, EN 1492 and EN 13889, trade tables for chain; the table has the basis of each row.
 // Where two sources tell of the same, both have to be met. It is while the gear
 // is at that temperature: what heat leaves behind is for its inspection. ok is
 // false, and the factor 0, beyond the limits, where only the maker can say what
@@ -67,8 +69,12 @@ func (t Thermal) features() []thermalFeature {
 		return features
 	case Chain:
 		return []thermalFeature{{Chain, "grade", t.Grade}}
+	case Web, Round:
+		return []thermalFeature{{t.Kind, "material", t.Material}}
 	case Mesh:
 		return []thermalFeature{{Mesh, "coating", t.Coating}}
+	case Hardware:
+		return []thermalFeature{{Hardware, "steel", t.Steel}}
 	}
 	return []thermalFeature{{t.Kind, "any", "any"}}
 }

@@ -24,6 +24,8 @@ func (w *work) gear() {
 			ChainGrade:          chainGrade(item),
 			Mesh:                meshOf(item),
 			OfChain:             ofChain(item),
+			Fabric:              fabricOf(item),
+			Steel:               seriesOf(item),
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
@@ -32,6 +34,7 @@ func (w *work) gear() {
 		}
 		g.TemperatureGiven, g.LowestC, g.HighestC = w.temperature()
 		w.sizes(&g, item)
+		g.GrommetCore, g.GrommetSleeve = ofGrommet(item)
 		w.own(&g, item)
 		againstChain(&g, item, chain[base.ID])
 		w.tag(&g, item)
@@ -114,29 +117,6 @@ func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
 			w.wait(g.Key, []facts.Input{input(x.Pointer, of.field, x.ID+"'s "+of.label)}, "outside_range_m")
 		}
 	}
-}
-
-// chainGrade is the grade of a chain; none for what is no chain.
-func chainGrade(item gear.Item) string {
-	s, ok := item.(*gear.TagRatedSling)
-	if !ok || s.Kind != gear.ChainSlingKind {
-		return "none"
-	}
-	return orNotGiven(s.Grade)
-}
-
-// ofChain reports whether an item is a sling of chain, or a bridle of such legs.
-func ofChain(item gear.Item) bool {
-	return slices.ContainsFunc(slingsUnder(item), func(s gear.Item) bool { return s.Base().Kind == gear.ChainSlingKind })
-}
-
-// meshOf tells whether mesh is coated; none for what is no mesh.
-func meshOf(item gear.Item) string {
-	s, ok := item.(*gear.TagRatedSling)
-	if !ok || s.Kind != gear.MeshSlingKind {
-		return "none"
-	}
-	return orNotGiven(s.Coating)
 }
 
 // seenOn is what the plan says is seen on a sling.

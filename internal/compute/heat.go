@@ -69,11 +69,21 @@ func thermalOf(item gear.Item) (capacity.Thermal, bool) {
 	case *gear.Grommet:
 		return capacity.Thermal{Kind: capacity.Grommet, Core: string(x.Core), Sleeves: []string{softestSleeve(x.Sleeve)}}, true
 	case *gear.TagRatedSling:
-		return capacity.Thermal{Kind: capacity.Kind(x.Kind), Grade: x.Grade, Coating: coatingOf(x)}, true
+		return capacity.Thermal{Kind: capacity.Kind(x.Kind), Grade: x.Grade, Material: x.Material, Coating: coatingOf(x)}, true
 	case *gear.Shackle, *gear.Link, *gear.Hook, *gear.InLine:
-		return capacity.Thermal{Kind: capacity.Hardware}, true
+		return capacity.Thermal{Kind: capacity.Hardware, Steel: thermalSteel(item)}, true
 	}
 	return capacity.Thermal{}, false
+}
+
+// thermalSteel is how the series of a fitting counts; empty where the plan does not
+// say.
+func thermalSteel(item gear.Item) string {
+	switch steel := steelOf(item); steel {
+	case "", "grade_8", "grade_10":
+		return steel
+	}
+	return "other"
 }
 
 // coatingOf is how the coating of mesh counts; empty where the plan does not say.

@@ -30,6 +30,10 @@ type Gear struct {
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
 	Mesh                 string      `json:"mesh" enum:"coated,bare,not_given,none" doc:"Whether the mesh of a mesh sling is coated; none for what is no mesh."`
+	Fabric               string      `json:"fabric" enum:"polyester,nylon,polypropylene,hmpe,aramid,not_given,none" doc:"What webbing, or what bears in a round sling, is made of; none for other gear."`
+	GrommetCore          string      `json:"grommet_core" enum:"fiber,iwrc,not_given,none" doc:"The core of a grommet's rope; none for other gear."`
+	GrommetSleeve        string      `json:"grommet_sleeve" enum:"steel,aluminum,not_given,none" doc:"The metal of a grommet's sleeve; none where it has none, and for other gear."`
+	Steel                string      `json:"steel" enum:"carbon,alloy,grade_8,grade_10,grade_12,not_given,none" doc:"The series that the plan names of a shackle, link, hook or fitting in line; none for other gear."`
 	OfChain              bool        `json:"of_chain" doc:"Whether it is a chain sling or a bridle whose legs are of chain."`
 	ChainHeld            string      `json:"chain_held" enum:"80,100,120,none" doc:"The highest grade of alloy chain that a link or a hook holds, as the grade of a chain sling; none for other gear and where it holds no such chain."`
 	SteelAgainstChain    string      `json:"steel_against_chain" enum:"as_good,weaker,not_given,no_chain" doc:"Whether the series that the plan names of a link or a hook is at least that of the chain it holds."`

@@ -12,6 +12,10 @@ func breaksHardware() []broken {
 			"the fittings of leg hook/1 are of different grades of steel: the weakest decides, and spares are mixed up easily", "#/leg/0", 0},
 		{"hardware/temperature", "hot", func(d *facts.Document) { d.Gear[4].HighestC = ptr(220.0) },
 			"K1 gets as hot as <highest_c 220>; above <hot_c 204> its maker has to say what it may carry", "#/gear/4", 220},
+		{"hardware/temperature", "graded_hot", func(d *facts.Document) { d.Gear[4].Steel, d.Gear[4].HighestC = "grade_8", ptr(600.0) },
+			"K1 gets as hot as <highest_c 600>; above <graded_hot_c 538> its maker has to say what it may carry", "#/gear/4", 600},
+		{"hardware/temperature", "graded_cold", func(d *facts.Document) { d.Gear[4].Steel, d.Gear[4].LowestC = "grade_10", ptr(-45.0) },
+			"K1 gets as cold as <lowest_c -45>; below <graded_cold_c -40> its maker has to say what it may carry", "#/gear/4", -45},
 		{"hardware/temperature", "cold", func(d *facts.Document) { d.Gear[4].LowestC = ptr(-45.0) },
 			"K1 gets as cold as <lowest_c -45>; below <cold_c -40> its maker has to say what it may carry", "#/gear/4", -45},
 	}...)

@@ -49,8 +49,16 @@ func breaksSling() []broken {
 			"C1 gets as hot as <highest_c 210>; beyond <rope_most_c 204> its maker has to say what it may still carry", "#/gear/6", 210},
 		{"sling/temperature_beyond_rating", "chain_hot", ofKind("chain_sling", -5, 600),
 			"C1 gets as hot as <highest_c 600>; beyond <chain_most_c 538> its maker has to say what it may still carry", "#/gear/6", 600},
-		{"sling/temperature_beyond_rating", "fabric_hot", ofKind("web_sling", -5, 90),
+		{"sling/temperature_beyond_rating", "fabric_hot", ofMake("web_sling", 90, func(g *facts.Gear) { g.Fabric = "nylon" }),
 			"C1 gets as hot as <highest_c 90>; webbing and round slings are used up to <fabric_most_c 82>: take chain or wire rope there", "#/gear/6", 90},
+		{"sling/temperature_beyond_rating", "polypropylene_hot", ofMake("web_sling", 95, func(g *facts.Gear) { g.Fabric = "polypropylene" }),
+			"C1, which is or may be of polypropylene, gets as hot as <highest_c 95>; polypropylene is used up to <polypropylene_most_c 90>: take chain or wire rope there", "#/gear/6", 95},
+		{"sling/temperature_beyond_rating", "hmpe_hot", ofMake("round_sling", 70, func(g *facts.Gear) { g.Fabric = "hmpe" }),
+			"C1, which is or may be of high-modulus polyethylene, gets as hot as <highest_c 70>; such yarns are used up to <hmpe_most_c 60>", "#/gear/6", 70},
+		{"sling/temperature_beyond_rating", "grommet_core", ofMake("grommet", 90, func(g *facts.Gear) { g.GrommetCore = "not_given" }),
+			"C1, whose core is or may be of fiber, gets as hot as <highest_c 90>; with a fiber core <core_most_c 82> is the most", "#/gear/6", 90},
+		{"sling/temperature_beyond_rating", "grommet_sleeve", ofMake("grommet", 160, func(g *facts.Gear) { g.GrommetSleeve = "aluminum" }),
+			"C1, whose sleeve is or may be of aluminum, gets as hot as <highest_c 160>; with an aluminum sleeve <sleeve_most_c 150> is the most", "#/gear/6", 160},
 		{"sling/temperature_beyond_rating", "mesh_hot", ofMesh("not_given", -5, 100),
 			"C1, whose mesh is or may be coated, gets as hot as <highest_c 100>; with a coating <mesh_most_c 93> is the most", "#/gear/6", 100},
 		{"sling/temperature_beyond_rating", "bare_hot", ofMesh("bare", -5, 300),
@@ -69,6 +77,13 @@ func breaksSling() []broken {
 }
 
 // ofKind makes a sling of another kind of the chain, as cold and as hot as given.
+func ofMake(kind string, highestC float64, make func(*facts.Gear)) func(*facts.Document) {
+	return func(d *facts.Document) {
+		ofKind(kind, -5, highestC)(d)
+		make(&d.Gear[chainSling])
+	}
+}
+
 func ofMesh(mesh string, lowestC, highestC float64) func(*facts.Document) {
 	return func(d *facts.Document) {
 		ofKind("mesh_sling", lowestC, highestC)(d)

@@ -50,9 +50,10 @@ func gearLevel(d *facts.Document) {
 	for i := range d.Gear {
 		d.Gear[i].ChainGrade, d.Gear[i].Mesh = "none", "none"
 		d.Gear[i].ChainHeld, d.Gear[i].SteelAgainstChain = "none", "no_chain"
+		d.Gear[i].Fabric, d.Gear[i].GrommetCore, d.Gear[i].GrommetSleeve, d.Gear[i].Steel = "none", "none", "none", "none"
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
-	d.Gear[4].ChainHeld, d.Gear[4].SteelAgainstChain = "80", "as_good"
+	d.Gear[4].Steel, d.Gear[4].ChainHeld, d.Gear[4].SteelAgainstChain = "alloy", "80", "as_good"
 	for i := range 2 {
 		g := &d.Gear[i]
 		g.TagNamesChoker, g.ChokerRatio, g.TagNamesBasket, g.BasketRatio = true, ptr(0.75), true, ptr(2.0)
