@@ -32,8 +32,9 @@ OLD and NEW are files, folders, or of a git repository REVISION:PATH or REVISION
 the path from the top of the repository. With a revision alone on one side, the path
 of the other side is taken; with two, the PATHs, or else all plans.
 
-Exit codes: 0 compared; 1 something of severity --fail-on or worse is new or worse, or
-a new plan is not valid; 2 wrong usage; 3 something could not be compared; 4 there was
+Exit codes: 0 compared; 1 something of severity --fail-on or worse is new or worse, a
+rule that could find such a thing can't judge any more what it judged before or is
+switched off, or a new plan is not valid; 2 wrong usage; 3 something could not be compared; 4 there was
 no plan.`,
 		Example: `  liftlint compare examples/filter-vessel.lift.yaml examples/filter-vessel-reviewed.lift.yaml
   liftlint compare origin/main plans

@@ -123,7 +123,7 @@ func TestNothingIsGood(t *testing.T) {
 		if got := c.Plans[0].Findings[0].Change; got != want {
 			t.Errorf("%s is told as %s", want, got)
 		}
-		if failed := c.Exit == 1; failed != (want == "not_judged") {
+		if failed := c.Exit == 1; failed != (want != "gone") {
 			t.Errorf("%s: exit code %d", want, c.Exit)
 		}
 	}
@@ -141,10 +141,10 @@ func TestNothingIsGood(t *testing.T) {
 	if c := compared(); c.Exit != 4 {
 		t.Errorf("no plan: %+v", c)
 	}
-	met := handMade()
-	met.Result.Checked[0].Met = []string{"k"}
-	if p := compared(compare.Pair{Old: met, New: waits}).Plans[0]; len(p.Unjudged) != 1 {
-		t.Errorf("met before: %+v", p)
+	none := handMade()
+	none.Result.Checked = nil
+	if c := compared(compare.Pair{Old: none, New: none}); c.Exit != 3 || len(c.Failures) != 2 {
+		t.Errorf("plans that no rule was put to: %+v", c)
 	}
 }
 

@@ -24,7 +24,7 @@ func byLike(r *lint.Result, n names) map[like]finding.Finding {
 	}
 	seen := map[like]int{}
 	for i, subject := range report.Identities(r) {
-		k := like{rule: r.Findings[i].Rule, subject: n.of(subject)}
+		k := like{rule: n.rule(r.Findings[i].Rule), subject: n.of(subject)}
 		seen[k]++
 		list[like{k.rule, k.subject, seen[k]}] = r.Findings[i]
 	}
@@ -53,7 +53,8 @@ func findings(a, b Side, an, bn names) []Finding {
 	account := accountOf(b.Result, bn)
 	for k, f := range was {
 		if _, ok := is[k]; !ok {
-			list = append(list, Finding{Change: account.wentHow(f, k.subject), Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a.Name)})
+			change, why := account.wentHow(k)
+			list = append(list, Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a.Name), Why: why})
 		}
 	}
 	slices.SortFunc(list, order)

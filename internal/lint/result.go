@@ -60,10 +60,13 @@ type Result struct {
 type Checked struct {
 	Rule         string
 	Title        string
-	Met          []string // keys of the subjects
+	Worst        finding.Severity // that it can find at this stage
+	Met          []string         // keys of the subjects
 	Broken       []string
 	NotJudged    []Unjudged
 	DoesNotApply string // why, where the rule has no subjects
+	NotAsked     bool   // it is switched off, or not asked at this stage
+	FormerIDs    []string
 }
 
 // Unjudged is a subject that could not be judged, and why.
