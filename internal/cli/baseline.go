@@ -36,7 +36,8 @@ figure, for check --baseline. What is waived is left out, and so is what nobody
 may accept: check goes on telling of that.
 
 A baseline that is there already only shrinks: what no longer occurs is taken out,
-and what got better is kept as it is now. --grow takes in what is new or worse too.
+and what got better is kept as it is now. What a rule can't judge any more stays in,
+for as long as that can't be told. --grow takes in what is new or worse too.
 Nothing is written unless every plan could be judged.`,
 		Example: `  liftlint baseline plans --write known.json
   liftlint check --baseline known.json plans`,
@@ -147,6 +148,9 @@ func (k *baseline) put(m triage.Merged) error {
 		n += len(p.Findings)
 	}
 	said := fmt.Sprintf("written  %s: %s known, %d taken out", visible(k.write), report.Plural(n, "finding"), m.Dropped)
+	if m.Kept > 0 {
+		said += fmt.Sprintf("; of %s it can't be told whether they are still there, and they stay in", report.Plural(m.Kept, "finding"))
+	}
 	if m.LeftOut > 0 {
 		said += fmt.Sprintf("; %s new or worse, not taken in (--grow does)", report.Plural(m.LeftOut, "finding"))
 	}

@@ -42,11 +42,18 @@ func (g group) head() string {
 // lines tell where each finding stands, how it was, and of what.
 func (g group) lines() []string {
 	var lines, keys []string
+	why := g.why()
 	for _, f := range g {
 		lines = append(lines, f.lines()...)
+		if why == "" && len(f.Why) > 0 {
+			lines = append(lines, "why: "+strings.Join(f.Why, "; "))
+		}
 		if !slices.Contains(keys, f.Key) {
 			keys = append(keys, f.Key)
 		}
+	}
+	if why != "" {
+		lines = append(lines, "why: "+why)
 	}
 	rule := "rule " + g[0].Rule
 	if grade := latest(g[0]).Grade; grade != "" {
@@ -63,10 +70,17 @@ func (f Finding) lines() []string {
 	if f.Old != nil {
 		lines = append(lines, "before, "+f.Old.Severity+", "+f.Old.place()+": "+report.Sentence(f.Old.Message))
 	}
-	if len(f.Why) > 0 {
-		lines = append(lines, "why: "+strings.Join(f.Why, "; "))
-	}
 	return lines
+}
+
+// why is what holds of all findings; empty where each has its own.
+func (g group) why() string {
+	for _, f := range g[1:] {
+		if !slices.Equal(f.Why, g[0].Why) {
+			return ""
+		}
+	}
+	return strings.Join(g[0].Why, "; ")
 }
 
 func (r *FindingRevision) place() string {
