@@ -39,7 +39,7 @@ func newCheck(e Environment) *cobra.Command {
 		Short: "Check lift plans: files, folders, or - for standard input",
 		Long: `Check reads lift plans and reports what rules find in them. A folder is searched
 for files named *.lift.yaml (or .lift.yml), without its folders whose name begins
-with a dot and without following links; without a PATH the current folder is.
+with a dot and without following links in it; without a PATH the current folder is.
 
 With --since and --staged only plans are checked that a change concerns: those that
 differ, and those of which a rule, a configuration or a register does. Where that is
