@@ -140,7 +140,7 @@ func (k *baseline) put(m triage.Merged) error {
 		}
 		return nil
 	}
-	if err := replaceFile(k.write, text); err != nil {
+	if err := replaceFile(k.write, text, 0o644); err != nil {
 		return exit{Unchecked, err}
 	}
 	n := 0
@@ -158,24 +158,6 @@ func (k *baseline) put(m triage.Merged) error {
 		return exit{Unchecked, err}
 	}
 	return nil
-}
-
-// replaceFile writes a file whole or not at all.
-func replaceFile(path string, text []byte) (err error) {
-	f, err := os.CreateTemp(filepath.Dir(path), ".liftlint-*")
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			err = errors.Join(err, os.Remove(f.Name()))
-		}
-	}()
-	_, err = f.Write(text)
-	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
-		return err
-	}
-	return os.Rename(f.Name(), path)
 }
 
 // mostBaseline is how many bytes of a baseline are read: some 40 000 findings.
