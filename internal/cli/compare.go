@@ -58,13 +58,13 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 	if err != nil {
 		return err
 	}
-	was, failures, err := k.judge(ctx, a)
-	if err != nil {
-		return err
-	}
 	is, more, err := k.judge(ctx, b)
 	if err != nil {
-		return err
+		return b.failed(err)
+	}
+	was, failures, err := k.judge(ctx, a)
+	if err != nil { // the new side went well, so that it is not for how the command is called
+		return exit{Unchecked, a.failed(err)}
 	}
 	alone := a.alone && b.alone
 	c := compare.Of(old, new, compare.Pairs(was, is, alone), append(failures, more...), failOn)

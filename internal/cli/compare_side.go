@@ -108,6 +108,16 @@ func (s *side) take(other *side, paths []string) error {
 	return nil
 }
 
+// failed says of which revision something is wrong: its files are named as from the
+// current folder.
+func (s *side) failed(err error) error {
+	var x exit
+	if s.rev == "" || !errors.As(err, &x) {
+		return err
+	}
+	return exit{x.code, fmt.Errorf("revision %s can't be judged: %w", s.rev, err)}
+}
+
 // label is what a file is called in the report.
 func (s *side) label(path string) string {
 	path = filepath.ToSlash(filepath.Clean(path))
