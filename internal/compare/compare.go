@@ -55,7 +55,7 @@ func of(p Pair) Plan {
 		plan.Status = "not_judged"
 	}
 	an, bn := namesOf(a.Result, b.Result)
-	x, y := read(a.Name, a.Text), read(b.Name, b.Text)
+	x, y := read(a), read(b)
 	if p.Old == nil {
 		plan.Findings = findings(a, b, an, bn)
 		return plan

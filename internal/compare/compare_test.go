@@ -31,7 +31,11 @@ func TestNoChange(t *testing.T) {
 			}
 		}
 	}
+	waivers := []string{"  - {rule: angle/leg_too_flat, subject: leg/hook/1, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n", "  - {rule: angle/leg_too_flat, subject: leg/hook/2, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n"}
 	text := example(t, "filter-vessel")
+	if c := compared(compare.Pair{Old: side(t, text+"waivers:\n"+waivers[0]+waivers[1]), New: side(t, text+"waivers:\n"+waivers[1]+waivers[0])}); c.Same != 1 {
+		t.Errorf("waivers turned: %+v", c.Plans)
+	}
 	other := edited(t, text, "mass: 11.4 t\n", "mass: '11400 kg'\n", "throat: 100 mm", "throat: 10 cm")
 	if c := compared(compare.Pair{Old: side(t, text), New: side(t, other)}); c.Same != 1 {
 		t.Errorf("units: %+v", c.Plans)

@@ -3,7 +3,9 @@ package compare
 import (
 	"cmp"
 	"math"
+	"path"
 	"slices"
+	"strings"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
@@ -44,9 +46,9 @@ func findings(a, b Side, an, bn names) []Finding {
 		if change == "" {
 			continue
 		}
-		entry := Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, New: revision(f, b.Name)}
+		entry := Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, New: revision(f, b)}
 		if ok {
-			entry.Old = revision(old, a.Name)
+			entry.Old = revision(old, a)
 		}
 		list = append(list, entry)
 	}
@@ -54,7 +56,7 @@ func findings(a, b Side, an, bn names) []Finding {
 	for k, f := range was {
 		if _, ok := is[k]; !ok {
 			change, why := account.wentHow(k)
-			list = append(list, Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a.Name), Why: why})
+			list = append(list, Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a), Why: why})
 		}
 	}
 	slices.SortFunc(list, order)
@@ -111,8 +113,17 @@ func limitDiffers(a, b finding.Finding) bool {
 	return differs(a.Limit.Value, b.Limit.Value)
 }
 
-func revision(f finding.Finding, file string) *FindingRevision {
-	r := &FindingRevision{Severity: string(f.Severity), Grade: f.Grade, Message: f.Message, File: file, Line: f.Place.Range.From.Line, SetAside: f.Aside != nil}
+// fileOf names the file that a finding stands in, which may be a register or a
+// baseline of the same revision.
+func (s Side) fileOf(f finding.Finding) string {
+	if f.Place.File == "" || f.Place.File == s.Result.File {
+		return s.Name
+	}
+	return strings.TrimSuffix(s.Name, path.Clean(s.Result.File)) + f.Place.File
+}
+
+func revision(f finding.Finding, s Side) *FindingRevision {
+	r := &FindingRevision{Severity: string(f.Severity), Grade: f.Grade, Message: f.Message, File: s.fileOf(f), Line: f.Place.Range.From.Line, SetAside: f.Aside != nil}
 	for _, x := range []struct {
 		figure *finding.Figure
 		into   **float64

@@ -82,6 +82,15 @@ func Unreadable(name string, err error) *Result {
 	return r
 }
 
+// Gear is the plan's list of gear with what a register says of it in place; nil where
+// the plan could not be read that far.
+func (r *Result) Gear() *yamldoc.Node {
+	if r.onFile == nil || r.onFile.Doc == nil {
+		return nil
+	}
+	return r.onFile.Doc.Root().Get("gear")
+}
+
 // Line returns a line of the file, for excerpts.
 func (r *Result) Line(n int) string {
 	if r.doc != nil {
