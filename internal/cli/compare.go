@@ -67,6 +67,14 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 		return exit{Unchecked, a.failed(err)}
 	}
 	alone := a.alone && b.alone
+	for _, name := range append(a.lost, b.lost...) { // what there is of them would look added or gone
+		delete(was, name)
+		delete(is, name)
+		if alone {
+			clear(was)
+			clear(is)
+		}
+	}
 	c := compare.Of(old, new, compare.Pairs(was, is, alone), append(failures, more...), failOn)
 	if err := k.write(c); err != nil {
 		return exit{Unchecked, err}
@@ -142,11 +150,12 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 	results, failed := judgeAll(ctx, each, inputs)
 	var failures []string
 	for i, r := range results {
+		name := s.nameOf(inputs[i].path, paths)
 		if failed[i] != nil {
 			failures = append(failures, failed[i].Error())
+			s.lost = append(s.lost, name)
 			continue
 		}
-		name := s.nameOf(inputs[i].path, paths)
 		sides[name] = &compare.Side{Name: s.label(inputs[i].path), Result: r, Text: texts[i]}
 	}
 	return sides, failures, nil

@@ -20,6 +20,7 @@ type side struct {
 	alone bool     // a single file
 	given bool     // the argument names a path
 	both  bool     // both arguments do, and plans go by where they stand below those
+	lost  []string // names of plans whose check has failed
 }
 
 // sides finds out what two arguments name.
