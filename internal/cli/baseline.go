@@ -36,7 +36,8 @@ figure, for check --baseline. What is waived is left out, and so is what nobody
 may accept: check goes on telling of that.
 
 A baseline that is there already only shrinks: what no longer occurs is taken out,
-and what got better is kept as it is now. --grow takes in what is new or worse too.
+and what got better is kept as it is now. What a rule can't judge any more stays in,
+for as long as that can't be told. --grow takes in what is new or worse too.
 Nothing is written unless every plan could be judged.`,
 		Example: `  liftlint baseline plans --write known.json
   liftlint check --baseline known.json plans`,
@@ -139,7 +140,7 @@ func (k *baseline) put(m triage.Merged) error {
 		}
 		return nil
 	}
-	if err := replaceFile(k.write, text); err != nil {
+	if err := replaceFile(k.write, text, 0o644); err != nil {
 		return exit{Unchecked, err}
 	}
 	n := 0
@@ -147,6 +148,9 @@ func (k *baseline) put(m triage.Merged) error {
 		n += len(p.Findings)
 	}
 	said := fmt.Sprintf("written  %s: %s known, %d taken out", visible(k.write), report.Plural(n, "finding"), m.Dropped)
+	if m.Kept > 0 {
+		said += fmt.Sprintf("; of %s it can't be told whether they are still there, and they stay in", report.Plural(m.Kept, "finding"))
+	}
 	if m.LeftOut > 0 {
 		said += fmt.Sprintf("; %s new or worse, not taken in (--grow does)", report.Plural(m.LeftOut, "finding"))
 	}
@@ -154,24 +158,6 @@ func (k *baseline) put(m triage.Merged) error {
 		return exit{Unchecked, err}
 	}
 	return nil
-}
-
-// replaceFile writes a file whole or not at all.
-func replaceFile(path string, text []byte) (err error) {
-	f, err := os.CreateTemp(filepath.Dir(path), ".liftlint-*")
-	if err != nil {
-		return err
-	}
-	defer func() {
-		if err != nil {
-			err = errors.Join(err, os.Remove(f.Name()))
-		}
-	}()
-	_, err = f.Write(text)
-	if err = errors.Join(err, f.Chmod(0o644), f.Close()); err != nil {
-		return err
-	}
-	return os.Rename(f.Name(), path)
 }
 
 // mostBaseline is how many bytes of a baseline are read: some 40 000 findings.

@@ -3,7 +3,10 @@ package cli
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
+	"io/fs"
+	"os"
 	"path/filepath"
 	"runtime"
 	"runtime/debug"
@@ -18,6 +21,7 @@ import (
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
 	"liftlint/internal/report"
+	"liftlint/internal/triage"
 )
 
 // bulk is the number of plans from which remedies are no longer computed.
@@ -39,7 +43,7 @@ func newCheck(e Environment) *cobra.Command {
 		Short: "Check lift plans: files, folders, or - for standard input",
 		Long: `Check reads lift plans and reports what rules find in them. A folder is searched
 for files named *.lift.yaml (or .lift.yml), without its folders whose name begins
-with a dot and without following links; without a PATH the current folder is.
+with a dot and without following links in it; without a PATH the current folder is.
 
 With --since and --staged only plans are checked that a change concerns: those that
 differ, and those of which a rule, a configuration or a register does. Where that is
@@ -105,7 +109,14 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 		// makes it a quarter faster.
 		debug.SetGCPercent(400)
 	}
-	each, err := k.linters(inputs, len(inputs) < bulk, k.known)
+	told := map[string]bool{}
+	each, err := k.linters(inputs, len(inputs) < bulk, func(c config.Config, o *lint.Options) error {
+		if err := k.known(c, o); err != nil || o.Baseline == nil || told[o.Baseline.File] {
+			return err
+		}
+		told[o.Baseline.File] = true
+		return k.tellGone(o.Baseline)
+	})
 	if err != nil {
 		return judged{}, err
 	}
@@ -175,6 +186,21 @@ func (k *check) known(c config.Config, o *lint.Options) error {
 	o.Named = paths.Relative
 	o.Baseline, err = readBaseline(path)
 	return err
+}
+
+// tellGone names the plans that a baseline has and that are not there any more: no
+// plan's report would tell of them.
+func (k *check) tellGone(b *triage.Baseline) error {
+	paths, err := k.planPaths()
+	if err != nil {
+		return err
+	}
+	for _, p := range b.Plans {
+		if _, err := os.Lstat(filepath.Join(paths.Root, filepath.FromSlash(p.File))); errors.Is(err, fs.ErrNotExist) {
+			fmt.Fprintf(k.env.Stderr, "liftlint: %s has %s of %s, which is not there any more: write the baseline anew\n", visible(b.File), report.Plural(len(p.Findings), "finding"), visible(p.File))
+		}
+	}
+	return nil
 }
 
 // planPaths are what a baseline names plans by: in a snapshot, by where they stand

@@ -2,7 +2,6 @@ package cli
 
 import (
 	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -67,26 +66,6 @@ func TestAction(t *testing.T) {
 		if in.Description == "" || in.Default == nil || !used[name] {
 			t.Errorf("input %s: %+v", name, in)
 		}
-	}
-}
-
-// TestActionBuilds runs its step that builds the program.
-func TestActionBuilds(t *testing.T) {
-	var a action
-	readYAML(t, "action.yml", &a)
-	here, err := filepath.Abs("../..")
-	if err != nil {
-		t.Fatal(err)
-	}
-	temp := t.TempDir()
-	c := exec.Command("bash", "-eo", "pipefail", "-c", a.Runs.Steps[1].Run)
-	c.Dir = temp
-	c.Env = append(os.Environ(), "GITHUB_ACTION_PATH="+here, "RUNNER_TEMP="+temp)
-	if out, err := c.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
-	if out, err := exec.Command(filepath.Join(temp, "liftlint"), "--version").CombinedOutput(); err != nil {
-		t.Errorf("%v\n%s", err, out)
 	}
 }
 

@@ -32,8 +32,9 @@ OLD and NEW are files, folders, or of a git repository REVISION:PATH or REVISION
 the path from the top of the repository. With a revision alone on one side, the path
 of the other side is taken; with two, the PATHs, or else all plans.
 
-Exit codes: 0 compared; 1 something of severity --fail-on or worse is new or worse, or
-a new plan is not valid; 2 wrong usage; 3 something could not be compared; 4 there was
+Exit codes: 0 compared; 1 something of severity --fail-on or worse is new or worse, a
+rule that could find such a thing can't judge any more what it judged before or is
+switched off, or a new plan is not valid; 2 wrong usage; 3 something could not be compared; 4 there was
 no plan.`,
 		Example: `  liftlint compare examples/filter-vessel.lift.yaml examples/filter-vessel-reviewed.lift.yaml
   liftlint compare origin/main plans
@@ -57,15 +58,23 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 	if err != nil {
 		return err
 	}
-	was, failures, err := k.judge(ctx, a)
-	if err != nil {
-		return err
-	}
 	is, more, err := k.judge(ctx, b)
 	if err != nil {
-		return err
+		return b.failed(err)
+	}
+	was, failures, err := k.judge(ctx, a)
+	if err != nil { // the new side went well, so that it is not for how the command is called
+		return exit{Unchecked, a.failed(err)}
 	}
 	alone := a.alone && b.alone
+	for _, name := range append(a.lost, b.lost...) { // what there is of them would look added or gone
+		delete(was, name)
+		delete(is, name)
+		if alone {
+			clear(was)
+			clear(is)
+		}
+	}
 	c := compare.Of(old, new, compare.Pairs(was, is, alone), append(failures, more...), failOn)
 	if err := k.write(c); err != nil {
 		return exit{Unchecked, err}
@@ -141,11 +150,12 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 	results, failed := judgeAll(ctx, each, inputs)
 	var failures []string
 	for i, r := range results {
+		name := s.nameOf(inputs[i].path, paths)
 		if failed[i] != nil {
 			failures = append(failures, failed[i].Error())
+			s.lost = append(s.lost, name)
 			continue
 		}
-		name := s.nameOf(inputs[i].path, paths)
 		sides[name] = &compare.Side{Name: s.label(inputs[i].path), Result: r, Text: texts[i]}
 	}
 	return sides, failures, nil

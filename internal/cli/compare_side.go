@@ -20,6 +20,7 @@ type side struct {
 	alone bool     // a single file
 	given bool     // the argument names a path
 	both  bool     // both arguments do, and plans go by where they stand below those
+	lost  []string // names of plans whose check has failed
 }
 
 // sides finds out what two arguments name.
@@ -40,11 +41,13 @@ func (k *compareCommand) sides(ctx context.Context, old, new string, paths []str
 		}
 	}
 	a.both, b.both = a.given && b.given, a.given && b.given
-	if !a.given {
-		a.take(b, paths)
-	}
-	if !b.given {
-		b.take(a, paths)
+	for _, s := range []struct{ side, other *side }{{a, b}, {b, a}} {
+		if s.side.given {
+			continue
+		}
+		if err := s.side.take(s.other, paths); err != nil {
+			return nil, nil, err
+		}
 	}
 	return a, b, nil
 }
@@ -67,10 +70,12 @@ func (k *compareCommand) side(ctx context.Context, arg string) (*side, error) {
 	if !given {
 		return s, nil
 	}
-	if strings.HasPrefix(path, "./") || strings.HasPrefix(path, "../") { // as git has it
-		s.take(nil, []string{path})
-	} else {
-		s.take(nil, []string{filepath.Join(repo.Top, filepath.FromSlash(path))})
+	at := path // from here on, as git has it
+	if !strings.HasPrefix(path, "./") && !strings.HasPrefix(path, "../") {
+		at = filepath.Join(repo.Top, filepath.FromSlash(path))
+	}
+	if err := s.take(nil, []string{at}); err != nil {
+		return nil, err
 	}
 	if len(s.paths) == 0 {
 		return nil, wrongUsage(fmt.Errorf("revision %s has no %s", rev, path))
@@ -79,15 +84,16 @@ func (k *compareCommand) side(ctx context.Context, arg string) (*side, error) {
 }
 
 // take gives a revision the paths of the other side, or those given: those of them
-// that it has.
-func (s *side) take(other *side, paths []string) {
+// that it has. One that lies outside the repository is refused: it was in no
+// revision, and everything in it would look as if it were new.
+func (s *side) take(other *side, paths []string) error {
 	if other != nil && other.given {
 		paths = other.paths
 	}
 	for _, p := range paths {
 		at, ok := s.repo.Path(p)
 		if !ok {
-			continue
+			return wrongUsage(fmt.Errorf("%s lies outside the repository %s, so that revision %s has nothing to compare it with: give a path inside, or name what to compare as %s:PATH", p, s.repo.Top, s.rev, s.rev))
 		}
 		if _, isFile := s.tree[at]; isFile {
 			s.paths, s.alone = append(s.paths, p), len(paths) == 1
@@ -100,6 +106,17 @@ func (s *side) take(other *side, paths []string) {
 			}
 		}
 	}
+	return nil
+}
+
+// failed says of which revision something is wrong: its files are named as from the
+// current folder.
+func (s *side) failed(err error) error {
+	var x exit
+	if s.rev == "" || !errors.As(err, &x) {
+		return err
+	}
+	return exit{x.code, fmt.Errorf("revision %s can't be judged: %w", s.rev, err)}
 }
 
 // label is what a file is called in the report.

@@ -25,8 +25,8 @@ type input struct {
 // findPlans lists the plans that arguments name: files as they are, folders
 // searched in order of names. One that can't be reached stays in the list, so
 // that reading it says why. A plan named twice is read once. Folders whose
-// name begins with a dot are not searched; links to folders are not followed,
-// and are listed as skipped.
+// name begins with a dot are not searched; links to folders are followed where they
+// are named, and else listed as skipped.
 func findPlans(args []string) (list []input, skipped []string, err error) {
 	seen := map[string]bool{}
 	add := func(path string) {
@@ -41,11 +41,12 @@ func findPlans(args []string) (list []input, skipped []string, err error) {
 			add(arg)
 			continue
 		}
-		err = filepath.WalkDir(arg, func(path string, d fs.DirEntry, err error) error {
+		folder := throughLink(arg)
+		err = filepath.WalkDir(folder, func(path string, d fs.DirEntry, err error) error {
 			switch {
 			case err != nil:
 				add(path)
-			case d.IsDir() && path != arg && strings.HasPrefix(d.Name(), "."):
+			case d.IsDir() && path != folder && strings.HasPrefix(d.Name(), "."):
 				return fs.SkipDir
 			case d.Type()&fs.ModeSymlink != 0 && isFolder(path):
 				skipped = append(skipped, path)
@@ -59,6 +60,15 @@ func findPlans(args []string) (list []input, skipped []string, err error) {
 		}
 	}
 	return list, skipped, nil
+}
+
+// throughLink has a folder that is named itself searched where it is a link, which a
+// walk would stop at.
+func throughLink(folder string) string {
+	if info, err := os.Lstat(folder); err == nil && info.Mode()&fs.ModeSymlink != 0 {
+		return folder + string(filepath.Separator)
+	}
+	return folder
 }
 
 func isFolder(path string) bool {

@@ -34,6 +34,9 @@ func TestFindPlans(t *testing.T) {
 	if want := []string{"a/C.Lift.YAML", "a/d.lift.yml", "a/e.yaml", "./b.lift.yaml", "none"}; !slices.Equal(got, want) {
 		t.Errorf("found %v, not %v", got, want)
 	}
+	if list, _, err := findPlans([]string{"a/link"}); err != nil || len(list) != 1 || list[0].path != "a/link/g.lift.yaml" {
+		t.Errorf("through a link: %v, %v", list, err)
+	}
 	if want := []string{"a/link"}; !slices.Equal(skipped, want) {
 		t.Errorf("skipped %v, not %v", skipped, want)
 	}

@@ -106,22 +106,7 @@ func (f hookFile) write(body string) error {
 	if old, err := os.ReadFile(f.path()); err == nil && bytes.Equal(old, []byte(text)) {
 		return nil
 	}
-	next, err := os.CreateTemp(f.dir, f.name+".")
-	if err != nil {
-		return err
-	}
-	_, err = next.WriteString(text)
-	err = errors.Join(err, next.Close())
-	if err == nil {
-		err = os.Chmod(next.Name(), 0o755)
-	}
-	if err == nil {
-		err = os.Rename(next.Name(), f.path())
-	}
-	if err != nil {
-		return errors.Join(err, os.Remove(next.Name()))
-	}
-	return nil
+	return replaceFile(f.path(), []byte(text), 0o755)
 }
 
 // remove leaves everything as it was before install. It tells what it did.

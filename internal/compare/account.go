@@ -9,53 +9,86 @@ import (
 	"liftlint/internal/lint"
 )
 
-// account is which subjects each rule met and could not judge, with legs called by
-// what they go to.
+// account is how the subjects of each rule stand, with legs called by what they go
+// to.
 type account struct {
 	judged    bool
-	met       map[Subject]bool
-	notJudged map[Subject]string // the key as the plan has it
-	rules     map[string]bool
+	met       map[put]string        // the key as the plan has it
+	notJudged map[put]lint.Unjudged // likewise, with what the rule waits for
+	rules     map[string]lint.Checked
 }
 
+// put is a subject that a rule was put to.
+type put struct{ rule, subject string }
+
 func accountOf(r *lint.Result, n names) account {
-	a := account{met: map[Subject]bool{}, notJudged: map[Subject]string{}, rules: map[string]bool{}}
+	a := account{met: map[put]string{}, notJudged: map[put]lint.Unjudged{}, rules: map[string]lint.Checked{}}
 	if r == nil {
 		return a
 	}
 	a.judged = r.State == lint.Judged
 	for _, c := range r.Checked {
-		a.rules[c.Rule] = true
+		rule := n.rule(c.Rule)
+		a.rules[rule] = c
 		for _, k := range c.Met {
-			a.met[Subject{c.Rule, n.of(k)}] = true
+			a.met[put{rule, n.of(k)}] = k
 		}
 		for _, u := range c.NotJudged {
-			a.notJudged[Subject{c.Rule, n.of(u.Key)}] = u.Key
+			a.notJudged[put{rule, n.of(u.Key)}] = u
 		}
 	}
 	return a
 }
 
-// wentHow says how a finding went: that is not good news where nobody looked.
-func (a account) wentHow(f finding.Finding, subject string) string {
-	_, waits := a.notJudged[Subject{f.Rule, subject}]
+// notAsked says why a rule is not put to the plan; false where it is.
+func (a account) notAsked(rule string) (why string, ok bool) {
+	c, there := a.rules[rule]
 	switch {
-	case !a.judged || waits:
-		return "not_judged"
-	case !a.rules[f.Rule] && !slices.Contains(builtin.IDs(), f.Rule):
-		return "not_looked_for"
+	case !there:
+		return "there is no rule " + rule + " any more", true
+	case c.NotAsked:
+		return c.DoesNotApply, true
 	}
-	return "gone"
+	return "", false
 }
 
-// unjudged are the subjects that were met and can't be judged any more.
+// noRuleRan is why nothing can be told of a plan that is not valid.
+const noRuleRan = "no rule ran on the new revision"
+
+// wentHow says how a finding went, and why that is so: it is not good news where
+// nobody looked.
+func (a account) wentHow(f like) (change string, why []string) {
+	if !a.judged {
+		return "not_judged", []string{noRuleRan}
+	}
+	if u, waits := a.notJudged[put{f.rule, f.subject}]; waits {
+		return "not_judged", u.WaitsFor
+	}
+	if why, ok := a.notAsked(f.rule); ok && !slices.Contains(builtin.IDs(), f.rule) {
+		return "not_looked_for", []string{why}
+	}
+	return "gone", nil
+}
+
+// unjudged are the subjects that were met, and that the same rule can't judge or
+// does not look for any more.
 func unjudged(a, b account) []Subject {
+	if !b.judged { // the whole plan is not, and that is said
+		return nil
+	}
 	var list []Subject
-	for s, key := range b.notJudged {
-		if a.met[s] {
-			list = append(list, Subject{s.Rule, key})
+	for p, key := range a.met {
+		s := Subject{Rule: p.rule, Title: a.rules[p.rule].Title, Severity: string(a.rules[p.rule].Worst), Key: key}
+		if u, waits := b.notJudged[p]; waits {
+			s.Change, s.Key, s.Why = "not_judged", u.Key, u.WaitsFor
+			list = append(list, s)
+		} else if why, ok := b.notAsked(p.rule); ok {
+			s.Change, s.Why = "not_looked_for", []string{why}
+			list = append(list, s)
 		}
 	}
-	slices.SortFunc(list, func(x, y Subject) int { return cmp.Or(cmp.Compare(x.Rule, y.Rule), cmp.Compare(x.Key, y.Key)) })
+	slices.SortFunc(list, func(x, y Subject) int {
+		return cmp.Or(finding.Severity(y.Severity).Rank()-finding.Severity(x.Severity).Rank(), cmp.Compare(x.Rule, y.Rule), cmp.Compare(x.Key, y.Key))
+	})
 	return list
 }

@@ -18,6 +18,7 @@ type Pair struct{ Old, New *Side }
 func Of(old, new string, pairs []Pair, failures []string, failOn finding.Severity) Comparison {
 	c := Comparison{Version: Version, Tool: "liftlint", Caution: report.Caution, Old: old, New: new, FailOn: string(failOn), Failures: failures}
 	for _, p := range pairs {
+		c.Failures = append(c.Failures, p.notUnderstood()...)
 		plan := of(p)
 		if plan.same() {
 			c.Same++
@@ -27,6 +28,17 @@ func Of(old, new string, pairs []Pair, failures []string, failOn finding.Severit
 	}
 	c.Exit = int(c.outcome(failOn))
 	return c
+}
+
+// notUnderstood names the sides that are called judged, and to which no rule was put.
+func (p Pair) notUnderstood() []string {
+	var list []string
+	for _, s := range []*Side{p.Old, p.New} {
+		if s != nil && s.Result.State == lint.Judged && !report.Understood(s.Result) {
+			list = append(list, s.Name+": there was no rule to judge it by")
+		}
+	}
+	return list
 }
 
 // of compares one plan.
@@ -43,7 +55,7 @@ func of(p Pair) Plan {
 		plan.Status = "not_judged"
 	}
 	an, bn := namesOf(a.Result, b.Result)
-	x, y := read(a.Name, a.Text), read(b.Name, b.Text)
+	x, y := read(a), read(b)
 	if p.Old == nil {
 		plan.Findings = findings(a, b, an, bn)
 		return plan
@@ -159,7 +171,7 @@ func (p Plan) worse(failOn finding.Severity) bool {
 	return slices.ContainsFunc(p.Findings, func(f Finding) bool {
 		s, worse := f.severity()
 		return worse && s.AtLeast(failOn)
-	})
+	}) || slices.ContainsFunc(p.Unjudged, func(s Subject) bool { return finding.Severity(s.Severity).AtLeast(failOn) })
 }
 
 // Pairs puts plans together: by their paths, and what is left by their numbers, so

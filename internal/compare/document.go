@@ -20,7 +20,7 @@ type Comparison struct {
 	Old      string   `json:"old" doc:"What was compared, as it was asked for."`
 	New      string   `json:"new" doc:"With what."`
 	FailOn   string   `json:"fail_on" doc:"The least severity of a finding, new or worse, that makes the exit code 1." enum:"error,warning,note"`
-	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 a finding of that severity is new or worse, what held is not judged any more with it, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
+	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 something of that severity is new or worse, or a rule that could find it can't judge any more what it judged before, or is off now, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
 	Failures []string `json:"failures" doc:"What could not be compared. The rest does not speak for it."`
 	Same     int      `json:"same" doc:"Plans in which nothing changed. They are not in the list."`
 	Plans    []Plan   `json:"plans" doc:"All other plans, in the order of their files."`
@@ -36,7 +36,7 @@ type Plan struct {
 	Gear     []Gear    `json:"gear" doc:"Gear that came, went or is described otherwise."`
 	Written  []Word    `json:"written" doc:"What else is written otherwise, by its path in the plan."`
 	Findings []Finding `json:"findings" doc:"Findings that came, went or changed, the worst first."`
-	Unjudged []Subject `json:"unjudged" doc:"What rules met before and can't judge any more."`
+	Unjudged []Subject `json:"unjudged" doc:"What rules met before, and can't judge or do not look for any more."`
 }
 
 // Revision is one side of a plan.
@@ -75,12 +75,13 @@ type Gear struct {
 
 // Finding is one that came, went or changed.
 type Finding struct {
-	Change string           `json:"change" doc:"What became of it. Gone: it is met, or there is no such thing any more. Not judged: the rule can't tell any more. Not looked for: the rule is off. Set aside, and counts again: by a waiver or the baseline." enum:"new,worse,not_judged,not_looked_for,counts_again,changed,set_aside,better,gone"`
+	Change string           `json:"change" doc:"What became of it. Gone: it is met, or there is no such thing any more. Not judged: the rule can't tell any more. Not looked for: the rule is off, or is not there. Set aside, and counts again: by a waiver or the baseline." enum:"new,worse,not_judged,not_looked_for,counts_again,changed,set_aside,better,gone"`
 	Rule   string           `json:"rule" doc:"Id of the rule or built-in check."`
 	Title  string           `json:"title" doc:"The rule's title."`
 	Key    string           `json:"key" doc:"The subject: a record's key in the facts, or what a built-in check names."`
 	Old    *FindingRevision `json:"old,omitempty" doc:"As it was; absent of a new one."`
-	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone or not judged."`
+	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone, not judged or not looked for."`
+	Why    []string         `json:"why,omitempty" doc:"Why it is not judged or not looked for any more; absent of all others, and where it is not known."`
 }
 
 // FindingRevision is one side of a finding.
@@ -95,10 +96,14 @@ type FindingRevision struct {
 	SetAside bool     `json:"set_aside" doc:"Whether it does not count, by a waiver or the baseline."`
 }
 
-// Subject is what a rule judges.
+// Subject is what a rule met before and does not judge any more.
 type Subject struct {
-	Rule string `json:"rule" doc:"Id of the rule."`
-	Key  string `json:"key" doc:"The subject's key."`
+	Rule     string   `json:"rule" doc:"Id of the rule."`
+	Title    string   `json:"title" doc:"The rule's title."`
+	Severity string   `json:"severity" doc:"The worst that the rule could find before." enum:"error,warning,note"`
+	Change   string   `json:"change" doc:"Not judged: the rule can't tell any more. Not looked for: the rule is off, or is not there." enum:"not_judged,not_looked_for"`
+	Key      string   `json:"key" doc:"The subject's key."`
+	Why      []string `json:"why" doc:"What the rule waits for, or why it is not asked."`
 }
 
 // Side is one revision of a plan: what was found in it, and its text.
@@ -113,7 +118,7 @@ func (f Finding) severity() (finding.Severity, bool) {
 	switch f.Change {
 	case "new", "worse", "counts_again":
 		return finding.Severity(f.New.Severity), !f.New.SetAside
-	case "not_judged":
+	case "not_judged", "not_looked_for":
 		return finding.Severity(f.Old.Severity), true
 	}
 	return "", false

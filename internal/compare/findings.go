@@ -3,7 +3,9 @@ package compare
 import (
 	"cmp"
 	"math"
+	"path"
 	"slices"
+	"strings"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
@@ -24,7 +26,7 @@ func byLike(r *lint.Result, n names) map[like]finding.Finding {
 	}
 	seen := map[like]int{}
 	for i, subject := range report.Identities(r) {
-		k := like{rule: r.Findings[i].Rule, subject: n.of(subject)}
+		k := like{rule: n.rule(r.Findings[i].Rule), subject: n.of(subject)}
 		seen[k]++
 		list[like{k.rule, k.subject, seen[k]}] = r.Findings[i]
 	}
@@ -44,16 +46,17 @@ func findings(a, b Side, an, bn names) []Finding {
 		if change == "" {
 			continue
 		}
-		entry := Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, New: revision(f, b.Name)}
+		entry := Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, New: revision(f, b)}
 		if ok {
-			entry.Old = revision(old, a.Name)
+			entry.Old = revision(old, a)
 		}
 		list = append(list, entry)
 	}
 	account := accountOf(b.Result, bn)
 	for k, f := range was {
 		if _, ok := is[k]; !ok {
-			list = append(list, Finding{Change: account.wentHow(f, k.subject), Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a.Name)})
+			change, why := account.wentHow(k)
+			list = append(list, Finding{Change: change, Rule: f.Rule, Title: f.Title, Key: f.Key, Old: revision(f, a), Why: why})
 		}
 	}
 	slices.SortFunc(list, order)
@@ -110,8 +113,17 @@ func limitDiffers(a, b finding.Finding) bool {
 	return differs(a.Limit.Value, b.Limit.Value)
 }
 
-func revision(f finding.Finding, file string) *FindingRevision {
-	r := &FindingRevision{Severity: string(f.Severity), Grade: f.Grade, Message: f.Message, File: file, Line: f.Place.Range.From.Line, SetAside: f.Aside != nil}
+// fileOf names the file that a finding stands in, which may be a register or a
+// baseline of the same revision.
+func (s Side) fileOf(f finding.Finding) string {
+	if f.Place.File == "" || f.Place.File == s.Result.File {
+		return s.Name
+	}
+	return strings.TrimSuffix(s.Name, path.Clean(s.Result.File)) + f.Place.File
+}
+
+func revision(f finding.Finding, s Side) *FindingRevision {
+	r := &FindingRevision{Severity: string(f.Severity), Grade: f.Grade, Message: f.Message, File: s.fileOf(f), Line: f.Place.Range.From.Line, SetAside: f.Aside != nil}
 	for _, x := range []struct {
 		figure *finding.Figure
 		into   **float64

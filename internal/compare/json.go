@@ -16,6 +16,10 @@ func WriteJSON(w io.Writer, c Comparison) error {
 	for i, p := range c.Plans {
 		p.Judged, p.Figures, p.Gear = orNone(p.Judged), orNone(p.Figures), slices.Clone(orNone(p.Gear))
 		p.Written, p.Findings, p.Unjudged = orNone(p.Written), orNone(p.Findings), orNone(p.Unjudged)
+		p.Unjudged = slices.Clone(p.Unjudged)
+		for j := range p.Unjudged {
+			p.Unjudged[j].Why = orNone(p.Unjudged[j].Why)
+		}
 		for j := range p.Gear {
 			p.Gear[j].Fields = orNone(p.Gear[j].Fields)
 		}

@@ -9,16 +9,41 @@ import (
 )
 
 // names calls the legs of a plan by what they hang from and go to, so that they are
-// known again when their numbers change.
+// known again when their numbers change, and rules by the ids that they have now.
 type names struct {
 	pattern *regexp.Regexp // an id of a leg as a part of a key; nil where there is none
 	by      map[string]string
+	rules   map[string]string // ids by those that rules had before
 }
 
 // namesOf are those of both revisions, for legs that this tells apart in both.
 func namesOf(a, b *lint.Result) (names, names) {
 	x, y := ends(a), ends(b)
-	return newNames(x, y), newNames(y, x)
+	old, new := newNames(x, y), newNames(y, x)
+	old.rules = idsNow(b)
+	return old, new
+}
+
+// idsNow are the ids of rules by those that they had before.
+func idsNow(r *lint.Result) map[string]string {
+	ids := map[string]string{}
+	if r == nil {
+		return ids
+	}
+	for _, c := range r.Checked {
+		for _, former := range c.FormerIDs {
+			ids[former] = c.Rule
+		}
+	}
+	return ids
+}
+
+// rule is the id that a rule has now.
+func (n names) rule(id string) string {
+	if now, ok := n.rules[id]; ok {
+		return now
+	}
+	return id
 }
 
 // ends are the ids of the legs by what they hang from and go to.

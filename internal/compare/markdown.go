@@ -49,9 +49,9 @@ func (p *page) plan(x Plan) {
 		p.block(markdown.Text(title))
 	}
 	p.block("**" + markdown.Text(headline(x)) + "**")
-	for _, f := range x.Findings {
-		p.out.WriteString("- **" + markdown.Text(findingHead(f)) + "**\n")
-		for _, l := range findingLines(f) {
+	for _, g := range grouped(x.Findings) {
+		p.out.WriteString("- **" + markdown.Text(g.head()) + "**\n")
+		for _, l := range g.lines() {
 			p.out.WriteString("  - " + markdown.Text(l) + "\n")
 		}
 	}

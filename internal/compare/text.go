@@ -41,12 +41,8 @@ func (t *textPage) plan(p Plan) {
 		t.line("  %s", title)
 	}
 	t.line("  %s", headline(p))
-	for _, f := range p.Findings {
-		t.line("")
-		t.line("%s", findingHead(f))
-		for _, l := range findingLines(f) {
-			t.line("  %s", l)
-		}
+	for _, g := range grouped(p.Findings) {
+		t.list(g.head(), g.lines())
 	}
 	t.list(headUnjudged, subjectLines(p.Unjudged))
 	t.figures(p.Figures)

@@ -42,10 +42,24 @@ func counted(p Plan) string {
 			parts = append(parts, fmt.Sprintf("%d %s", n[c], spaced(c)))
 		}
 	}
-	if len(parts) == 0 {
-		return "No finding changed."
+	words := "No finding changed."
+	if len(parts) > 0 {
+		words = "Findings: " + strings.Join(parts, ", ") + "."
 	}
-	return "Findings: " + strings.Join(parts, ", ") + "."
+	return words + unjudgedWords(p.Unjudged)
+}
+
+// unjudgedWords count what was met and is not judged any more, and the rules that
+// do not judge it.
+func unjudgedWords(list []Subject) string {
+	rules := map[string]bool{}
+	for _, s := range list {
+		rules[s.Rule] = true
+	}
+	if len(list) == 0 {
+		return ""
+	}
+	return fmt.Sprintf(" Not judged any more: %s that %s met before.", report.Plural(len(list), "subject"), report.Plural(len(rules), "rule"))
 }
 
 func spaced(word string) string { return strings.ReplaceAll(word, "_", " ") }
@@ -139,29 +153,6 @@ func quoted(text string) string {
 	return text
 }
 
-// findingHead names a finding with what became of it.
-func findingHead(f Finding) string {
-	return fmt.Sprintf("%s %s: %s", strings.ToUpper(spaced(f.Change)), latest(f).Severity, f.Title)
-}
-
-// findingLines tell where a finding stands and how it was.
-func findingLines(f Finding) []string {
-	var lines []string
-	place := func(r *FindingRevision) string {
-		if r.Line == 0 {
-			return r.File
-		}
-		return fmt.Sprintf("%s:%d", r.File, r.Line)
-	}
-	if f.New != nil {
-		lines = append(lines, place(f.New)+": "+report.Sentence(f.New.Message))
-	}
-	if f.Old != nil {
-		lines = append(lines, "before, "+f.Old.Severity+", "+place(f.Old)+": "+report.Sentence(f.Old.Message))
-	}
-	return append(lines, "rule "+f.Rule+", on "+f.Key)
-}
-
 // totals sum up the comparison.
 func totals(c Comparison) string {
 	return fmt.Sprintf("%s, %d the same. %s (exit code %d).", report.Plural(c.Same+len(c.Plans), "plan"), c.Same, outcomeWords(c), c.Exit)
@@ -170,9 +161,9 @@ func totals(c Comparison) string {
 func outcomeWords(c Comparison) string {
 	switch report.Exit(c.Exit) {
 	case report.Clean:
-		return "Nothing of severity " + c.FailOn + " or worse is new or worse than before; that says nothing of what was there before"
+		return "Nothing of severity " + c.FailOn + " or worse is new, worse than before, or not judged any more; that says nothing of what was there before"
 	case report.Findings:
-		return "There is something new or worse, of severity " + c.FailOn + " or worse, or a plan that no rule could be put to"
+		return "There is something new or worse, of severity " + c.FailOn + " or worse, or that is not judged any more"
 	case report.Unchecked:
 		return "Something could not be compared"
 	}
@@ -187,21 +178,6 @@ const (
 	headWritten  = "Written otherwise"
 	headJudged   = "Judged otherwise"
 )
-
-// subjectLines has a line for each rule, with all its subjects.
-func subjectLines(list []Subject) []string {
-	var out []string
-	last := ""
-	for _, s := range list {
-		if s.Rule == last {
-			out[len(out)-1] += ", " + s.Key
-			continue
-		}
-		last = s.Rule
-		out = append(out, s.Rule+", on "+s.Key)
-	}
-	return out
-}
 
 func wordLine(w Word) string { return w.What + ": " + change(w) }
 

@@ -32,12 +32,18 @@ func TestGoldens(t *testing.T) {
 	worse, other := f, f
 	worse.Measured = &finding.Figure{Field: "angle_deg", Value: 28}
 	other.Key, other.Severity = "leg/hook/2", finding.Warning
-	c := compared(compare.Pair{Old: handMade(f), New: handMade(worse, other)}, compare.Pair{New: handMade(f)}, compare.Pair{Old: handMade(f)}, compare.Pair{Old: handMade(f), New: handMade(f)})
+	third := other
+	third.Key = "leg/hook/3"
+	c := compared(compare.Pair{Old: handMade(f), New: handMade(worse, other, third)}, compare.Pair{New: handMade(f)}, compare.Pair{Old: handMade(f)}, compare.Pair{Old: handMade(f), New: handMade(f)})
 	was, is := "2.5 m", "4.6 m"
 	c.Plans[0].Figures = []compare.Figure{{Of: "leg hook/1 to A", What: "length", Field: "length_m", OldText: was, NewText: is}, {Of: "load", What: "how it hangs", OldText: "steady", NewText: "overturns"}}
 	c.Plans[0].Gear = []compare.Gear{{ID: "ML1", Kind: "master_link", Change: "added"}, {ID: "S1", Kind: "wire_rope_sling", Change: "changed", Fields: []compare.Word{{What: "length", Old: &was, New: &is}}}}
 	c.Plans[0].Written = []compare.Word{{What: "load / freed", New: &is}, {What: "load / size", Old: &was}}
-	c.Plans[0].Unjudged = []compare.Subject{{Rule: "a/c", Key: "x"}, {Rule: "a/c", Key: "y"}, {Rule: "a/d", Key: "x"}}
+	c.Plans[0].Unjudged = []compare.Subject{
+		{Rule: "a/c", Title: "Sling worn", Severity: "error", Change: "not_judged", Key: "x", Why: []string{"the length is not given"}},
+		{Rule: "a/c", Title: "Sling worn", Severity: "error", Change: "not_judged", Key: "y", Why: []string{"the length is not given"}},
+		{Rule: "a/d", Title: "Tag gone", Severity: "note", Change: "not_looked_for", Key: "x", Why: []string{"switched off by liftlint.yaml: kits"}},
+	}
 	c.Plans[0].Judged = []compare.Word{{What: "profile", Old: &was, New: &is}}
 	c.Failures = []string{"plans/b.lift.yaml: stopped"}
 	text := written(t, compare.WriteText, c)

@@ -17,11 +17,13 @@ type value struct{ text, means string }
 // what they are called and not by their places.
 type written map[string]value
 
-// read flattens the text of a plan. What can't be read has no values.
-func read(name string, text []byte) written {
+// read flattens the text of a plan. What can't be read has no values. Of gear that a
+// register tells of, what stands there counts as written.
+func read(s Side) written {
 	w := written{}
-	if doc, _ := yamldoc.Read(name, text); doc != nil {
+	if doc, _ := yamldoc.Read(s.Name, s.Text); doc != nil {
 		w.add("", doc.Root())
+		w.add("gear", s.Result.Gear())
 	}
 	return w
 }
@@ -128,7 +130,7 @@ func endOf(n *yamldoc.Node) string {
 
 // ruleOn calls a waiver by its rule and what it is for.
 func ruleOn(n *yamldoc.Node) string {
-	rule, on := n.Get("rule"), n.Get("on")
+	rule, on := n.Get("rule"), n.Get("subject")
 	if rule == nil {
 		return ""
 	}

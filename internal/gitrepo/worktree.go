@@ -18,9 +18,7 @@ func (r *Repo) Path(file string) (string, bool) {
 	if err != nil {
 		return "", false
 	}
-	if folder, err := filepath.EvalSymlinks(filepath.Dir(abs)); err == nil {
-		abs = filepath.Join(folder, filepath.Base(abs))
-	}
+	abs = filepath.Join(resolved(filepath.Dir(abs)), filepath.Base(abs))
 	if abs == r.Top {
 		return ".", true
 	}
@@ -29,6 +27,19 @@ func (r *Repo) Path(file string) (string, bool) {
 		return "", false
 	}
 	return filepath.ToSlash(rel), true
+}
+
+// resolved follows the links of a path, as far as there is something at it: a folder
+// may have been there in a revision only.
+func resolved(folder string) string {
+	if at, err := filepath.EvalSymlinks(folder); err == nil {
+		return at
+	}
+	above := filepath.Dir(folder)
+	if above == folder {
+		return folder
+	}
+	return filepath.Join(resolved(above), filepath.Base(folder))
 }
 
 // Changed are those of the paths whose files in the working tree are not as a tree

@@ -60,10 +60,13 @@ type Result struct {
 type Checked struct {
 	Rule         string
 	Title        string
-	Met          []string // keys of the subjects
+	Worst        finding.Severity // that it can find at this stage
+	Met          []string         // keys of the subjects
 	Broken       []string
 	NotJudged    []Unjudged
 	DoesNotApply string // why, where the rule has no subjects
+	NotAsked     bool   // it is switched off, or not asked at this stage
+	FormerIDs    []string
 }
 
 // Unjudged is a subject that could not be judged, and why.
@@ -77,6 +80,15 @@ func Unreadable(name string, err error) *Result {
 	r := &Result{File: name, State: Unread}
 	r.addBuiltin("file/unreadable", err.Error(), name, source.Location{File: name}, nil)
 	return r
+}
+
+// Gear is the plan's list of gear with what a register says of it in place; nil where
+// the plan could not be read that far.
+func (r *Result) Gear() *yamldoc.Node {
+	if r.onFile == nil || r.onFile.Doc == nil {
+		return nil
+	}
+	return r.onFile.Doc.Root().Get("gear")
 }
 
 // Line returns a line of the file, for excerpts.

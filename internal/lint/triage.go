@@ -45,14 +45,27 @@ func (r *Result) caseOf(rules []*policy.Rule) triage.Case {
 	if day, err := time.Parse(time.DateOnly, r.Day); err == nil {
 		c.Day = &day
 	}
-	subjects := map[string][]string{}
+	checked := map[string]Checked{}
 	for _, k := range r.Checked {
-		subjects[k.Rule] = k.subjects()
+		checked[k.Rule] = k
 	}
 	for _, rule := range rules {
-		c.Rules = append(c.Rules, triage.Rule{ID: rule.ID, FormerIDs: rule.FormerIDs, Grades: rule.GradeNames(), Forbidden: rule.Unwaivable(), Subjects: subjects[rule.ID]})
+		own := triage.Rule{ID: rule.ID, FormerIDs: rule.FormerIDs, Grades: rule.GradeNames(), Forbidden: rule.Unwaivable()}
+		checked[rule.ID].settle(&own)
+		c.Rules = append(c.Rules, own)
 	}
 	return c
+}
+
+// settle notes of a rule what it was put to.
+func (c Checked) settle(rule *triage.Rule) {
+	rule.Subjects = c.subjects()
+	for _, u := range c.NotJudged {
+		rule.NotJudged = append(rule.NotJudged, triage.Wait{Key: u.Key, For: u.WaitsFor})
+	}
+	if c.NotAsked {
+		rule.NotAsked = c.DoesNotApply
+	}
 }
 
 func (c Checked) subjects() []string {

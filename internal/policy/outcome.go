@@ -150,12 +150,18 @@ func firstAbsent(v facts.View, path string) (string, bool) {
 	return "", false
 }
 
+// Asked reports whether the rule is put to lifts at a stage: it is switched on, and
+// asks at that stage.
+func (r *Rule) Asked(stage string) bool {
+	return r.Off == "" && (len(r.Stages) == 0 || slices.Contains(r.Stages, stage))
+}
+
 // gate says why a rule does not apply to a lift, empty where it does.
 func (r *Rule) gate(lift facts.View, stage string) string {
 	if r.Off != "" {
 		return "switched off by " + r.OffBy + ": " + r.Off
 	}
-	if len(r.Stages) > 0 && !slices.Contains(r.Stages, stage) {
+	if !r.Asked(stage) {
 		return "not asked at stage " + stage
 	}
 	for _, c := range r.When {

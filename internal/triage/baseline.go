@@ -10,9 +10,10 @@ import (
 
 // The checks that look into a baseline.
 const (
-	baselineGone    = "baseline/gone"
-	baselineNotHeld = "baseline/not_held"
-	baselineFormer  = "baseline/former_id"
+	baselineGone      = "baseline/gone"
+	baselineNotJudged = "baseline/not_judged"
+	baselineNotHeld   = "baseline/not_held"
+	baselineFormer    = "baseline/former_id"
 )
 
 // Known sets aside the findings of one plan that the baseline has and that are no
@@ -35,6 +36,9 @@ func (b *Baseline) known(fs []finding.Finding, prints map[string]int, k KnownFin
 		return append(fs, builtin.Finding(id, message, "baseline/"+k.Rule+"/"+k.Key, at, related))
 	}
 	i, ok := prints[k.Fingerprint]
+	if why := c.idle(k.Rule, k.Key); !ok && why != "" {
+		return note(baselineNotJudged, fmt.Sprintf("%s: whether what the baseline has of it is still there can't be told, and it stays in the baseline", why), nil)
+	}
 	if !ok {
 		return note(baselineGone, fmt.Sprintf("%s finds nothing any more on %s: write the baseline anew, which takes this out", k.Rule, k.Key), nil)
 	}

@@ -1,7 +1,9 @@
 package triage
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"liftlint/internal/source"
@@ -14,6 +16,42 @@ type Rule struct {
 	Grades    []string // worst first; empty for a rule without
 	Forbidden string   // why nobody may accept what it finds; empty where one may
 	Subjects  []string // keys of the records it was put to
+	NotJudged []Wait   // those of them that it could not judge
+	NotAsked  string   // why it was not put to the plan at all; empty where it was
+}
+
+// Wait is a subject that a rule could not judge.
+type Wait struct {
+	Key string
+	For []string // what it waits for, in words
+}
+
+// idle says why a rule can't tell whether it still finds anything on a subject;
+// empty where it has looked.
+func (r Rule) idle(subject string) string {
+	if r.NotAsked != "" {
+		return r.ID + " is not asked (" + r.NotAsked + ")"
+	}
+	for _, w := range r.NotJudged {
+		if w.Key != subject {
+			continue
+		}
+		why := "something that is not named"
+		if len(w.For) > 0 {
+			why = strings.Join(w.For, "; ")
+		}
+		return fmt.Sprintf("%s can't judge %s (%s)", r.ID, subject, why)
+	}
+	return ""
+}
+
+// idle is that of the rule with an id; a rule that is not there has not looked.
+func (c Case) idle(id, subject string) string {
+	r, _, ok := c.rule(id)
+	if !ok {
+		return "there is no rule " + id + " here"
+	}
+	return r.idle(subject)
 }
 
 // Case is what is known of the plan whose findings are gone over.

@@ -11,13 +11,16 @@ import (
 // isInForce reports whether the waiver holds for what it names as it is found now,
 // and says what is wrong where it does not.
 func (x *waiving) isInForce() bool {
+	idle := x.rule.idle(x.Subject)
 	switch {
-	case len(x.found) == 0:
+	case len(x.found) == 0 && idle == "":
 		return x.say(waiverUnused, "subject", fmt.Sprintf("%s finds nothing on %s: take this waiver out", x.rule.ID, x.Subject))
 	case x.Day == nil:
 		return x.say(waiverExpired, "until", fmt.Sprintf("the day of the lift is not known, so that it can't be told whether a waiver until %s holds: give `date` of the lift", day(x.Until)))
 	case x.Day.After(x.Until):
 		return x.say(waiverExpired, "until", fmt.Sprintf("the waiver of %s on %s held until %s, and the plan is judged for %s", x.rule.ID, x.Subject, day(x.Until), day(*x.Day)))
+	case len(x.found) == 0:
+		return x.say(waiverNotJudged, "subject", idle+": whether anything is left to waive can't be told, and the waiver waives nothing")
 	}
 	for _, f := range x.of {
 		was, key, why := x.accepts(f)

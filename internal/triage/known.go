@@ -13,6 +13,7 @@ import (
 const (
 	waiverExpired   = "waiver/expired"
 	waiverUnused    = "waiver/unused"
+	waiverNotJudged = "waiver/not_judged"
 	waiverUnknown   = "waiver/unknown"
 	waiverForbidden = "waiver/forbidden"
 	waiverLapsed    = "waiver/lapsed"

@@ -4,13 +4,15 @@ package triage
 type Merged struct {
 	Baseline *Baseline
 	Dropped  int // entries that no longer occur
+	Kept     int // entries of which it can't be told whether they still occur
 	LeftOut  int // findings that are new or worse, and not taken in
 }
 
 // Merge brings a baseline up to what is found today. It only shrinks: an entry
 // that no longer occurs goes, one that got better is kept as it is now, and what
-// is new or worse is taken in only to grow. Plans that were not judged stay as
-// they are, as far as there still is one.
+// is new or worse is taken in only to grow. Entries that a rule could not judge
+// stay as they are, and so do plans that were not judged, as far as there still is
+// one.
 func (b *Baseline) Merge(today []KnownPlan, grow bool, exists func(file string) bool) (Merged, error) {
 	m := Merged{Baseline: &Baseline{Version: BaselineVersion, Stage: b.Stage, File: b.File}}
 	judged := map[string]bool{}
@@ -55,6 +57,13 @@ func (m *Merged) plan(then, now KnownPlan, grow bool) {
 			m.LeftOut++
 		}
 	}
-	m.Dropped += len(was)
+	for _, old := range was {
+		if now.judged.idle(old.Rule, old.Key) == "" {
+			m.Dropped++
+			continue
+		}
+		out.Findings = append(out.Findings, old) // put in order as they are written
+		m.Kept++
+	}
 	m.Baseline.Plans = append(m.Baseline.Plans, out)
 }

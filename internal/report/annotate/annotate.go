@@ -27,6 +27,14 @@ func Write(w io.Writer, run report.Run) error {
 	for _, level := range levels() {
 		put(&b, level, ranked(run, level))
 	}
+	for _, r := range run.Results {
+		if r == nil {
+			continue
+		}
+		for _, f := range report.Waived(r) { // all, however few of them are annotations
+			plain(&b, "Waived: "+report.WaiverOf(f))
+		}
+	}
 	plain(&b, report.Totals(run.Count()))
 	plain(&b, "Outcome: "+report.Outcome(run))
 	plain(&b, "Caution: "+report.Caution)

@@ -1,6 +1,12 @@
 package junit
 
-import "encoding/xml"
+import (
+	"encoding/xml"
+	"fmt"
+	"strings"
+
+	"liftlint/internal/report"
+)
 
 // The elements of a JUnit report as build services read them. There is no
 // published standard: the names are those that are common practice.
@@ -30,6 +36,22 @@ type testSuite struct {
 
 type properties struct {
 	List []property `xml:"property"`
+}
+
+// add adds a property, whose name is numbered from the second of that name on: some
+// readers keep one of each name.
+func (p *properties) add(name, value string) {
+	name = report.Visible(name)
+	n := 1
+	for _, have := range p.List {
+		if have.Name == name || strings.HasPrefix(have.Name, name+" (") {
+			n++
+		}
+	}
+	if n > 1 {
+		name = fmt.Sprintf("%s (%d)", name, n)
+	}
+	p.List = append(p.List, property{name, report.Visible(value)})
 }
 
 type property struct {

@@ -95,14 +95,14 @@ func propertiesOf(x *lint.Result) *properties {
 	var p properties
 	for _, v := range []property{{"plan", report.NameOf(x)}, {"state", string(x.State)}, {"profile", x.Profile}, {"stage", x.Stage}, {"day", x.Day}} {
 		if v.Value != "" {
-			p.List = append(p.List, property{v.Name, report.Visible(v.Value)})
+			p.add(v.Name, v.Value)
 		}
 	}
 	for _, o := range x.Overrides {
-		p.List = append(p.List, property{"set by " + report.Visible(o.From), report.Visible(fmt.Sprintf("%s, %s: %s instead of %s", o.Rule, o.What, o.Is, o.Was))})
+		p.add("set by "+o.From, fmt.Sprintf("%s, %s: %s instead of %s", o.Rule, o.What, o.Is, o.Was))
 	}
 	for _, f := range report.Waived(x) {
-		p.List = append(p.List, property{"waived", report.Visible(report.WaiverOf(f))})
+		p.add("waived", report.WaiverOf(f))
 	}
 	if p.List == nil {
 		return nil

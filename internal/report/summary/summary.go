@@ -24,6 +24,7 @@ func Write(w io.Writer, run report.Run) error {
 	p.failures(run.Failures)
 	p.table("By rule", byRule(run.Results))
 	p.table("By plan", byPlan(run.Results))
+	p.waivers(run.Results)
 	p.line("Total: " + report.Totals(run.Count()))
 	p.line("Outcome: " + report.Outcome(run))
 	p.line("")
@@ -44,6 +45,26 @@ func (p *page) failures(list []string) {
 		p.line("COULD NOT CHECK: " + strings.Join(strings.Fields(f), " "))
 	}
 	if len(list) > 0 {
+		p.line("")
+	}
+}
+
+// waivers lists those in force, with who answers for each.
+func (p *page) waivers(results []*lint.Result) {
+	head := "Waived"
+	for _, r := range results {
+		if r == nil {
+			continue
+		}
+		for _, f := range report.Waived(r) {
+			if head != "" {
+				p.line(head)
+				head = ""
+			}
+			p.line("  " + report.WaiverOf(f))
+		}
+	}
+	if head == "" {
 		p.line("")
 	}
 }
