@@ -12,7 +12,7 @@ func gearConcernsNot(r facts.View, field string) bool {
 	switch field {
 	case "gear.lowest_c", "gear.highest_c", "ropes.lowest_c", "ropes.highest_c":
 		return in(r, "temperature_given", false)
-	case "gear.pin_kind":
+	case "gear.pin_kind", "gear.pin_turned_by":
 		return !in(r, "kind", "shackle")
 	case "gear.diameter_m":
 		return !in(r, "kind", "wire_rope_sling", "grommet", "chain_sling", "master_link", "intermediate_link", "hook")

@@ -91,6 +91,7 @@ func (w *work) own(g *facts.Gear, item gear.Item) {
 	case *gear.InLine:
 		w.setTo(g, x)
 	case *gear.Shackle:
+		w.pinTurned(g, x)
 		if x.PinKind != "" {
 			g.PinKind = &x.PinKind
 			return

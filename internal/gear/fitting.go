@@ -15,6 +15,8 @@ type Shackle struct {
 	BowDiameter  *quantity.Length // section of the bow
 	InsideWidth  *quantity.Length // of the bow
 	Spacers      bool
+	Secured      bool // its screw pin is kept from turning
+	LeftInPlace  bool // it stays up after the lift, or is not watched
 	Steel        string
 }
 

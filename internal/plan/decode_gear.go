@@ -66,6 +66,8 @@ func decodeShackle(f fields, common gear.Common) gear.Item {
 		BowDiameter:  f.length("bow_diameter"),
 		InsideWidth:  f.length("inside_width"),
 		Spacers:      f.truth("spacers"),
+		Secured:      f.truth("pin_secured"),
+		LeftInPlace:  f.truth("left_in_place"),
 		Steel:        f.text("steel"),
 	}
 }

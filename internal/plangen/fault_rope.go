@@ -97,7 +97,7 @@ func bridleMistakes() []mistake {
 		}, legs(4, 4)),
 		of("an intermediate link as strong as one leg", "bridle/intermediate_link_weak", "IL1", rated(func(p *plot) float64 { return 1.5 * p.rope.ratedT }), legs(3, 4)),
 		of("a master link weaker than the bridle", "bridle/master_link_weak", "ML1", rated(func(p *plot) float64 { return 0.97 * p.assemblyT() })),
-		of("a lower fitting weaker than its leg", "bridle/lower_fitting_weak", "K1", rated(func(p *plot) float64 { return 0.97 * p.rope.ratedT }), shackled),
+		of("a lower fitting weaker than its leg", "bridle/lower_fitting_weak", "K1", rated(func(p *plot) float64 { return 0.95 * p.rope.ratedT }), shackled),
 		{what: "a tag for another number of legs", rule: "bridle/legs_on_tag", suits: bridled, sow: func(p *plot) *entry {
 			bridle(p).at("tag").set(bare("legs", fmt.Sprint(1+len(p.points)%4)))
 			return bridle(p).at("id")

@@ -53,6 +53,7 @@ func gearLevel(d *facts.Document) {
 		d.Gear[i].Fabric, d.Gear[i].GrommetCore, d.Gear[i].GrommetSleeve, d.Gear[i].Steel = "none", "none", "none", "none"
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
+	d.Gear[4].PinTurnedBy = ptr("nothing")
 	d.Gear[4].Steel, d.Gear[4].ChainHeld, d.Gear[4].SteelAgainstChain = "alloy", "80", "as_good"
 	for i := range 2 {
 		g := &d.Gear[i]
