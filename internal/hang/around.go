@@ -5,8 +5,10 @@ import (
 
 	"gonum.org/v1/gonum/spatial/r3"
 
+	"liftlint/internal/gear"
 	"liftlint/internal/hitch"
 	"liftlint/internal/plan"
+	"liftlint/internal/quantity"
 )
 
 // around is a sling round a body of the load.
@@ -33,20 +35,37 @@ func Section(b *plan.Body) hitch.Section {
 	return hitch.Section{}
 }
 
-// lineRound is the outline along which the middle of a leg's rope lies round a
+// lineRound is the outline along which the middle of a leg's sling lies round a
 // body.
 func lineRound(leg Leg) hitch.Section {
 	s := Section(leg.End.Round.Body)
 	d := 0.0
 	for _, u := range leg.Down {
-		if rope, ok := ropeIn(u.Item); ok && rope.Diameter != nil {
-			d = float64(*rope.Diameter)
+		if thick := thickness(u.Item); thick != nil {
+			d = float64(*thick)
 		}
 	}
 	if s.DiameterM > 0 {
 		return hitch.Section{DiameterM: s.DiameterM + d}
 	}
 	return hitch.Section{WidthM: s.WidthM + d, HeightM: s.HeightM + d}
+}
+
+// thickness is how thick a sling lies round a body: the diameter of its rope, the
+// thickness of a flat one under load, the size of a chain, whose links lie flat and
+// on edge in turn; nil where it is not given.
+func thickness(item gear.Item) *quantity.Length {
+	if rope, ok := ropeIn(item); ok {
+		return rope.Diameter
+	}
+	s, ok := item.(*gear.TagRatedSling)
+	switch {
+	case !ok:
+		return nil
+	case s.Kind == gear.ChainSlingKind:
+		return s.Size
+	}
+	return s.Thickness
 }
 
 // axes are the directions along a body, across it and up, in the load's axes.

@@ -34,6 +34,19 @@ func TestOpenBasket(t *testing.T) {
 	}
 }
 
+// TestOtherSlingsLieRoundAsThickAsTheyAre: of 20 mm, as that rope.
+func TestOtherSlingsLieRoundAsThickAsTheyAre(t *testing.T) {
+	const rope = "kind: wire_rope_sling, core: iwrc, diameter: 20 mm"
+	want := *hung(t, roundPipe, "END", "basket", "BY", "", "PITCH", "0").Legs[0].OpenM
+	for _, other := range []string{
+		"kind: chain_sling, size: 20 mm",
+		"kind: web_sling, thickness: 20 mm, tag: {condition: legible, rated_load: 4 t, angle_from_horizontal: 90 deg}",
+	} {
+		l := hung(t, roundPipe, "END", "basket", "BY", "", "PITCH", "0", rope, other)
+		near(t, other, *l.Legs[0].OpenM, want, 1e-6)
+	}
+}
+
 // TestOpenChoke: a choke at 135 deg stands where two tangents meet at a right angle,
 // R times the root of two over the axis; its loop is those, R each, and three quarters
 // of the circle (geometry). The standing part reaches from there to the hook.
