@@ -20,21 +20,23 @@ func (w *work) pinTurned(g *facts.Gear, s *gear.Shackle) {
 		return
 	}
 	switch {
-	case w.runsOver(s):
-		g.PinTurnedBy = ptr("running_sling")
 	case s.LeftInPlace:
 		g.PinTurnedBy = ptr("time")
-	case len(w.plan.Phases) > 1 && w.inLeg(s):
+	case w.turned() && w.inLeg(s):
 		g.PinTurnedBy = ptr("turning_load")
 	}
 }
 
-// runsOver reports whether a sling runs over a shackle from one point to another.
-func (w *work) runsOver(s *gear.Shackle) bool {
-	return slices.ContainsFunc(w.plan.Supports, func(on plan.Support) bool {
-		return len(on.By) > 0 && on.By[len(on.By)-1].Item == gear.Item(s) &&
-			slices.ContainsFunc(on.Legs, func(leg plan.Leg) bool { return leg.End.Kind == plan.RunsTo })
-	})
+// turned reports whether the load is turned while it hangs: its pitch is another in
+// one phase than in the next, or changes within one.
+func (w *work) turned() bool {
+	phases := w.plan.Phases
+	for i, p := range phases {
+		if p.Until != nil && *p.Until != p.Pitch || i > 0 && p.Pitch != phases[i-1].Pitch {
+			return true
+		}
+	}
+	return false
 }
 
 // inLeg reports whether a shackle is the last of a leg, in what turns with the load.

@@ -14,7 +14,7 @@ type Gear struct {
 	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, nominal size of a chain, or section of a link or hook. No others have one."`
 	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle and a beam have none of their own."`
 	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles and adjusters."`
-	PinTurnedBy          *string     `json:"pin_turned_by,omitempty" enum:"nothing,running_sling,turning_load,time" doc:"What can turn a screw pin that is not secured: a sling that runs over it, a load that is turned while it hangs, or time. Absent where the plan does not give the kind of pin. Concerns shackles."`
+	PinTurnedBy          *string     `json:"pin_turned_by,omitempty" enum:"nothing,turning_load,time" doc:"What can turn a screw pin that is not secured: a load that is turned while it hangs, or time. Absent where the plan does not give the kind of pin. Concerns shackles."`
 	PinKind              *string     `json:"pin_kind,omitempty" enum:"screw,bolt,round" doc:"Kind of pin. Concerns shackles."`
 	TemperatureGiven     bool        `json:"temperature_given" doc:"Whether the plan gives the temperature of the gear."`
 	LowestC              *float64    `json:"lowest_c,omitempty" doc:"How cold it gets. Absent where the plan gives no temperature."`

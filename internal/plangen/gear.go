@@ -69,9 +69,10 @@ func (s *sketch) shackleItem(id string, day time.Time, steel string) *entry {
 	if !s.us && s.chance(0.5) { // the same digits, which are tonnes on many bodies
 		marked = plain(f.marked) + " t"
 	}
+	pattern, pin := s.pick("bow", "bow", "dee"), s.pick("screw", "bolt")
 	return mapOf("",
 		need(val("id", id)), need(val("kind", "shackle")),
-		val("pattern", s.pick("bow", "bow", "dee")), val("pin_kind", s.pick("screw", "bolt")),
+		val("pattern", pattern), val("pin_kind", pin), when(pin == "screw", bare("pin_secured", "true")),
 		when(s.chance(0.15), val("pin", "lower")),
 		val("rated_load", marked),
 		val("inside_length", s.length(f.lengthM)),

@@ -6,8 +6,6 @@ func breaksHardware() []broken {
 	return append(breaksHardwareOfAttachments(), []broken{
 		{"hardware/round_pin", "", func(d *facts.Document) { d.Gear[4].PinKind = ptr("round") },
 			"K1 has a round pin, held by its cotter alone: take one with a screw pin, or a bolt with nut and cotter", "#/gear/4", 0},
-		{"hardware/screw_pin_can_turn", "running", func(d *facts.Document) { d.Gear[4].PinTurnedBy = ptr("running_sling") },
-			"a sling runs over K1, which can turn its screw pin out: take one with a bolt, nut and cotter, or wire the pin and give `pin_secured`", "#/gear/4", 0},
 		{"hardware/screw_pin_can_turn", "left_in_place", func(d *facts.Document) { d.Gear[4].PinTurnedBy = ptr("time") },
 			"K1 stays in place, and its screw pin can work loose: take one with a bolt, nut and cotter, or wire the pin and give `pin_secured`", "#/gear/4", 0},
 		{"hardware/screw_pin_can_turn", "turned", func(d *facts.Document) { d.Gear[4].PinTurnedBy = ptr("turning_load") },

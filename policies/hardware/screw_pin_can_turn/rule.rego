@@ -1,18 +1,14 @@
 # METADATA
 # title: Screw pin that can turn
 # description: >-
-#   A screw pin backs out of its thread where a sling runs over it, where the load is
-#   turned while it hangs, and with time. There a bolt with nut and cotter is used, or
-#   the pin is wired.
+#   A screw pin backs out of its thread where the load is turned while it hangs, and
+#   with time. There a bolt with nut and cotter is used, or the pin is wired.
 # custom:
 #   over: gear
 #   where:
 #     kind: [shackle]
 #     uses: {at_least: 1}
 #   grades:
-#     - name: running
-#       severity: warning
-#       message: "a sling runs over {id}, which can turn its screw pin out: take one with a bolt, nut and cotter, or wire the pin and give `pin_secured`"
 #     - name: left_in_place
 #       severity: warning
 #       message: "{id} stays in place, and its screw pin can work loose: take one with a bolt, nut and cotter, or wire the pin and give `pin_secured`"
@@ -23,11 +19,6 @@
 #     - {document: ASME B30.26, basis: memory, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.hardware.screw_pin_can_turn
-
-finding contains {"key": item.key, "grade": "running"} if {
-	some item in input.gear
-	item.pin_turned_by == "running_sling"
-}
 
 finding contains {"key": item.key, "grade": "left_in_place"} if {
 	some item in input.gear

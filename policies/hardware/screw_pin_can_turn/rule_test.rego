@@ -6,8 +6,6 @@ grades(by, uses) := got if {
 	got := {f.grade | some f in finding} with input as {"gear": [{"key": "gear/K1", "kind": "shackle", "uses": uses, "pin_turned_by": by}]}
 }
 
-test_breaks_running if grades("running_sling", 1) == {"running"}
-
 test_breaks_left if grades("time", 1) == {"left_in_place"}
 
 test_breaks_turned if grades("turning_load", 1) == {"turned"}
