@@ -144,8 +144,7 @@ func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (*Resu
 		return nil, err
 	}
 	c.OnFile = byNumber
-	r.onFile, r.Facts = on, compute.Gear(gear, c)
-	on.Lead(r.Facts)
+	r.onFile, r.Facts = on, compute.Gear(gear, c) // places are led into the register where a finding stands there
 	return r, nil
 }
 
