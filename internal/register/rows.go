@@ -79,7 +79,7 @@ func (t *Table) evened(cells []string, row int) ([]string, Problems) {
 	case len(cells) > heads && empty(cells[heads:]):
 		return cells[:heads], nil
 	}
-	at := Place{File: t.binding.origin.name, Row: row}
+	at := Place{File: t.binding.origin.name, Row: row, Column: len(cells)}
 	hint := "; is a separator missing, or a line break without quotes?"
 	if len(cells) > heads {
 		at.Column = heads + 1

@@ -252,7 +252,7 @@ func TestBadTables(t *testing.T) {
 		{"no kind", head + "SH-1;;5;;;\n", "register/missing_key", "gear.csv#row=2", "`kind`"},
 		{"unknown kind", head + "SH-1;Rope thing;5;;;\n", "register/not_allowed", "gear.csv#cell=2,2", "words"},
 		{"inspection without a day", head + "SH-1;shackle;5;;periodic;\n", "register/missing_key", "gear.csv#cell=2,5", "`date`"},
-		{"short row", head + good + "SH-2;shackle;5\n", Ragged, "gear.csv#row=3", "3 cells"},
+		{"short row", head + good + "SH-2;shackle;5\n", Ragged, "gear.csv#cell=3,3", "3 cells"},
 		{"long row", head + "SH-1;shackle;5;;;K1;more\n", Ragged, "gear.csv#cell=2,7", "7 cells"},
 		{"number twice", head + good + "SH-1;shackle;5;;;K2\n", DuplicateNumber, "gear.csv#cell=3,1", "two items"},
 		{"serial twice", head + good + "SH-2;shackle;5;;;K1\n", DuplicateSerial, "gear.csv#cell=3,6", "same serial"},
