@@ -8,6 +8,55 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
+func TestHeadsAreFields(t *testing.T) {
+	table := mustTable(t, "number,kind,rated_load,certificate.number,inspections.1.date,inspections.1.kind,Color\nSH-1,shackle,4.75 t,C1,2026-03-04,periodic,green\n", nil)
+	i, ok := table.Register.Find("SH-1")
+	if !ok || i.Certificate.Number != "C1" || len(i.Inspections) != 1 || i.Kept[0] != (Kept{"Color", "green"}) || len(table.Notes) != 1 {
+		t.Errorf("%+v %v", i, table.Notes)
+	}
+}
+
+// TestFieldHeadTwice: no cell is dropped for another of the same field.
+func TestFieldHeadTwice(t *testing.T) {
+	for _, heads := range []string{"number,kind,serial,serial", "number,kind,inspections.date,inspections.1.date"} {
+		_, err := mustReader(t).ReadTable("gear.csv", []byte(heads+"\nA,hook,1,2\n"), nil)
+		var ps Problems
+		if !errors.As(err, &ps) || ps[0].ID != Heads || ps[0].Place.String() != "gear.csv#cell=1,4" {
+			t.Error(err)
+		}
+	}
+}
+
+// TestHeadless: a column without a head is kept by its number, and told of.
+func TestHeadless(t *testing.T) {
+	table := mustTable(t, "number,kind,,\nSH-1,shackle,,\nSH-2,shackle,, red \n", nil)
+	i, _ := table.Register.Find("SH-2")
+	if diff := cmp.Diff([]Kept{{"column 4", " red "}}, i.Kept); diff != "" {
+		t.Error(diff)
+	}
+	if len(table.Notes) != 1 || table.Notes[0].Place.String() != "gear.csv#cell=3,4" {
+		t.Error(table.Notes)
+	}
+}
+
+// TestHeadsThatAreNearlyFields: without a columns file, what is nearly a field is
+// not put among what nobody reads.
+func TestHeadsThatAreNearlyFields(t *testing.T) {
+	for _, c := range []struct{ head, message string }{
+		{"serail", "did you mean `serial`? Write"},
+		{"Serial", "did you mean `serial`? Write"},
+		{"inspections.dat", "no field of an item with one value. Write"},
+		{"certificate", "no field of an item with one value. Write"},
+		{"faults_seen", "numbered as in `faults_seen.1`. Write"},
+	} {
+		_, err := mustReader(t).ReadTable("gear.csv", []byte("number,kind,Remarks,"+c.head+"\nA,web_sling,,cut\n"), nil)
+		var ps Problems
+		if !errors.As(err, &ps) || len(ps) != 1 || ps[0].ID != Heads || ps[0].Place.String() != "gear.csv#cell=1,4" || !strings.Contains(ps[0].Message, c.message) {
+			t.Errorf("%s: %v", c.head, err)
+		}
+	}
+}
+
 // titled is a table as a spreadsheet exports it, with a title, a note in two lines
 // and a blank row above its heads.
 const titled = "Site gear list 2026;;;;;\n\"Printed 4 May,\nsecond floor\";;checked: Q;;;\n;;;;;\nNo.;Type;RL;Insp.;Sort;Serial\nSH-1;shackle;4,75;2026-03-04;periodic;K1\nSH-2;shackle;five;;;K2\n"
