@@ -47,6 +47,8 @@ type Result struct {
 	Overrides []policy.Override
 	Facts     *facts.Facts
 	Recorded  *triage.KnownPlan // what rules found, where that was asked for
+	// Gear is set where this is no plan but a register whose gear is judged by itself.
+	Gear *GearCount
 
 	text      []byte
 	doc       *yamldoc.Document

@@ -87,7 +87,7 @@ func (r *Rule) verdict(recordsOf func(string) ([]facts.View, bool), lift facts.V
 		return v, err
 	}
 	if len(v.Outcomes) == 0 {
-		v.DoesNotApply = r.nothingToJudge()
+		v.DoesNotApply = r.NothingToJudge()
 	}
 	return v, nil
 }
