@@ -82,6 +82,7 @@ func Load(ctx context.Context, o Options) (*Pack, error) {
 		return nil, err
 	}
 	l.read()
+	l.intervals()
 	l.compile()
 	if err := l.problems.Sorted(); err != nil {
 		return nil, err

@@ -75,7 +75,7 @@ type Register struct {
 // Setting is one value of a rule that a configuration has set otherwise.
 type Setting struct {
 	Rule string `json:"rule" doc:"Id of the rule."`
-	What string `json:"what" doc:"A parameter, severity, a grade, or off."`
+	What string `json:"what" doc:"A parameter, severity, a grade, off, or an inspection interval."`
 	From string `json:"from" doc:"The configuration that sets it."`
 	Was  string `json:"was" doc:"What it was before."`
 	Is   string `json:"is" doc:"What it is now."`
