@@ -13,6 +13,7 @@ import (
 
 	"liftlint/internal/config"
 	"liftlint/internal/gitrepo"
+	"liftlint/internal/register"
 )
 
 // difference is between a revision and what is to be checked: the working tree or
@@ -99,7 +100,7 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 	}
 	at := d.name(folder)
 	for p := range d.before { // those that are gone, and registers wherever they are
-		if isRegister(p) || path.Base(p) == config.FileName && holds(path.Dir(p), at) {
+		if register.IsPart(p) || path.Base(p) == config.FileName && holds(path.Dir(p), at) {
 			r.files = append(r.files, p)
 		}
 	}
@@ -148,7 +149,7 @@ func (d *difference) addRegisters(r *reading) error {
 				return err
 			case e.IsDir() && e.Name() == ".git":
 				return fs.SkipDir
-			case !e.IsDir() && isRegister(e.Name()):
+			case !e.IsDir() && register.IsPart(e.Name()):
 				d.registers = append(d.registers, d.name(file))
 			}
 			return nil
@@ -159,18 +160,6 @@ func (d *difference) addRegisters(r *reading) error {
 	}
 	r.files = append(r.files, d.registers...)
 	return nil
-}
-
-// isRegister reports whether a file holds a register of gear, or a table that one
-// is read from, by its name.
-func isRegister(name string) bool {
-	name = strings.ToLower(name)
-	for _, end := range []string{".gear.yaml", ".gear.yml", ".columns.yaml", ".columns.yml", ".csv"} {
-		if strings.HasSuffix(name, end) {
-			return true
-		}
-	}
-	return false
 }
 
 // holds reports whether a path is a folder itself or lies below it.

@@ -32,8 +32,16 @@ type output struct {
 	root       string // the folder that files are named from; empty is that of the repository
 }
 
-func newOutput(e Environment) output {
-	return output{env: e, format: oneOf("text", "json", "line", "sarif", "junit", "annotations", "markdown", "summary")}
+// newOutput has the formats that stand first, of which the very first is taken where
+// none is named, and all others.
+func newOutput(e Environment, first ...string) output {
+	words := slices.Clone(first)
+	for _, w := range []string{"text", "json", "line", "sarif", "junit", "annotations", "markdown", "summary"} {
+		if !slices.Contains(words, w) {
+			words = append(words, w)
+		}
+	}
+	return output{env: e, format: oneOf(words...)}
 }
 
 func (o *output) flags(c *cobra.Command) {

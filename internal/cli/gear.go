@@ -38,7 +38,7 @@ func registerFailed(e Environment, err error) error {
 		fmt.Fprintf(e.Stderr, "%s (%s)\n", visible(p.String()), p.ID)
 	}
 	switch {
-	case has(register.BadColumns):
+	case wrongColumns(problems):
 		return exit{code: Usage}
 	case has(register.Unreadable):
 		return exit{code: Unchecked}

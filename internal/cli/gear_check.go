@@ -3,24 +3,29 @@ package cli
 import (
 	"bufio"
 	"context"
+	"errors"
 	"fmt"
 	"path/filepath"
+	"slices"
 
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
+	"liftlint/internal/register"
 	"liftlint/internal/report"
 )
 
 type gearCheck struct {
 	env     Environment
 	judging judging
+	output  output
 	failOn  *choice
 }
 
 func newGearCheck(e Environment) *cobra.Command {
-	k := &gearCheck{env: e, failOn: oneOf("error", "warning", "note")}
+	k := &gearCheck{env: e, output: newOutput(e, "line", "text"), failOn: oneOf("error", "warning", "note")}
 	c := &cobra.Command{
 		Use:   "check [REGISTER...]",
 		Short: "Check the gear of registers by itself",
@@ -29,11 +34,16 @@ they found, tags, certificates, status. Left out, the registers of liftlint.yaml
 are checked or, where it names none, those of this folder. Items that are
 quarantined, out of service or scrapped are counted and not judged.
 
+Its formats are those of liftlint check; left out it is line, one a finding, with the
+cell of a table instead of a line and a column. The others hold all findings in memory.
+
 There is no clock in here: what is overdue is judged for the day that --on names.`,
-		Example: "  liftlint gear check --on 2026-12-04 register",
-		RunE:    func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
+		Example: `  liftlint gear check --on 2026-12-04 register
+  liftlint gear check --on 2026-12-04 --format sarif register > gear.sarif`,
+		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.judging.gearFlags(c)
+	k.output.flags(c)
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
 	return c
 }
@@ -46,10 +56,52 @@ func (k *gearCheck) run(ctx context.Context, paths []string) error {
 	if err != nil {
 		return wrongUsage(err)
 	}
+	if err := k.output.check(); err != nil {
+		return err
+	}
 	linter, registers, err := k.judging.gearLinter(paths)
 	if err != nil {
 		return err
 	}
+	if k.output.format.value != "line" || k.output.jobSummary {
+		return k.report(ctx, linter, registers, failOn)
+	}
+	return k.lines(ctx, linter, registers, failOn)
+}
+
+// report judges all gear, then writes a report of it.
+func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
+	run := report.Run{FailOn: failOn}
+	r, err := registers.Register()
+	var problems register.Problems
+	switch {
+	case errors.As(err, &problems) && !wrongColumns(problems):
+		run.Results = lint.GearNotValid(problems)
+	case err != nil:
+		return registerFailed(k.env, err)
+	default:
+		if run.Results, err = linter.GearResults(ctx, r); err != nil {
+			return exit{Unchecked, err}
+		}
+	}
+	rules := func() ([]*policy.Rule, error) { return linter.GearRules(ctx) }
+	if err := k.output.write(run, k.judging.stage, rules); err != nil {
+		return exit{Unchecked, err}
+	}
+	if code := int(run.Exit()); code != Clean {
+		return exit{code: code}
+	}
+	return nil
+}
+
+// wrongColumns reports whether a columns file is wrong, which is configuration and
+// no finding.
+func wrongColumns(problems register.Problems) bool {
+	return slices.ContainsFunc(problems, func(p register.Problem) bool { return p.ID == register.BadColumns })
+}
+
+// lines writes what is found as it is found: a register may be large.
+func (k *gearCheck) lines(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
 	r, err := registers.Register()
 	if err != nil {
 		return registerFailed(k.env, err)

@@ -43,7 +43,9 @@ A file says what the columns are:
   fixed:
     - {field: inspections.kind, value: periodic}
 
-Without one, the heads of the table have to be names of fields.`,
+Where titles stand above the heads, as spreadsheets export them, it says in which row
+the heads are, such as ` + "`heads_in_row: 3`" + `; what stands above becomes a comment.
+Without such a file, the heads of the table have to be names of fields.`,
 		Example: "  liftlint gear import yard.csv --columns yard.columns.yaml -o register",
 		Args:    cobra.ExactArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return k.run(args[0]) },

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -27,7 +28,7 @@ type settingList struct {
 // settingLine is one value in force and where it comes from.
 type settingLine struct {
 	Rule  string `json:"rule" doc:"Id of the rule."`
-	What  string `json:"what" doc:"A parameter, severity, a grade, or off."`
+	What  string `json:"what" doc:"A parameter, severity, a grade, off, or an inspection interval."`
 	Value string `json:"value" doc:"What is in force."`
 	From  string `json:"from" doc:"The configuration or profile that sets it, or the rule itself."`
 }
@@ -101,6 +102,11 @@ func settingsOf(r *policy.Rule) []settingLine {
 	}
 	for _, p := range r.Params {
 		lines = append(lines, settingLine{r.ID, p.Name, policy.Words(p.Value), p.From})
+	}
+	for _, o := range r.Overrides { // what is no parameter and no severity, such as an interval
+		if !slices.ContainsFunc(lines, func(l settingLine) bool { return l.What == o.What }) {
+			lines = append(lines, settingLine{r.ID, o.What, o.Is, o.From})
+		}
 	}
 	for i := range lines {
 		if lines[i].From == "" {

@@ -23,7 +23,7 @@ func read(s Side) written {
 	w := written{}
 	if doc, _ := yamldoc.Read(s.Name, s.Text); doc != nil {
 		w.add("", doc.Root())
-		w.add("gear", s.Result.Gear())
+		w.add("gear", s.Result.GearList())
 	}
 	return w
 }

@@ -16,73 +16,57 @@ import (
 type look struct {
 	what  string
 	named string
-	// set puts what was found into a sign; false where it was not looked for.
-	set func(s *facts.Sign, f *register.Found, w *work, item gear.Item) bool
+	// given reports whether an inspection looked for it.
+	given func(f *register.Found) bool
+	// set puts what was found into a sign.
+	set func(s *facts.Sign, f *register.Found, w *work, item gear.Item)
 }
 
 // seen is a sign that is there or not.
 func seen(what, named string, of func(*register.Found) *bool) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) bool {
+	return look{what, named, func(f *register.Found) bool { return of(f) != nil }, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) {
 		s.Seen = of(f)
-		return s.Seen != nil
 	}}
 }
 
 // seenNot is a sign that is there where its opposite was not found.
 func seenNot(what, named string, of func(*register.Found) *bool) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) bool {
-		if v := of(f); v != nil {
-			s.Seen = ptr(!*v)
-		}
-		return s.Seen != nil
+	return look{what, named, func(f *register.Found) bool { return of(f) != nil }, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) {
+		s.Seen = ptr(!*of(f))
 	}}
 }
 
 // seenAs is a sign that has words for how it is.
 func seenAs(what, named string, of func(*register.Found) string, fine ...string) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) bool {
-		word := of(f)
-		if word == "" {
-			return false
-		}
-		s.Seen = ptr(true)
-		for _, w := range fine {
-			if w == word {
-				s.Seen = ptr(false)
-			}
-		}
-		return true
+	return look{what, named, func(f *register.Found) bool { return of(f) != "" }, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) {
+		s.Seen = ptr(!slices.Contains(fine, of(f)))
 	}}
 }
 
 // counted is a number of broken wires.
 func counted(what, named string, of func(*register.Found) *int) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) bool {
-		n := of(f)
-		if n == nil {
-			return false
-		}
-		s.Count = ptr(float64(*n))
-		return true
+	return look{what, named, func(f *register.Found) bool { return of(f) != nil }, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) {
+		s.Count = ptr(float64(*of(f)))
+	}}
+}
+
+// portion is a sign that is a share of something.
+func portion(what, named string, of func(*register.Found) *quantity.Ratio, set func(s *facts.Sign, ratio *float64)) look {
+	return look{what, named, func(f *register.Found) bool { return of(f) != nil }, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) {
+		set(s, number(of(f)))
 	}}
 }
 
 // lost is a share that is worn off.
 func lost(what, named string, of func(*register.Found) *quantity.Ratio) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, _ *work, _ gear.Item) bool {
-		s.LostRatio = number(of(f))
-		return s.LostRatio != nil
-	}}
+	return portion(what, named, of, func(s *facts.Sign, ratio *float64) { s.LostRatio = ratio })
 }
 
 // heldAgainst is a dimension measured, held against the one that the item was made
 // with.
 func heldAgainst(what, named string, now func(*register.Found) *quantity.Length, made func(gear.Item) (*quantity.Length, string), set func(s *facts.Sign, grewM, madeM float64), fields ...string) look {
-	return look{what, named, func(s *facts.Sign, f *register.Found, w *work, item gear.Item) bool {
+	return look{what, named, func(f *register.Found) bool { return now(f) != nil }, func(s *facts.Sign, f *register.Found, w *work, item gear.Item) {
 		is := now(f)
-		if is == nil {
-			return false
-		}
 		was, field := made(item)
 		switch {
 		case was != nil && *was > 0:
@@ -92,7 +76,6 @@ func heldAgainst(what, named string, now func(*register.Found) *quantity.Length,
 		default:
 			w.explain(s.Key, facts.Reason{Text: "what " + item.Base().ID + " measured when it was new is not known"}, fields...)
 		}
-		return true
 	}}
 }
 
@@ -146,15 +129,11 @@ func allLooks() []look {
 		seen("sleeve_cracked", "a cracked sleeve", func(x f) *bool { return x.SleeveCracked }),
 		seen("thimble_loose", "a loose thimble", func(x f) *bool { return x.ThimbleLoose }),
 		heldAgainst("throat_now", "opening of the throat", func(x f) *quantity.Length { return x.ThroatNow }, madeThroat, grew, "grew_ratio", "grew_m"),
-		{"twist", "twist", func(s *facts.Sign, x f, _ *work, _ gear.Item) bool {
+		{"twist", "twist", func(x f) bool { return x.Twist != nil }, func(s *facts.Sign, x f, _ *work, _ gear.Item) {
 			s.TwistDeg = number(x.Twist)
-			return s.TwistDeg != nil
 		}},
 		lost("wear", "wear", func(x f) *quantity.Ratio { return x.Wear }),
-		{"stretch", "stretch", func(s *facts.Sign, x f, _ *work, _ gear.Item) bool {
-			s.GrewRatio = number(x.Stretch)
-			return s.GrewRatio != nil
-		}},
+		portion("stretch", "stretch", func(x f) *quantity.Ratio { return x.Stretch }, func(s *facts.Sign, ratio *float64) { s.GrewRatio = ratio }),
 		seen("cracked", "a crack", func(x f) *bool { return x.Cracked }),
 		seenAs("latch", "a latch that is faulty or missing", func(x f) string { return x.Latch }, "works"),
 		seen("bent", "a bend", func(x f) *bool { return x.Bent }),
@@ -182,26 +161,32 @@ func (w *work) signs(item gear.Item, r *register.Item, uses int) {
 	}
 	rope := ropeMade(item)
 	for _, l := range looks() {
-		newest := -1
-		var sign facts.Sign
-		for i := range r.Inspections {
-			x := &r.Inspections[i]
-			if x.Found == nil || !w.byDay(x.Date) || newest >= 0 && x.Date.Before(r.Inspections[newest].Date) {
-				continue
-			}
-			s := facts.Sign{
-				Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, i) + "/found/" + l.what)},
-				ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
-				What: l.what, Named: l.named, Date: x.Date.Format(time.DateOnly),
-			}
-			if l.set(&s, x.Found, w, item) {
-				newest, sign = i, s
-			}
+		i := w.newest(r, l.given)
+		if i < 0 {
+			continue
 		}
-		if newest >= 0 {
-			w.out.Document.Signs = append(w.out.Document.Signs, sign)
+		s := facts.Sign{
+			Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, i) + "/found/" + l.what)},
+			ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
+			What: l.what, Named: l.named, Date: r.Inspections[i].Date.Format(time.DateOnly),
 		}
+		l.set(&s, r.Inspections[i].Found, w, item)
+		w.out.Document.Signs = append(w.out.Document.Signs, s)
 	}
+}
+
+// newest is the index of the newest inspection by the day of the lift that looked
+// for something, of two on one day the one that stands last; -1 where there is none.
+func (w *work) newest(r *register.Item, given func(*register.Found) bool) int {
+	newest := -1
+	for i := range r.Inspections {
+		x := &r.Inspections[i]
+		if x.Found == nil || !given(x.Found) || !w.byDay(x.Date) || newest >= 0 && x.Date.Before(r.Inspections[newest].Date) {
+			continue
+		}
+		newest = i
+	}
+	return newest
 }
 
 // manyParts is the number of parts from which a braid may have more broken wires.

@@ -149,6 +149,7 @@ type written struct {
 	NotWaivable []string                  `json:"not_waivable"`
 	Registers   []string                  `json:"registers"`
 	Baseline    string                    `json:"baseline"`
+	Intervals   []policy.IntervalFile     `json:"inspection_intervals"`
 }
 
 // file reads one configuration after what it extends; by lists the files that
@@ -236,7 +237,11 @@ func (r *reader) take(path, name string, w written, tree *datafile.Tree) {
 	if w.Baseline != "" {
 		c.Baseline = filepath.Join(filepath.Dir(path), filepath.FromSlash(w.Baseline))
 	}
-	c.Layers = append(c.Layers, policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, NotWaivable: w.NotWaivable, Tree: tree})
+	layer := policy.Layer{Name: name, Rules: w.Rules, Locked: w.Locked, NotWaivable: w.NotWaivable, Tree: tree}
+	for _, x := range w.Intervals {
+		layer.Intervals = append(layer.Intervals, x.Interval())
+	}
+	c.Layers = append(c.Layers, layer)
 	for i, folder := range w.RuleFolders {
 		r.ruleFolder(filepath.Join(filepath.Dir(path), filepath.FromSlash(folder)), folder, i, tree)
 	}

@@ -3,6 +3,7 @@ package config
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -186,5 +187,31 @@ func TestRegisters(t *testing.T) {
 	}
 	if _, err := For("lost/again"); err == nil || !strings.Contains(err.Error(), "lost/liftlint.yaml:2:13: none.gear.yaml names no file") {
 		t.Error(err)
+	}
+}
+
+// TestIntervals: they go along with the layer of their file; service is normal
+// where none is named.
+func TestIntervals(t *testing.T) {
+	folder(t, map[string]string{
+		"liftlint.yaml":   "liftlint: 1\ninspection_intervals:\n  - {months: 6, cite: [{document: LOLER 1998, clause: regulation 9(3)(a)(i), basis: memory}]}\n",
+		"a/liftlint.yaml": "liftlint: 1\ninspection_intervals: [{kinds: [hook], service: severe, months: 1}]\n",
+	})
+	c, err := For("a")
+	if err != nil || len(c.Layers) != 2 {
+		t.Fatalf("%+v %v", c, err)
+	}
+	outer, inner := c.Layers[0].Intervals, c.Layers[1].Intervals
+	if len(outer) != 1 || outer[0].Kinds != nil || outer[0].Service != "normal" || outer[0].Months != 6 || outer[0].Citations[0].Document != "LOLER 1998" {
+		t.Errorf("%+v", outer)
+	}
+	if len(inner) != 1 || !slices.Equal(inner[0].Kinds, []string{"hook"}) || inner[0].Service != "severe" || inner[0].Months != 1 {
+		t.Errorf("%+v", inner)
+	}
+	for _, wrong := range []string{"[]", "[{kinds: [hook]}]", "[{months: 0}]", "[{months: 25}]", "[{months: 6.5}]", "[{months: 6, service: hard}]", "[{months: 6, kinds: []}]", "[{months: 6, cite: [{document: x}]}]", "[{months: 6, reason: x}]"} {
+		folder(t, map[string]string{"liftlint.yaml": "liftlint: 1\ninspection_intervals: " + wrong + "\n"})
+		if _, err := For("."); err == nil || !strings.Contains(err.Error(), "liftlint.yaml:2:") {
+			t.Errorf("%s: %v", wrong, err)
+		}
 	}
 }

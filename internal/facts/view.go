@@ -3,6 +3,7 @@ package facts
 import (
 	"reflect"
 	"strings"
+	"sync"
 
 	"liftlint/internal/record"
 )
@@ -53,32 +54,49 @@ func viewOf(v reflect.Value) View {
 // string, a []string or a nested record. It is false when the field is absent
 // or there is no such field.
 func (v View) Field(path string) (any, bool) {
+	steps, ok := stepsOf(v.value.Type(), path)
+	if !ok {
+		return nil, false
+	}
 	x := v.value
-	for name := range strings.SplitSeq(path, ".") {
-		var ok bool
-		if x, ok = child(x, name); !ok {
-			return nil, false
+	for _, index := range steps {
+		if x = x.FieldByIndex(index); x.Kind() == reflect.Pointer {
+			if x.IsNil() {
+				return nil, false
+			}
+			x = x.Elem()
 		}
 	}
 	return x.Interface(), true
 }
 
-func child(x reflect.Value, name string) (reflect.Value, bool) {
-	if x.Kind() != reflect.Struct {
-		return x, false
+// pathOf is a dotted path in records of a type.
+type pathOf struct {
+	record reflect.Type
+	path   string
+}
+
+// knownPaths keeps where paths lead, but for those that lead nowhere; types do not
+// change.
+var knownPaths sync.Map // pathOf -> [][]int
+
+// stepsOf are the indices of the fields that a path goes through; false where there
+// is no such field.
+func stepsOf(t reflect.Type, path string) ([][]int, bool) {
+	if got, ok := knownPaths.Load(pathOf{t, path}); ok {
+		return got.([][]int), true
 	}
-	for _, f := range record.Fields(x.Type()) {
-		if f.Name != name {
-			continue
+	steps, of := [][]int{}, t
+	for name := range strings.SplitSeq(path, ".") {
+		f, ok := record.Field{}, false
+		if of = pointed(of); of.Kind() == reflect.Struct {
+			f, ok = fieldNamed(of, name)
 		}
-		c := x.FieldByIndex(f.Index)
-		if c.Kind() == reflect.Pointer {
-			if c.IsNil() {
-				return c, false
-			}
-			c = c.Elem()
+		if !ok {
+			return nil, false
 		}
-		return c, true
+		steps, of = append(steps, f.Index), f.Type
 	}
-	return x, false
+	knownPaths.Store(pathOf{t, path}, steps)
+	return steps, true
 }

@@ -45,28 +45,37 @@ func (l *Linter) CheckGear(ctx context.Context, r *register.Register, show func(
 	if err != nil {
 		return count, err
 	}
+	err = l.gearParts(ctx, pack, conditions, r, func(p gearPart) error {
+		count.Judged, count.Aside = count.Judged+p.judged, count.Aside+p.aside
+		for _, f := range p.Findings {
+			count.Findings[f.Severity]++
+		}
+		return show(p.Findings)
+	})
+	return count, err
+}
+
+// gearParts judges the items of a register in parts, several at a time, and hands
+// each over in the order of the register.
+func (l *Linter) gearParts(ctx context.Context, pack *policy.Pack, c compute.Conditions, r *register.Register, take func(gearPart) error) error {
 	chunks := chunked(onfile.Groups(r))
 	parts := make([]gearPart, runtime.GOMAXPROCS(0))
 	for wave := range slices.Chunk(chunks, len(parts)) {
 		var group sync.WaitGroup
 		for i, items := range wave {
-			group.Go(func() { parts[i] = l.gearPart(ctx, pack, conditions, items) })
+			group.Go(func() { parts[i] = l.gearPart(ctx, pack, c, items) })
 		}
 		group.Wait()
 		for _, p := range parts[:len(wave)] {
 			if p.err != nil {
-				return count, p.err
+				return p.err
 			}
-			count.Judged, count.Aside = count.Judged+p.judged, count.Aside+p.aside
-			for _, f := range p.findings {
-				count.Findings[f.Severity]++
-			}
-			if err := show(p.findings); err != nil {
-				return count, err
+			if err := take(p); err != nil {
+				return err
 			}
 		}
 	}
-	return count, nil
+	return nil
 }
 
 // chunked joins groups to parts of at least gearChunk items, the last aside.
@@ -101,11 +110,15 @@ func (l *Linter) gearConditions(ctx context.Context) (*policy.Pack, compute.Cond
 	return pack, compute.Conditions{Profile: name, Stage: l.options.Stage, On: l.options.On, IntervalMonths: profile.IntervalMonths}, err
 }
 
+// gearPart is what some items of a register came to.
 type gearPart struct {
+	*Result
+	items         []*register.Item
 	judged, aside int
-	findings      []finding.Finding
 	err           error
 }
+
+func usable(i *register.Item) bool { return i.Status == register.InService || i.Status == "" }
 
 func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Conditions, items []*register.Item) (p gearPart) {
 	r, err := l.gearResult(c, items)
@@ -113,15 +126,16 @@ func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Cond
 		p.err = err
 		return p
 	}
-	usable := map[string]bool{}
+	p.Result, p.items = r, items
+	used := map[string]bool{}
 	for _, i := range items {
-		if usable[i.Number] = i.Status == register.InService || i.Status == ""; usable[i.Number] {
+		if used[i.Number] = usable(i); used[i.Number] {
 			p.judged++
 		} else {
 			p.aside++
 		}
 	}
-	leaveOut(&r.Facts.Document, usable)
+	leaveOut(&r.Facts.Document, used)
 	verdicts, err := pack.Judge(ctx, &r.Facts.Document)
 	if err != nil {
 		p.err = err
@@ -129,7 +143,7 @@ func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Cond
 	}
 	r.addVerdicts(verdicts)
 	r.addUntold(r.addMissing(verdicts))
-	p.findings = finding.Sort(slices.DeleteFunc(r.Findings, func(f finding.Finding) bool { return f.Key == dayMissing }))
+	r.Findings = finding.Sort(slices.DeleteFunc(r.Findings, func(f finding.Finding) bool { return f.Key == dayMissing }))
 	return p
 }
 
@@ -144,16 +158,15 @@ func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (*Resu
 		return nil, err
 	}
 	c.OnFile = byNumber
-	r.onFile, r.Facts = on, compute.Gear(gear, c)
-	on.Lead(r.Facts)
+	r.onFile, r.Facts = on, compute.Gear(gear, c) // places are led into the register where a finding stands there
 	return r, nil
 }
 
 // leaveOut takes the records of items out that are not used.
-func leaveOut(d *facts.Document, usable map[string]bool) {
-	d.Gear = slices.DeleteFunc(d.Gear, func(g facts.Gear) bool { return !usable[g.ID] })
-	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !usable[f.ID] })
-	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !usable[s.ID] })
+func leaveOut(d *facts.Document, used map[string]bool) {
+	d.Gear = slices.DeleteFunc(d.Gear, func(g facts.Gear) bool { return !used[g.ID] })
+	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !used[f.ID] })
+	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !used[s.ID] })
 }
 
 // Due is when an item's next inspection is due.
@@ -178,7 +191,7 @@ func (l *Linter) DueDays(ctx context.Context, r *register.Register) ([]Due, erro
 			return nil, err
 		}
 		for i, item := range items {
-			if item.Status == register.InService || item.Status == "" {
+			if usable(item) {
 				all = append(all, part.due(item, &part.Facts.Document.Gear[i]))
 			}
 		}

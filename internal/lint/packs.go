@@ -79,6 +79,7 @@ func load(name string, o Options) (loaded, error) {
 	if err == nil {
 		err = withExamples(pack, o)
 	}
+	profile, _, _ = profile.Shortened(o.Config.Layers) // what is wrong with these loading has told
 	return loaded{pack, profile}, err
 }
 

@@ -47,6 +47,8 @@ type Result struct {
 	Overrides []policy.Override
 	Facts     *facts.Facts
 	Recorded  *triage.KnownPlan // what rules found, where that was asked for
+	// Gear is set where this is no plan but a register whose gear is judged by itself.
+	Gear *GearCount
 
 	text      []byte
 	doc       *yamldoc.Document
@@ -82,9 +84,9 @@ func Unreadable(name string, err error) *Result {
 	return r
 }
 
-// Gear is the plan's list of gear with what a register says of it in place; nil where
+// GearList is the plan's list of gear with what a register says of it in place; nil where
 // the plan could not be read that far.
-func (r *Result) Gear() *yamldoc.Node {
+func (r *Result) GearList() *yamldoc.Node {
 	if r.onFile == nil || r.onFile.Doc == nil {
 		return nil
 	}

@@ -40,14 +40,14 @@ func (m *merger) add(there *yamldoc.Node, e yamldoc.Entry, steps []string) {
 	}
 	old := there.Entries[i].Value
 	switch {
-	case m.ofUse(steps), m.unreadable(e.Value, steps), isList(steps) && e.Value.Kind != yamldoc.Sequence: // of what can't be read the schemas tell
+	case m.ofUse(steps), m.unreadable(e.Value, steps), isList(steps) && !m.validator.ValidField(m.kind, steps, e.Value): // of what can't be read the schemas tell
 		there.Entries[i] = e
 		m.plan.own[e.Value.Pointer] = true
 	case old.Kind == yamldoc.Mapping && e.Value.Kind == yamldoc.Mapping:
 		for _, below := range e.Value.Entries {
 			m.add(old, below, append(slices.Clone(steps), below.Key))
 		}
-	case isList(steps) && old.Kind == yamldoc.Sequence && e.Value.Kind == yamldoc.Sequence:
+	case isList(steps) && old.Kind == yamldoc.Sequence:
 		m.join(old, e.Value)
 	case !m.same(old, e.Value, steps):
 		m.plan.Unlike = append(m.plan.Unlike, Unlike{Entry: m.entry, Field: strings.Join(steps, "."), Here: e.Value, There: written(old)})

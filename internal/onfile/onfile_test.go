@@ -263,3 +263,35 @@ func TestHistory(t *testing.T) {
 		}
 	}
 }
+
+// TestMalformedListsAreKept: a list of the plan that is malformed stays as the plan
+// has it, for the schemas to refuse, and is never joined to the register's; one that
+// is well formed adds to it.
+func TestMalformedListsAreKept(t *testing.T) {
+	for _, c := range []struct {
+		says string
+		want any
+		own  bool // whether it is led to the plan
+	}{
+		{"faults_seen: cut", "cut", true},
+		{"faults_seen: null", nil, true},
+		{"faults_seen: {kink: true}", map[string]any{"kink": true}, true},
+		{"faults_seen: [knik]", []any{"knik"}, true},
+		{"labels: red", "red", true},
+		{"labels: []", []any{}, true},
+		{"labels: [red]", []any{"red"}, true},
+		{"faults_seen: [kink, kink]", []any{"kink"}, false},
+		{"faults_seen: []", []any{}, false},
+		{"labels: [{label: color, value: red}]", []any{map[string]any{"label": "color", "value": "red"}}, true}, // the register has none
+	} {
+		p, faults := resolved(t, "  - {id: S1, kind: register, item: WR-1, "+c.says+"}\n")
+		key, _, _ := strings.Cut(c.says, ":")
+		got := p.Doc.Root().Get("gear").Items[0].Get(key)
+		if diff := cmp.Diff(c.want, got.Value()); diff != "" || len(faults) > 0 {
+			t.Errorf("%s: %v %s", c.says, faults, diff)
+		}
+		if _, inRegister := p.Place("/gear/0/" + key); inRegister == c.own {
+			t.Errorf("%s leads to the register: %v", c.says, inRegister)
+		}
+	}
+}

@@ -63,8 +63,24 @@ func (c *checker) run(m metadata) {
 	if !c.mutant {
 		c.unread(m.Custom)
 	}
-	r.Needs = c.allNeeds()
+	r.Needs, r.reads = c.allNeeds(), c.allReads()
 	r.Unsaid = c.unsaid.left(r.Where)
+}
+
+// allReads are the fields that the text and where read: all that the rule has to
+// see of a record. No field is read in another way than one that is followed.
+func (c *checker) allReads() []string {
+	var out []string
+	for path := range c.read {
+		if _, ok := c.shape.field(c.rule.Over, path); ok {
+			out = append(out, path)
+		}
+	}
+	for _, w := range c.rule.Where {
+		out = append(out, w.Field)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
 }
 
 // allNeeds are the optional fields of the text and of where.

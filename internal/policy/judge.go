@@ -25,7 +25,7 @@ func (p *Pack) Judge(ctx context.Context, d *facts.Document) (verdicts []Verdict
 	if err != nil {
 		return nil, err
 	}
-	input, err := d.Value()
+	input, err := d.ValueOf(p.reads)
 	if err != nil {
 		return nil, err
 	}
@@ -33,8 +33,9 @@ func (p *Pack) Judge(ctx context.Context, d *facts.Document) (verdicts []Verdict
 	if err != nil {
 		return nil, err
 	}
+	records := recordsOf(d)
 	for _, r := range p.rules {
-		v, err := r.verdict(d, lift, stage, found[r.ID])
+		v, err := r.verdict(records, lift, stage, found[r.ID])
 		if err != nil {
 			return nil, err
 		}
@@ -57,12 +58,27 @@ func liftOf(d *facts.Document) (facts.View, string, error) {
 	}
 }
 
-func (r *Rule) verdict(d *facts.Document, lift facts.View, stage string, found []element) (Verdict, error) {
+// recordsOf gives the records of a collection, which is looked through once however
+// many rules go over it.
+func recordsOf(d *facts.Document) func(collection string) ([]facts.View, bool) {
+	known := map[string][]facts.View{}
+	return func(collection string) ([]facts.View, bool) {
+		views, ok := known[collection]
+		if !ok {
+			if views, ok = d.Records(collection); ok {
+				known[collection] = views
+			}
+		}
+		return views, ok
+	}
+}
+
+func (r *Rule) verdict(recordsOf func(string) ([]facts.View, bool), lift facts.View, stage string, found []element) (Verdict, error) {
 	v := Verdict{Rule: r, DoesNotApply: r.gate(lift, stage)}
 	if v.DoesNotApply != "" {
 		return v, nil
 	}
-	records, ok := d.Records(r.Over)
+	records, ok := recordsOf(r.Over)
 	if !ok {
 		return v, fmt.Errorf("rule %s: the facts have no %s", r.ID, r.Over)
 	}
@@ -71,7 +87,7 @@ func (r *Rule) verdict(d *facts.Document, lift facts.View, stage string, found [
 		return v, err
 	}
 	if len(v.Outcomes) == 0 {
-		v.DoesNotApply = r.nothingToJudge()
+		v.DoesNotApply = r.NothingToJudge()
 	}
 	return v, nil
 }

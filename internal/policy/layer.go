@@ -17,6 +17,9 @@ type Layer struct {
 	Name   string             // as people know it, such as the file's path
 	Rules  map[string]Setting // by the rule's id
 	Locked []string           // rules that no later layer may weaken
+	// Intervals are inspection intervals, shorter than what holds before; Kinds is
+	// nil where all gear is meant.
+	Intervals []Interval
 
 	NotWaivable []string // rules whose findings nobody may accept
 
@@ -35,7 +38,7 @@ func (l Layer) problem(pointer, format string, args ...any) Problem {
 // METADATA and profile.
 type Override struct {
 	Rule string
-	What string // a parameter, "severity", a grade, or "off"
+	What string // a parameter, "severity", a grade, "off", or an inspection interval
 	From string // the layer's name
 	Was  string // before that layer, in words
 	Is   string

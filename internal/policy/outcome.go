@@ -172,8 +172,8 @@ func (r *Rule) gate(lift facts.View, stage string) string {
 	return ""
 }
 
-// nothingToJudge words why a rule has no subjects.
-func (r *Rule) nothingToJudge() string {
+// NothingToJudge words why a rule has no subjects.
+func (r *Rule) NothingToJudge() string {
 	if len(r.Where) == 0 {
 		return "there are no " + r.Over
 	}

@@ -15,6 +15,8 @@ import (
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
+
+	"liftlint/internal/facts"
 )
 
 // Options say what to load.
@@ -46,6 +48,7 @@ type Pack struct {
 	compiler *ast.Compiler
 	query    rego.PreparedEvalQuery
 	active   int // rules that the query answers for
+	reads    facts.Choice
 	deadline time.Duration
 }
 
@@ -79,6 +82,7 @@ func Load(ctx context.Context, o Options) (*Pack, error) {
 		return nil, err
 	}
 	l.read()
+	l.intervals()
 	l.compile()
 	if err := l.problems.Sorted(); err != nil {
 		return nil, err
@@ -87,10 +91,24 @@ func Load(ctx context.Context, o Options) (*Pack, error) {
 	if p.deadline == 0 {
 		p.deadline = DefaultDeadline
 	}
+	if p.reads, err = readsOf(p.rules); err != nil {
+		return nil, fmt.Errorf("rules: %w", err)
+	}
 	if p.query, err = prepare(ctx, p.compiler, allFindings); err != nil {
 		return nil, fmt.Errorf("rules: %w", err)
 	}
 	return p, nil
+}
+
+// readsOf is what the rules read of the facts.
+func readsOf(rules []*Rule) (facts.Choice, error) {
+	fields := map[string][]string{}
+	for _, r := range rules {
+		if r.Off == "" {
+			fields[r.Over] = append(fields[r.Over], r.reads...)
+		}
+	}
+	return facts.Choose(fields)
 }
 
 // allFindings asks every rule in one query.

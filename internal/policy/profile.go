@@ -23,7 +23,8 @@ type Profile struct {
 	Intervals    []Interval
 	Rules        map[string]Setting // by the rule's id
 
-	tree *datafile.Tree // where it stands; nil for a profile made in Go
+	tree      *datafile.Tree // where it stands; nil for a profile made in Go
+	shortened map[ofKind]int // in months, by configurations
 }
 
 // RigidSplit is what legs of a rigid load are judged by where statics alone does
@@ -73,6 +74,9 @@ type Setting struct {
 // IntervalMonths is the time between periodic inspections of a kind of gear in
 // a service, in months; false where the profile gives none.
 func (p Profile) IntervalMonths(kind, service string) (int, bool) {
+	if m, ok := p.shortened[ofKind{kind, service}]; ok {
+		return m, true
+	}
 	for _, i := range p.Intervals {
 		if i.Service == service && slices.Contains(i.Kinds, kind) {
 			return i.Months, true
@@ -158,14 +162,8 @@ type profileFile struct {
 		Note string             `json:"note"`
 		Cite []finding.Citation `json:"cite"`
 	} `json:"bridle_rating"`
-	Intervals []struct {
-		Kinds   []string           `json:"kinds"`
-		Service string             `json:"service"`
-		Months  int                `json:"months"`
-		Note    string             `json:"note"`
-		Cite    []finding.Citation `json:"cite"`
-	} `json:"inspection_intervals"`
-	Rules map[string]Setting `json:"rules"`
+	Intervals []IntervalFile     `json:"inspection_intervals"`
+	Rules     map[string]Setting `json:"rules"`
 }
 
 func buildProfile(tree *datafile.Tree) (Profile, Problems) {
@@ -192,7 +190,7 @@ func buildProfile(tree *datafile.Tree) (Profile, Problems) {
 				ps.Add(tree.Problem(at, "%s in %s service has an interval already", kind, x.Service))
 			}
 		}
-		p.Intervals = append(p.Intervals, Interval{x.Kinds, x.Service, x.Months, x.Note, x.Cite})
+		p.Intervals = append(p.Intervals, x.Interval())
 	}
 	return p, ps
 }

@@ -41,6 +41,7 @@ type Rule struct {
 	File      string // where it stands
 
 	message template
+	reads   []string // fields that its text and where read, in order
 }
 
 // Unsaid is a field whose value can be a word for what the plan does not say,

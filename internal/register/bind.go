@@ -71,6 +71,9 @@ func bind(v *validate.Validator, name string, heads []string, row int, columns *
 		}
 	}
 	x.needed(name, row)
+	if columns == nil && len(x.problems) == 0 {
+		x.misspelt(b, row)
+	}
 	b.register()
 	return b, x.problems
 }
@@ -239,6 +242,26 @@ func (x *binder) hint(steps []string) string {
 		}
 	}
 	return ""
+}
+
+// misspelt refuses heads that are to be fields and are nearly one: what is found on
+// gear must not end up among what nobody reads.
+func (x *binder) misspelt(b *binding, row int) {
+	for _, t := range b.targets {
+		if t.head == "" || len(t.steps) > 0 {
+			continue
+		}
+		steps := stepsOf(t.head)
+		hint := x.hint(steps)
+		if f, below := x.anyKind(steps[:1]); hint == "" && (!below || len(steps) == 1 && f.Type != "object") {
+			continue
+		}
+		if !strings.HasSuffix(hint, "?") {
+			hint += "."
+		}
+		x.problems = append(x.problems, Problem{ID: Heads, Place: Place{File: b.origin.name, Row: row, Column: t.column, Head: t.head},
+			Message: "this is no field of an item with one value" + hint + " Write the field, or say in a columns file what the columns are, with `keep: true` for this one"})
+	}
 }
 
 // leaf finds a field with one value.

@@ -16,6 +16,7 @@ type Columns struct {
 	Site           string       `json:"site"`
 	Encoding       string       `json:"encoding"`
 	Separator      string       `json:"separator"`
+	HeadsInRow     int          `json:"heads_in_row"`
 	Decimal        decimalSign  `json:"decimal"`
 	Dates          dayOrder     `json:"dates"`
 	DayNumbersFrom int          `json:"day_numbers_from"`

@@ -107,12 +107,12 @@ func TestTellSeparator(t *testing.T) {
 		{"a,b;c\n", 0, false},
 		{"a,b;c\n1,2;3\n", 0, false},
 	} {
-		got, ok := tellSeparator(c.text, nil)
+		got, ok := tellSeparator(c.text, 0, nil)
 		if ok != c.ok || ok && got != c.want {
 			t.Errorf("%q: %q %v", c.text, got, ok)
 		}
 	}
-	if got, ok := tellSeparator("a,b;c\n1,2;3\n", map[string]bool{"a,b": true, "c": true}); !ok || got != ';' {
+	if got, ok := tellSeparator("a,b;c\n1,2;3\n", 0, map[string]bool{"a,b": true, "c": true}); !ok || got != ';' {
 		t.Errorf("by its heads: %q %v", got, ok)
 	}
 	table := mustTable(t, "sep=;\r\nnumber;kind\r\nA;hook\r\n", nil)

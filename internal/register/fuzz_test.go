@@ -65,8 +65,10 @@ func FuzzTable(f *testing.F) {
 		f.Fatal(err)
 	}
 	columns := mustColumns(f, string(text))
+	titled := mustColumns(f, "liftlint: 1\nheads_in_row: 3\ncolumns: [{head: No., field: number}]\nfixed: [{field: kind, value: hook}]\n")
+	f.Add([]byte("The yard, # all\n\"a\nb: c\",,d\nNo.,x\nA,1\n"))
 	f.Fuzz(func(t *testing.T, src []byte) {
-		for _, c := range []*Columns{nil, columns} {
+		for _, c := range []*Columns{nil, columns, titled} {
 			table, err := rd.ReadTable("a.csv", src, c)
 			if err != nil {
 				sound(t, err)
@@ -78,6 +80,11 @@ func FuzzTable(f *testing.F) {
 			files, err := table.YAML()
 			if err != nil {
 				t.Fatal(err)
+			}
+			for _, n := range table.titles {
+				if line, _, _ := strings.Cut(n.Message, "\n"); !strings.Contains(string(files[0]), strings.TrimRight(line, " ")) {
+					t.Fatalf("lost: %q", n.Message)
+				}
 			}
 			if back := readBack(t, rd, files); len(back.Items) != len(table.Register.Items) {
 				t.Fatal(len(back.Items), len(table.Register.Items))

@@ -18,9 +18,6 @@ import (
 
 var noPlace source.Place
 
-// columnsSuffix ends the names of files that say what columns are.
-const columnsSuffix = ".columns.yaml"
-
 // Loaded is what files hold together.
 type Loaded struct {
 	Register *Register
@@ -102,7 +99,7 @@ func findFiles(paths []string) ([]string, error) {
 				return err
 			case d.IsDir() && p != path && strings.HasPrefix(d.Name(), "."):
 				return fs.SkipDir
-			case !d.IsDir() && isRegister(p):
+			case !d.IsDir() && IsRegister(p):
 				add(p)
 			}
 			return nil
@@ -117,23 +114,9 @@ func findFiles(paths []string) ([]string, error) {
 	return files, nil
 }
 
-func isRegister(path string) bool { return hasSuffix(path, ".gear.yaml", ".gear.yml") }
-
-func isColumns(path string) bool { return hasSuffix(path, columnsSuffix, ".columns.yml") }
-
-func hasSuffix(path string, any ...string) bool {
-	path = strings.ToLower(path)
-	for _, s := range any {
-		if strings.HasSuffix(path, s) {
-			return true
-		}
-	}
-	return false
-}
-
 func (rd *Reader) readFile(path string) (*Table, error) {
 	switch {
-	case isColumns(path):
+	case IsColumns(path):
 		columns, err := rd.ColumnsFile(path)
 		if err != nil {
 			return nil, err
@@ -141,11 +124,11 @@ func (rd *Reader) readFile(path string) (*Table, error) {
 		if columns.File == "" || !filepath.IsLocal(columns.File) {
 			return nil, Problems{columns.problem("/file", "`file` names the table, in this folder or below")}
 		}
-		if !strings.EqualFold(filepath.Ext(columns.File), ".csv") { // by which a change of it is noticed
+		if !isTable(columns.File) { // by which a change of it is noticed
 			return nil, Problems{columns.problem("/file", "the name of the table has to end in .csv")}
 		}
 		return rd.TableFile(filepath.Join(filepath.Dir(path), columns.File), columns)
-	case isRegister(path):
+	case IsRegister(path):
 		src, err := readBounded(path, yamldoc.RegisterLimits().Bytes)
 		if err != nil {
 			return nil, err

@@ -44,15 +44,19 @@ type Problem struct {
 
 // String gives the problem on one line, with the head of its column.
 func (p Problem) String() string {
-	text := p.Place.Where() + ": "
-	if p.Place.Head != "" {
-		text += "column " + quote(p.Place.Head) + ": "
-	}
-	text += p.Message
+	text := p.Place.Where() + ": " + p.Said()
 	if p.Other != nil {
 		text += " (the first: " + p.Other.Where() + ")"
 	}
 	return text
+}
+
+// Said is the message, with the head of its column.
+func (p Problem) Said() string {
+	if p.Place.Head == "" {
+		return p.Message
+	}
+	return "column " + quote(p.Place.Head) + ": " + p.Message
 }
 
 // Problems are all that was found, in the order of their places.

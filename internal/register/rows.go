@@ -79,7 +79,7 @@ func (t *Table) evened(cells []string, row int) ([]string, Problems) {
 	case len(cells) > heads && empty(cells[heads:]):
 		return cells[:heads], nil
 	}
-	at := Place{File: t.binding.origin.name, Row: row}
+	at := Place{File: t.binding.origin.name, Row: row, Column: len(cells)}
 	hint := "; is a separator missing, or a line break without quotes?"
 	if len(cells) > heads {
 		at.Column = heads + 1
@@ -162,8 +162,9 @@ func (t *Table) gather(name string, chunks []rowChunk) error {
 		return Problems{{ID: Heads, Place: Place{File: name}, Message: "the table has heads and no rows below them"}}
 	}
 	t.Register = &Register{Files: []File{{Name: name, Title: t.title, Site: t.site}}, Items: make([]Item, 0, n)}
-	for _, c := range chunks {
-		t.Register.Items = append(t.Register.Items, c.items...)
+	for i := range chunks {
+		t.Register.Items = append(t.Register.Items, chunks[i].items...)
+		chunks[i].items = nil // so that items are not held twice for long
 	}
 	return nil
 }

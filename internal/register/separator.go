@@ -22,15 +22,19 @@ func separatorLine(text string) (separator byte, rest string, ok bool) {
 	return 0, text, false
 }
 
-// tellSeparator finds what stands between the cells: what gives the first rows
-// the most even number of cells, at least two, or the most of the heads that
+// tellSeparator finds what stands between the cells: what gives the rows from the
+// heads on, which so many stand above, the most even number of cells, at least two, or the most of the heads that
 // are looked for. A table of one column has none, and reads as with a comma.
 // It fails where two fit equally well.
-func tellSeparator(text string, heads map[string]bool) (separator byte, ok bool) {
+func tellSeparator(text string, skip int, heads map[string]bool) (separator byte, ok bool) {
 	best, tie := [3]int{}, false
 	separator = ','
 	for _, s := range separators {
-		score := scoreOf(cut(text, s.char, looked).rows, heads)
+		rows := cut(text, s.char, skip+looked).rows
+		if skip < len(rows) { // that there are fewer is told later
+			rows = rows[skip:]
+		}
+		score := scoreOf(rows, heads)
 		switch {
 		case score == [3]int{}:
 		case score == best:

@@ -30,6 +30,8 @@ type Table struct {
 	reader  *Reader
 	rows    [][]string
 	above   int // rows above the heads
+	told    int // 1 where the first row of the file names the separator
+	titles  []Note
 	title   string
 	site    string
 }
@@ -74,13 +76,19 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 	}
 	heads := make([]string, len(t.rows[0]))
 	for i, h := range t.rows[0] {
-		heads[i] = strings.TrimSpace(strings.ReplaceAll(h, "\n", " "))
+		heads[i] = headOf(h)
 	}
 	b, ps := bind(rd.validator, name, heads, t.above+1, columns)
 	if len(ps) > 0 {
+		_, body, _ := separatorLine(text)
+		if elsewhere := t.misplaced(name, body, columns); len(elsewhere) > 0 {
+			return nil, elsewhere
+		}
 		return nil, sorted(ps, 0)
 	}
-	t.binding, t.Notes = b, b.notes
+	t.binding = b
+	t.noteTitles()
+	t.Notes = append(t.Notes, b.notes...)
 	t.noteHeadless(name)
 	if err := t.items(name); err != nil {
 		return nil, err
@@ -107,38 +115,58 @@ func tooLarge(name string, has, most int64) Problems {
 	return Problems{{ID: TooLarge, Place: Place{File: name}, Message: fmt.Sprintf("the file has %d bytes; at most %d (%d MiB) are read", has, most, most>>20)}}
 }
 
-// cut cuts the text into cells and sees that they can be read.
+// cut cuts the text into cells, sees that they can be read, and finds the heads.
 func (t *Table) cut(name, text string, columns *Columns) Problems {
-	separator, rest, told := separatorLine(text)
+	_, body, told := separatorLine(text)
 	if told {
-		text, t.above = rest, 1
+		t.above, t.told = 1, 1
 	}
-	if columns != nil && columns.Separator != "" {
-		separator, told = separatorNamed(columns.Separator), true
+	skip := columns.skip(told)
+	separator, ok := t.separator(text, columns, max(skip, 0))
+	if !ok {
+		return Problems{{ID: Separator, Place: Place{File: name, Row: 1}, Message: "the cells can be parted in two ways; say `separator:` in the columns file"}}
 	}
-	if !told {
-		var heads map[string]bool
-		if columns != nil {
-			heads = columns.heads()
-		}
-		var ok bool
-		if separator, ok = tellSeparator(text, heads); !ok {
-			return Problems{{ID: Separator, Place: Place{File: name, Row: 1}, Message: "the cells can be parted in two ways; say `separator:` in the columns file"}}
-		}
-	}
-	c := cut(text, separator, maxRows)
+	c := cut(body, separator, maxRows)
 	var ps Problems
 	for _, f := range c.faults {
 		ps = append(ps, Problem{ID: f.id, Message: f.message, Place: Place{File: name, Row: f.row + t.above, Column: f.column}})
 	}
-	switch {
+	switch t.rows = c.rows; {
 	case len(c.rows) == 0 && len(ps) == 0:
 		return Problems{{ID: Heads, Place: Place{File: name}, Message: "the file is empty; its first row holds the heads of the columns"}}
 	case len(c.faults) == 0 && !c.complete():
 		ps = append(ps, Problem{ID: TooLarge, Place: Place{File: name, Row: maxRows + t.above}, Message: fmt.Sprintf("the table has more than %d rows; split it", maxRows)})
 	}
-	t.rows = c.rows
-	return append(ps, t.unreadable(name, text)...)
+	if skip == 0 && len(c.faults) > 0 && len(c.rows) > 0 { // a title has told of another separator than the table's
+		if elsewhere := t.misplaced(name, body, columns); len(elsewhere) > 0 {
+			return elsewhere
+		}
+	}
+	if ps = append(ps, t.unreadable(name, body)...); len(ps) > 0 {
+		return ps
+	}
+	if ps = t.headless(name, columns, skip); len(ps) > 0 {
+		return ps
+	}
+	t.leaveAbove(name, skip)
+	return nil
+}
+
+// separator is what stands between cells: what the columns file or the first row
+// says, or else what the rows from the heads on look like.
+func (t *Table) separator(text string, columns *Columns, skip int) (separator byte, ok bool) {
+	separator, body, told := separatorLine(text)
+	if columns != nil && columns.Separator != "" {
+		return separatorNamed(columns.Separator), true
+	}
+	if told {
+		return separator, true
+	}
+	var heads map[string]bool
+	if columns != nil {
+		heads = columns.heads()
+	}
+	return tellSeparator(body, skip, heads)
 }
 
 // unreadable lists the cells that are damaged.

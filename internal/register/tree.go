@@ -51,7 +51,7 @@ func (r *row) set(i int, t target, v value) {
 	steps, column := t.steps, t.column
 	r.shape[i/8] |= 1 << (i % 8)
 	r.alike = r.alike && v.valid
-	leaf := r.nodes.copyOf(v.node(source.Place{Value: cellRange(r.number, column)}))
+	leaf := r.leaf(v, source.Place{Value: cellRange(r.number, column)})
 	n := r.item
 	for i, step := range steps {
 		var next *yamldoc.Node
@@ -60,6 +60,15 @@ func (r *row) set(i int, t target, v value) {
 		}
 		n = into(n, step, next, func() *yamldoc.Node { return r.group(steps[i+1], column) })
 	}
+}
+
+// leaf is a value as a node of the pool; the one that is copied never leaves the
+// stack.
+func (r *row) leaf(v value, at source.Place) *yamldoc.Node {
+	if v.plain {
+		return r.nodes.copyOf(yamldoc.Plain(v.text, "", at))
+	}
+	return r.nodes.copyOf(yamldoc.Text(v.text, "", at))
 }
 
 // group is a mapping, or a list where what comes next is a number.

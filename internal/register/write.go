@@ -39,7 +39,7 @@ func (t *Table) head() string {
 	if t.site != "" {
 		head += "  site: " + scalar(t.site) + "\n"
 	}
-	return head + "items:\n"
+	return t.titleLines() + head + "items:\n"
 }
 
 // sameAs reads files again and compares their items with the rows.

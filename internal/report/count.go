@@ -5,12 +5,14 @@ import (
 	"liftlint/internal/lint"
 )
 
-// Counts are the sums over plans.
+// Counts are the sums over plans, or over registers.
 type Counts struct {
 	Plans, Judged, NotValid, NotChecked int // every plan is one of the three
 	Errors, Warnings, Notes             int // findings that count
 	Waived, Known                       int // findings set aside by a waiver, and by the baseline
 	NotJudged                           int // subjects of rules that could not be judged
+
+	noun string // what they are, where they are no plans
 }
 
 // Count sums up the run.
@@ -31,6 +33,9 @@ func CountOf(x *lint.Result) Counts {
 
 func (c *Counts) add(x *lint.Result) {
 	c.Plans++
+	if IsGear(x) {
+		c.noun = gearList
+	}
 	switch {
 	case !Understood(x):
 		c.NotChecked++

@@ -9,7 +9,7 @@ import (
 	"liftlint/internal/lint"
 )
 
-// Run is one run over any number of plans.
+// Run is one run over any number of plans, or of registers.
 type Run struct {
 	Results  []*lint.Result
 	Failures []string         // what could not be checked at all: a rule has failed, the tool has
@@ -49,7 +49,7 @@ func (r Run) Meaning() string {
 		return r.cleanWords(c)
 	case Findings:
 		if c.NotValid > 0 {
-			return fmt.Sprintf("%d of %d plans not valid, so that no rule ran on them", c.NotValid, c.Plans)
+			return fmt.Sprintf("%d of %d %ss not valid, so that no rule ran on them", c.NotValid, c.Plans, r.Noun())
 		}
 		return "there are findings of severity " + string(r.Threshold()) + " or worse"
 	case Unchecked:

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -65,7 +66,7 @@ func Outcome(run Run) string {
 
 // Totals words the sums over several plans.
 func Totals(c Counts) string {
-	text := fmt.Sprintf("%s: %d judged", Plural(c.Plans, "plan"), c.Judged)
+	text := fmt.Sprintf("%s: %d judged", Plural(c.Plans, cmp.Or(c.noun, plan)), c.Judged)
 	if c.NotValid > 0 {
 		text += fmt.Sprintf(", %d not valid", c.NotValid)
 	}

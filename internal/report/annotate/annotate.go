@@ -36,6 +36,11 @@ func Write(w io.Writer, run report.Run) error {
 		}
 	}
 	plain(&b, report.Totals(run.Count()))
+	for _, r := range run.Results {
+		if why := report.DayMissing(r); why != "" {
+			plain(&b, r.File+": "+why)
+		}
+	}
 	plain(&b, "Outcome: "+report.Outcome(run))
 	plain(&b, "Caution: "+report.Caution)
 	_, err := io.WriteString(w, b.String())
@@ -119,7 +124,7 @@ func failures(run report.Run) []note {
 			list = append(list, note{title: "Not checked", message: "there is no result for one plan"})
 		case r.State == lint.Unread && len(r.Findings) > 0: // a finding says it
 		case !report.Understood(r):
-			list = append(list, note{title: "Not checked", file: r.File, message: "no rule was put to this plan"})
+			list = append(list, note{title: "Not checked", file: r.File, message: "no rule was put to this " + report.NounOf(r)})
 		}
 	}
 	if run.Exit() == report.Nothing {

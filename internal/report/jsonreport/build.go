@@ -21,18 +21,42 @@ func build(run report.Run) (Report, error) {
 		Caution:  report.Caution,
 		FailOn:   string(run.Threshold()),
 		Exit:     Exit{int(run.Exit()), run.Meaning()},
-		Summary:  Summary{c.Plans, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged, c.Waived, c.Known},
+		Summary:  Summary{c.Plans, 0, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged, c.Waived, c.Known},
 		Failures: listOf(run.Failures),
-		Plans:    []Plan{},
+		Plans:    []Plan{}, Registers: []Register{},
 	}
 	for _, x := range run.Results {
 		if x == nil {
 			return Report{}, errNoResult
 		}
-		r.Plans = append(r.Plans, planOf(x))
+		if report.IsGear(x) {
+			r.Registers = append(r.Registers, registerOf(x))
+		} else {
+			r.Plans = append(r.Plans, planOf(x))
+		}
 	}
+	r.Summary.Plans, r.Summary.Registers = len(r.Plans), len(r.Registers)
 	return r, nil
 }
+
+func registerOf(x *lint.Result) Register {
+	return Register{
+		File:         x.File,
+		State:        string(x.State),
+		Title:        some(x.Title),
+		Profile:      some(x.Profile),
+		Stage:        some(x.Stage),
+		Day:          some(x.Day),
+		Items:        x.Gear.Items,
+		Judged:       x.Gear.Judged,
+		NotInService: x.Gear.Aside,
+		Settings:     each(x.Overrides, settingOf),
+		Findings:     each(x.Findings, findingOf),
+		Checked:      each(x.Checked, checkedOf),
+	}
+}
+
+func settingOf(o policy.Override) Setting { return Setting{o.Rule, o.What, o.From, o.Was, o.Is} }
 
 func planOf(x *lint.Result) Plan {
 	return Plan{
@@ -44,7 +68,7 @@ func planOf(x *lint.Result) Plan {
 		Profile:  some(x.Profile),
 		Stage:    some(x.Stage),
 		Day:      some(x.Day),
-		Settings: each(x.Overrides, func(o policy.Override) Setting { return Setting{o.Rule, o.What, o.From, o.Was, o.Is} }),
+		Settings: each(x.Overrides, settingOf),
 		Findings: each(x.Findings, findingOf),
 		Waivers:  each(report.Waived(x), waiverOf),
 		Checked:  each(x.Checked, checkedOf),

@@ -12,23 +12,26 @@ type Report struct {
 	Caution  string   `json:"caution" doc:"What the report is not. Show it wherever the report is shown to people."`
 	FailOn   string   `json:"fail_on" doc:"The least severity that makes the exit code 1." enum:"error,warning,note"`
 	Exit     Exit     `json:"exit" doc:"What the run came to."`
-	Summary  Summary  `json:"summary" doc:"Sums over all plans."`
+	Summary  Summary  `json:"summary" doc:"Sums over all plans, or over all registers."`
 	Failures []string `json:"failures" doc:"What could not be checked at all. The rest of the report does not speak for it."`
 	Plans    []Plan   `json:"plans" doc:"One record a plan, in the order they were given."`
+	// Registers is empty but where gear is judged by itself.
+	Registers []Register `json:"registers" doc:"One record a file of a gear register, where gear was judged by itself; then there are no plans."`
 }
 
 // Exit is the exit code with its meaning.
 type Exit struct {
-	Code    int    `json:"code" doc:"Exit code: 0 checked, nothing at or above fail_on; 1 findings, or a plan that is not valid; 3 something could not be checked; 4 nothing was checked."`
+	Code    int    `json:"code" doc:"Exit code: 0 checked, nothing at or above fail_on; 1 findings, or a plan or register that is not valid; 3 something could not be checked; 4 nothing was checked."`
 	Meaning string `json:"meaning" doc:"The code in words."`
 }
 
-// Summary counts. Every plan is judged, not valid or not checked.
+// Summary counts. Every plan or register is judged, not valid or not checked.
 type Summary struct {
 	Plans      int `json:"plans" doc:"Plans in the report."`
-	Judged     int `json:"judged" doc:"Plans that rules were put to."`
-	NotValid   int `json:"not_valid" doc:"Plans that could not be understood: no rule ran."`
-	NotChecked int `json:"not_checked" doc:"Plans of which nothing was checked, such as files that could not be read."`
+	Registers  int `json:"registers" doc:"Files of gear registers in the report."`
+	Judged     int `json:"judged" doc:"Plans or registers that rules were put to."`
+	NotValid   int `json:"not_valid" doc:"Plans or registers that could not be understood: no rule ran."`
+	NotChecked int `json:"not_checked" doc:"Plans or registers of which nothing was checked, such as files that could not be read."`
 	Errors     int `json:"errors" doc:"Findings of severity error that count."`
 	Warnings   int `json:"warnings" doc:"Findings of severity warning that count."`
 	Notes      int `json:"notes" doc:"Findings of severity note that count."`
@@ -53,10 +56,26 @@ type Plan struct {
 	Checked  []Checked `json:"checked" doc:"Every rule put to the plan, by id; empty unless the state is judged."`
 }
 
+// Register is what was found in the gear of one file of a register.
+type Register struct {
+	File         string    `json:"file" doc:"The file as it was given. Bytes that are no UTF-8 stand as U+FFFD."`
+	State        string    `json:"state" doc:"How far the register came: judged by every rule that speaks of gear by itself; not_valid, so that no rule ran; unread, as the file could not be opened." enum:"judged,not_valid,unread"`
+	Title        *string   `json:"title,omitempty" doc:"The register's title; absent where it is not known."`
+	Profile      *string   `json:"profile,omitempty" doc:"Whose practice the gear was judged by; absent where no rule ran."`
+	Stage        *string   `json:"stage,omitempty" doc:"The stage the gear was judged at; absent where no rule ran." enum:"draft,review,prelift"`
+	Day          *string   `json:"day,omitempty" doc:"The day judged for, as year-month-day. Absent where none was given: then nothing was judged to be overdue."`
+	Items        int       `json:"items" doc:"Items in the file."`
+	Judged       int       `json:"judged" doc:"Items that rules were put to."`
+	NotInService int       `json:"not_in_service" doc:"Items that the register keeps from being used, which were not judged."`
+	Settings     []Setting `json:"settings" doc:"What configurations set otherwise than the profile and the rules."`
+	Findings     []Finding `json:"findings" doc:"In reading order. An empty list says only that the checks listed as met or broken found nothing."`
+	Checked      []Checked `json:"checked" doc:"Every rule put to the gear, by id; empty unless the state is judged."`
+}
+
 // Setting is one value of a rule that a configuration has set otherwise.
 type Setting struct {
 	Rule string `json:"rule" doc:"Id of the rule."`
-	What string `json:"what" doc:"A parameter, severity, a grade, or off."`
+	What string `json:"what" doc:"A parameter, severity, a grade, off, or an inspection interval."`
 	From string `json:"from" doc:"The configuration that sets it."`
 	Was  string `json:"was" doc:"What it was before."`
 	Is   string `json:"is" doc:"What it is now."`

@@ -84,16 +84,16 @@ func plan(x *lint.Result, run report.Run) testSuite {
 	switch {
 	case x.State == lint.Unread && len(x.Findings) > 0: // the case of that finding is an error
 	case !report.Understood(x):
-		s.add(wrong("not checked", "no rule was put to this plan"))
+		s.add(wrong("not checked", "no rule was put to this "+report.NounOf(x)))
 	case x.State == lint.NotValid && s.Failures == 0:
-		s.add(testCase{ClassName: "liftlint", Name: "not valid", Failure: &answer{Message: "the plan is not valid, so that no rule ran", Type: "not_valid"}})
+		s.add(testCase{ClassName: "liftlint", Name: "not valid", Failure: &answer{Message: "the " + report.NounOf(x) + " is not valid, so that no rule ran", Type: "not_valid"}})
 	}
 	return s
 }
 
 func propertiesOf(x *lint.Result) *properties {
 	var p properties
-	for _, v := range []property{{"plan", report.NameOf(x)}, {"state", string(x.State)}, {"profile", x.Profile}, {"stage", x.Stage}, {"day", x.Day}} {
+	for _, v := range []property{{report.NounOf(x), report.NameOf(x)}, {"state", string(x.State)}, {"profile", x.Profile}, {"stage", x.Stage}, {"day", x.Day}, {"items", report.ItemsOf(x)}, {"not judged", report.DayMissing(x)}} {
 		if v.Value != "" {
 			p.add(v.Name, v.Value)
 		}

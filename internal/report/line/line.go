@@ -22,7 +22,7 @@ func Write(w io.Writer, run report.Run) error {
 	}
 	for _, r := range run.Results {
 		if r == nil {
-			put(&b, "liftlint: error: not checked: there is no result for one plan")
+			put(&b, "liftlint: error: not checked: there is no result for one "+run.Noun())
 			continue
 		}
 		for _, f := range r.Findings {
@@ -30,6 +30,11 @@ func Write(w io.Writer, run report.Run) error {
 		}
 		if why := unjudged(r); why != "" {
 			put(&b, r.File+": error: not checked: "+why)
+		}
+	}
+	for _, r := range run.Results {
+		if why := report.DayMissing(r); why != "" {
+			put(&b, "liftlint: "+r.File+": "+why)
 		}
 	}
 	put(&b, "liftlint: "+report.Totals(run.Count())+" Outcome: "+report.Outcome(run))
@@ -71,7 +76,7 @@ func unjudged(r *lint.Result) string {
 	if report.Understood(r) || r.State == lint.Unread && len(r.Findings) > 0 {
 		return ""
 	}
-	return "no rule was put to this plan"
+	return "no rule was put to this " + report.NounOf(r)
 }
 
 // oneLine joins the lines of a failure.

@@ -22,7 +22,11 @@ func (p *page) verdict(run report.Run) {
 	if c.NotJudged > 0 {
 		words += ", " + report.Plural(c.NotJudged, "subject") + " not judged"
 	}
-	p.paragraph("## Lift plans: " + words)
+	title := "Lift plans"
+	if run.Noun() == "register" {
+		title = "Gear registers"
+	}
+	p.paragraph("## " + title + ": " + words)
 	p.paragraph("**Outcome: " + Text(report.Outcome(run)) + "** " + Text(report.Totals(c)))
 }
 
@@ -65,7 +69,7 @@ func (p *page) plans(run report.Run) {
 		p.plan(run, i)
 	}
 	if rest := len(run.Results) - len(shown); rest > 0 {
-		p.paragraph(fmt.Sprintf("**%s not shown here**, for want of room: those with the fewest and least findings. The counts above take them in.", wasOrWere(rest, "plan")))
+		p.paragraph(fmt.Sprintf("**%s not shown here**, for want of room: those with the fewest and least findings. The counts above take them in.", wasOrWere(rest, run.Noun())))
 	}
 }
 
@@ -107,7 +111,7 @@ func badness(r *lint.Result) int {
 
 // overview has a row for each plan.
 func (p *page) overview(run report.Run, shown []int) {
-	rows := [][]string{{"plan", "state", "errors", "warnings", "notes", "not judged"}}
+	rows := [][]string{{run.Noun(), "state", "errors", "warnings", "notes", "not judged"}}
 	for _, i := range shown {
 		r := run.Results[i]
 		if r == nil {
@@ -152,6 +156,8 @@ func (p *page) plan(run report.Run, n int) {
 	if judged {
 		p.overrides(r)
 		p.aside(r)
+	}
+	if judged && !report.IsGear(r) {
 		p.hanging(r)
 	}
 	p.findings(r)
@@ -161,16 +167,19 @@ func (p *page) plan(run report.Run, n int) {
 }
 
 func (p *page) state(r *lint.Result) string {
-	found := report.Found(report.CountOf(r))
+	found, gear := report.Found(report.CountOf(r)), ""
+	if report.IsGear(r) {
+		gear = strings.TrimLeft(report.DayMissing(r)+" "+report.ItemsOf(r)+" ", " ")
+	}
 	switch {
 	case r.State == lint.NotValid:
-		return "**Not valid:** no rule ran, and nothing else about this lift is known. " + found
+		return "**Not valid:** " + report.NothingKnown(r) + " " + found
 	case r.State == lint.Unread:
 		return "**Not read:** nothing in this file was checked."
 	case !report.Understood(r):
-		return "**Not checked:** no rule was put to this plan."
+		return "**Not checked:** no rule was put to this " + report.NounOf(r) + "."
 	}
-	return "Judged by profile " + Text(short(r.Profile)) + ", at stage " + Text(short(r.Stage)) + ", " + Text(short(report.DayOf(r))) + ". " + found
+	return "Judged by profile " + Text(short(r.Profile)) + ", at stage " + Text(short(r.Stage)) + ", " + Text(short(report.DayOf(r))) + ". " + gear + found
 }
 
 // overrides names what configurations set otherwise: a reviewer has to know.

@@ -44,6 +44,11 @@ func (c *catalog) invocation(r report.Run) invocation {
 			n.Locations = []location{{PhysicalLocation: physical{ArtifactLocation: file(x.File)}}}
 			v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, n)
 		}
+		if why := report.DayMissing(x); why != "" {
+			n := failed(x.File + ": " + why)
+			n.Level, n.Locations = "warning", []location{{PhysicalLocation: physical{ArtifactLocation: file(x.File)}}}
+			v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, n)
+		}
 		for _, o := range x.Overrides {
 			if !slices.Contains(settings, o) {
 				settings = append(settings, o)

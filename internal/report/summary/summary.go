@@ -22,8 +22,13 @@ import (
 func Write(w io.Writer, run report.Run) error {
 	p := &page{}
 	p.failures(run.Failures)
-	p.table("By rule", byRule(run.Results))
-	p.table("By plan", byPlan(run.Results))
+	p.table("By rule", byRule(run))
+	p.table("By "+run.Noun(), byPlan(run))
+	for _, r := range run.Results {
+		if why := report.DayMissing(r); why != "" {
+			p.line(r.File + ": " + why)
+		}
+	}
 	p.waivers(run.Results)
 	p.line("Total: " + report.Totals(run.Count()))
 	p.line("Outcome: " + report.Outcome(run))
@@ -101,9 +106,9 @@ type ofRule struct {
 }
 
 // byRule has a row for each rule that found something, the worst first.
-func byRule(results []*lint.Result) [][]string {
+func byRule(run report.Run) [][]string {
 	sums := map[string]*ofRule{}
-	for _, r := range results {
+	for _, r := range run.Results {
 		if r != nil {
 			addRules(sums, r)
 		}
@@ -112,7 +117,7 @@ func byRule(results []*lint.Result) [][]string {
 		x, y := sums[a], sums[b]
 		return cmp.Or(slices.Compare(y.severities[:], x.severities[:]), y.plans-x.plans, cmp.Compare(a, b))
 	})
-	rows := [][]string{{"rule", "errors", "warnings", "notes", "set aside", "plans"}}
+	rows := [][]string{{"rule", "errors", "warnings", "notes", "set aside", run.Noun() + "s"}}
 	for _, rule := range rules {
 		s := sums[rule]
 		rows = append(rows, []string{rule, number(s.severities[0]), number(s.severities[1]), number(s.severities[2]), number(s.aside), number(s.plans)})
@@ -152,11 +157,11 @@ func column(s finding.Severity) int {
 }
 
 // byPlan has a row for each plan, in the order in which they were given.
-func byPlan(results []*lint.Result) [][]string {
-	rows := [][]string{{"plan", "errors", "warnings", "notes", "set aside", "not judged", "state"}}
-	for i, r := range results {
+func byPlan(run report.Run) [][]string {
+	rows := [][]string{{run.Noun(), "errors", "warnings", "notes", "set aside", "not judged", "state"}}
+	for i, r := range run.Results {
 		c := report.CountOf(r)
-		name := fmt.Sprintf("plan %d", i+1)
+		name := fmt.Sprintf("%s %d", run.Noun(), i+1)
 		if r != nil {
 			name = r.File
 		}

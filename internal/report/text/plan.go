@@ -2,6 +2,7 @@ package text
 
 import (
 	"fmt"
+	"strings"
 
 	"liftlint/internal/lint"
 	"liftlint/internal/report"
@@ -12,19 +13,21 @@ import (
 func (p *printer) plan(run report.Run, n int) {
 	r, of := run.Results[n], len(run.Results)
 	if r == nil {
-		p.emit(segment{red, "NOT CHECKED: there is no result for one plan."})
+		p.emit(segment{red, "NOT CHECKED: there is no result for one " + run.Noun() + "."})
 		p.blank()
 		return
 	}
-	label := "Plan: "
+	noun := report.NounOf(r)
+	noun = strings.ToUpper(noun[:1]) + noun[1:]
+	label := noun + ": "
 	if of > 1 {
-		label = fmt.Sprintf("Plan %d of %d: ", n+1, of)
+		label = fmt.Sprintf("%s %d of %d: ", noun, n+1, of)
 	}
 	p.heading(r, label)
 	p.item("  ", "Outcome: ", bold, report.OutcomeOf(run, n))
 	p.blank()
 	judged := report.Understood(r) && r.State == lint.Judged
-	if judged {
+	if judged && !report.IsGear(r) {
 		p.howItHangs(r)
 	}
 	p.findings(r)
@@ -47,15 +50,20 @@ func (p *printer) state(r *lint.Result) {
 	case r.State == lint.Computed:
 		p.item("  ", "NOT JUDGED: ", red, "figures were computed, and no rule was put to them. "+report.Found(report.CountOf(r)))
 	case r.State == lint.NotValid:
-		p.item("  ", "NOT VALID: ", red, "no rule ran, and nothing else about this lift is known. "+report.Found(report.CountOf(r)))
+		p.item("  ", "NOT VALID: ", red, report.NothingKnown(r)+" "+report.Found(report.CountOf(r)))
 	case r.State == lint.Unread:
 		p.item("  ", "NOT READ: ", red, "nothing in this file was checked.")
 	case !report.Understood(r):
-		p.item("  ", "NOT CHECKED: ", red, "no rule was put to this plan.")
+		p.item("  ", "NOT CHECKED: ", red, "no rule was put to this "+report.NounOf(r)+".")
 	default:
 		p.item("  ", "", plain, "Judged by profile "+r.Profile+", at stage "+r.Stage+", "+report.DayOf(r)+".")
 		p.overrides(r)
 		p.aside(r)
+		for _, words := range []string{report.DayMissing(r), report.ItemsOf(r)} {
+			if words != "" {
+				p.item("  ", "", plain, words)
+			}
+		}
 		p.item("  ", "", plain, report.Found(report.CountOf(r)))
 	}
 }

@@ -1,0 +1,41 @@
+package policy_test
+
+import (
+	"context"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+
+	"liftlint/internal/facts"
+	"liftlint/internal/policy"
+)
+
+// TestRulesSeeAllThatTheyRead: of each lift that breaks a rule, and of one that
+// breaks none, rules find the same whether they see all of the facts or what they
+// read.
+func TestRulesSeeAllThatTheyRead(t *testing.T) {
+	for _, name := range []string{"us", "eu"} {
+		p := builtin(t, name)
+		all := p.SeeingAll()
+		changes := []func(*facts.Document){func(*facts.Document) {}}
+		for _, b := range breaks() {
+			changes = append(changes, b.change)
+		}
+		for i, change := range changes {
+			d := level()
+			change(d)
+			got, err := p.Judge(context.Background(), d)
+			if err != nil {
+				t.Fatal(err)
+			}
+			want, err := all.Judge(context.Background(), d)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if diff := cmp.Diff(want, got, cmpopts.IgnoreUnexported(facts.View{}, policy.Rule{}, policy.Grade{})); diff != "" {
+				t.Errorf("%s, case %d:\n%s", name, i, diff)
+			}
+		}
+	}
+}
