@@ -13,7 +13,7 @@ func TestWhatTurnsAScrewPin(t *testing.T) {
 	}{
 		{"a bolt", func(v tree) tree { return v.set("gear/2/pin_kind", "bolt") }, "nothing"},
 		{"turned up", func(v tree) tree { return v }, "turning_load"},
-		{"wired", func(v tree) tree { return v.set("gear/2/pin_secured", true) }, "nothing"},
+		{"moused", func(v tree) tree { return v.set("gear/2/pin_secured", true) }, "nothing"},
 		{"left", func(v tree) tree { return v.set("gear/2/left_in_place", true) }, "time"},
 		{"not turned", func(v tree) tree { return v.set("phases", level) }, "nothing"},
 	} {

@@ -137,9 +137,16 @@ func (w *work) bridleRating(b *gear.Bridle) rating {
 	return r
 }
 
+// shareUsed is the share of a bridle's tag that is left with legs unused, by the legs
+// it has and those used: a third for each leg used of three or four, half for one of
+// two (EN 818-6, from memory; by its factors, 1.4 and 2.1, two of four carry two
+// thirds too).
+func shareUsed(legs, used int) float64 {
+	return min(1, float64(used)/float64(min(legs, 3)))
+}
+
 // shareOfTag is what a bridle that is rated by band may carry with legs left
-// unused: that share of what all its legs may (EN 818-6, from memory). It is no
-// bound where all are used, or where statics rates the legs.
+// unused. It is no bound where all are used, or where statics rates the legs.
 func (w *work) shareOfTag(b *gear.Bridle, oneN float64, used int, angleDeg float64) float64 {
 	legs := len(b.Legs())
 	if w.cond.BridlePractice != capacity.ByBand || used >= legs {
@@ -152,7 +159,7 @@ func (w *work) shareOfTag(b *gear.Bridle, oneN float64, used int, angleDeg float
 			return math.Inf(1)
 		}
 	}
-	return whole * float64(used) / float64(legs)
+	return whole * shareUsed(legs, used)
 }
 
 // unclear tells what the tag of a bridle leaves open, so that no rating follows

@@ -33,7 +33,7 @@ func TestBridleRating(t *testing.T) {
 			return v.set("gear/0/tag/rated_for", "one_leg").set("gear/0/tag/angle_from_horizontal", "90 deg").set("gear/0/tag/rated_load", "3.7 t")
 		}, europe(), 3.7, 3.7 * 2.1},
 		{"two of four legs in use", parkTwo, conditions(), 7.8 / (3 * math.Sqrt2 / 2), 7.8 * 2 / 3},
-		{"two of four legs in use, bands", parkTwo, europe(), 7.8 / 2.1, 7.8 * 2 / 4},
+		{"two of four legs in use, bands", parkTwo, europe(), 7.8 / 2.1, 7.8 * 2 / 3},
 		{"three of four", func(v tree) tree { return park(v, 3) }, conditions(), 7.8 / (3 * math.Sqrt2 / 2), 7.8},
 	} {
 		t.Run(c.name, func(t *testing.T) {

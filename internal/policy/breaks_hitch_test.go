@@ -33,6 +33,8 @@ func breaksChoke() []broken {
 			"the plan does not say how the shackle that closes the choke of S1 on pipe is turned: its pin goes through the eye, not round the running part; add `pin_in`", "#/hitch/0", 0},
 		{"hitch/choker_can_slide", "along", inHitch(chokeAlone, func(h *facts.Hitch) { h.LeanDeg = ptr(88.0) }),
 			"S1 is the only leg and pulls along pipe, leaning <lean_along_body_deg 88> from straight across it; over <along_deg 60> the choke hardly grips whatever the surface: put it under a stop or take a second leg, and say so", "#/hitch/0", 88},
+		{"hitch/choker_can_slide", "slippery", inHitch(chokeAlone, func(h *facts.Hitch) { h.Surface = "wet_or_oily" }),
+			"S1 is the only leg, choked on pipe, whose surface is slippery (wet_or_oily), and nothing that the plan names keeps it from sliding along it: put it under a stop or take a second leg, and say so", "#/hitch/0", 0},
 		{"hitch/choker_can_slide", "smooth", inHitch(chokeAlone, func(h *facts.Hitch) { h.Surface = "dry_steel" }),
 			"S1 is the only leg, choked on pipe, whose surface is smooth (dry_steel), and the plan does not say what keeps it from sliding along it", "#/hitch/0", 0},
 		{"hitch/choker_can_slide", "long", inHitch(chokeAlone, func(h *facts.Hitch) { h.BodyLengthM = ptr(4.0) }),

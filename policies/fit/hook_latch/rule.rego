@@ -16,7 +16,7 @@
 #       message: "the latch of {name} is faulty: have it mended, or use another hook"
 #   message: "{name} has no latch: use one that closes by itself"
 #   cite:
-#     - {document: 29 CFR 1926.1425, clause: (c), basis: read, profiles: [us]}
+#     - {document: 29 CFR 1926.1425, clause: "(c)(2), while people hook, unhook or guide the load or are where it could fall", basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.fit.hook_latch
 

@@ -18,7 +18,8 @@
 #       message: "the plan does not say how the shackle that closes the choke of {sling} on {round} is turned: its pin goes through the eye, not round the running part; add `pin_in`"
 #   message: "the pin of the shackle that closes the choke of {sling} on {round} bears on the running part, which can unscrew it: turn the shackle round, with its pin in the eye"
 #   cite:
-#     - {document: WAC 296-155-33905, basis: read}
+#     - {document: WAC 296-155-33905, basis: read, profiles: [us]}
+#     - {document: common practice, basis: practice}
 package liftlint.rules.hitch.choke_pin_on_running_part
 
 finding contains {"key": hitch.key, "grade": "on_running_part"} if {

@@ -11,7 +11,8 @@
 #     legs_on_load: {at_most: 1}
 #     held_against_sliding: [false]
 #   params:
-#     slippery: [wet_or_oily, dry_steel]
+#     slippery: [wet_or_oily]
+#     smooth: [dry_steel]
 #     long_m: {default: 3.6576, at_least: 1, at_most: 12}
 #     along_deg: {default: 60, at_least: 45, at_most: 75}
 #   grades:
@@ -21,6 +22,10 @@
 #       measured: lean_along_body_deg
 #       limit: along_deg
 #       message: "{sling} is the only leg and pulls along {round}, leaning {measured} from straight across it; over {limit} the choke hardly grips whatever the surface: put it under a stop or take a second leg, and say so"
+#     - name: slippery
+#       severity: error
+#       title: Single choker on a slippery surface
+#       message: "{sling} is the only leg, choked on {round}, whose surface is slippery ({surface}), and nothing that the plan names keeps it from sliding along it: put it under a stop or take a second leg, and say so"
 #     - name: smooth
 #       severity: warning
 #       message: "{sling} is the only leg, choked on {round}, whose surface is smooth ({surface}), and the plan does not say what keeps it from sliding along it"
@@ -43,9 +48,14 @@ finding contains {"key": hitch.key, "grade": "along"} if {
 	hitch.lean_along_body_deg > p.along_deg
 }
 
-finding contains {"key": hitch.key, "grade": "smooth"} if {
+finding contains {"key": hitch.key, "grade": "slippery"} if {
 	some hitch in input.hitches
 	hitch.surface in p.slippery
+}
+
+finding contains {"key": hitch.key, "grade": "smooth"} if {
+	some hitch in input.hitches
+	hitch.surface in p.smooth
 }
 
 finding contains {"key": hitch.key, "grade": "long"} if {

@@ -31,7 +31,7 @@ test_meets_at_60 if grades(leaning(60)) == set()
 
 test_breaks_on_steel if grades(alone("dry_steel", 3)) == {"smooth"}
 
-test_breaks_where_wet if grades(alone("wet_or_oily", 3)) == {"smooth"}
+test_breaks_where_wet if grades(alone("wet_or_oily", 3)) == {"slippery"}
 
 test_breaks_over_12_ft if grades(alone("wood", 3.658)) == {"long"}
 

@@ -18,7 +18,7 @@
 #     - name: somewhat
 #       severity: warning
 #       limit: warning_deg
-#   message: "hook {lean_named} is pulled off plumb by {measured}, {horizontal_n} to the side; up to {limit} is allowed"
+#   message: "hook {lean_named} is pulled off plumb by {measured}, {horizontal_n} to the side; up to {limit} is taken for plumb: what a crane stands to the side, its chart and maker say"
 #   cite:
 #     - {document: 29 CFR 1926.1417, clause: "(q), that nothing is dragged sideways", basis: memory, profiles: [us]}
 #     - {document: common practice, clause: for the limits, basis: practice}

@@ -3,7 +3,8 @@
 # description: >-
 #   An insert in concrete has to hold several times the pull on it: twice in a
 #   panel that is tilted up, four times in any other member, and its lifting
-#   hardware five times.
+#   hardware five times. Nobody is under a panel, nor where it could fall, while it is
+#   tilted or lifted.
 # custom:
 #   over: attachments
 #   where:
@@ -33,7 +34,7 @@
 #   remedy: stronger_insert
 #   waivable: false
 #   cite:
-#     - {document: 29 CFR 1926.704, basis: read, profiles: [us]}
+#     - {document: 29 CFR 1926.704, clause: "(b) to (d); (e) for people under a panel, from memory", basis: read, profiles: [us]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.insert_weak
 

@@ -19,6 +19,7 @@
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for clips", basis: read, profiles: [us], grades: [clipped]}
+#     - {document: 29 CFR 1926.251, clause: "(c)(4)(iii), for knots", basis: memory, profiles: [us], grades: [knotted]}
 #     - {document: common practice, clause: for clips and knots, basis: practice}
 package liftlint.rules.sling.eye_not_allowed
 

@@ -2,7 +2,7 @@
 # title: Rated load not believable for the rope
 # description: >-
 #   What a straight leg is rated for follows from the strength of its rope or chain, what
-#   its eyes leave of that, and a design factor of 5. A tag far over it belongs to
+#   its eyes leave of that, and a design factor of 5, of chain 4. A tag far over it belongs to
 #   another sling or is misread. Tables are rounded, so a little is let pass.
 # custom:
 #   over: gear
