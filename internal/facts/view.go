@@ -1,9 +1,11 @@
 package facts
 
 import (
+	"maps"
 	"reflect"
 	"strings"
 	"sync"
+	"sync/atomic"
 
 	"liftlint/internal/record"
 )
@@ -77,14 +79,20 @@ type pathOf struct {
 }
 
 // knownPaths keeps where paths lead, but for those that lead nowhere; types do not
-// change.
-var knownPaths sync.Map // pathOf -> [][]int
+// change. The map is copied when one is added, and is never written to, so that
+// looking one up costs little: on a large register that is done millions of times.
+var (
+	knownPaths atomic.Pointer[map[pathOf][][]int]
+	addingPath sync.Mutex
+)
 
 // stepsOf are the indices of the fields that a path goes through; false where there
 // is no such field.
 func stepsOf(t reflect.Type, path string) ([][]int, bool) {
-	if got, ok := knownPaths.Load(pathOf{t, path}); ok {
-		return got.([][]int), true
+	if known := knownPaths.Load(); known != nil {
+		if steps, ok := (*known)[pathOf{t, path}]; ok {
+			return steps, true
+		}
 	}
 	steps, of := [][]int{}, t
 	for name := range strings.SplitSeq(path, ".") {
@@ -97,6 +105,17 @@ func stepsOf(t reflect.Type, path string) ([][]int, bool) {
 		}
 		steps, of = append(steps, f.Index), f.Type
 	}
-	knownPaths.Store(pathOf{t, path}, steps)
+	keepPath(pathOf{t, path}, steps)
 	return steps, true
+}
+
+func keepPath(p pathOf, steps [][]int) {
+	addingPath.Lock()
+	defer addingPath.Unlock()
+	all := map[pathOf][][]int{}
+	if known := knownPaths.Load(); known != nil {
+		maps.Copy(all, *known)
+	}
+	all[p] = steps
+	knownPaths.Store(&all)
 }

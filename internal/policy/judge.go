@@ -25,15 +25,11 @@ func (p *Pack) Judge(ctx context.Context, d *facts.Document) (verdicts []Verdict
 	if err != nil {
 		return nil, err
 	}
-	input, err := d.ValueOf(p.reads)
-	if err != nil {
-		return nil, err
-	}
-	found, err := p.evaluate(ctx, input)
-	if err != nil {
-		return nil, err
-	}
 	records := recordsOf(d)
+	found, err := p.findings(ctx, d, records)
+	if err != nil {
+		return nil, err
+	}
 	for _, r := range p.rules {
 		v, err := r.verdict(records, lift, stage, found[r.ID])
 		if err != nil {
@@ -58,32 +54,17 @@ func liftOf(d *facts.Document) (facts.View, string, error) {
 	}
 }
 
-// recordsOf gives the records of a collection, which is looked through once however
-// many rules go over it.
-func recordsOf(d *facts.Document) func(collection string) ([]facts.View, bool) {
-	known := map[string][]facts.View{}
-	return func(collection string) ([]facts.View, bool) {
-		views, ok := known[collection]
-		if !ok {
-			if views, ok = d.Records(collection); ok {
-				known[collection] = views
-			}
-		}
-		return views, ok
-	}
-}
-
-func (r *Rule) verdict(recordsOf func(string) ([]facts.View, bool), lift facts.View, stage string, found []element) (Verdict, error) {
+func (r *Rule) verdict(all records, lift facts.View, stage string, found []element) (Verdict, error) {
 	v := Verdict{Rule: r, DoesNotApply: r.gate(lift, stage)}
 	if v.DoesNotApply != "" {
 		return v, nil
 	}
-	records, ok := recordsOf(r.Over)
+	records, ok := all.of(r.Over)
 	if !ok {
 		return v, fmt.Errorf("rule %s: the facts have no %s", r.ID, r.Over)
 	}
 	var err error
-	if v.Outcomes, err = r.outcomes(records, found); err != nil {
+	if v.Outcomes, err = r.outcomes(records, all.answersTo(r, records), found); err != nil {
 		return v, err
 	}
 	if len(v.Outcomes) == 0 {
@@ -134,7 +115,7 @@ func (p *Pack) culprit(ctx context.Context, input ast.Value, whole error) error 
 		if r.Off != "" {
 			continue
 		}
-		q, err := prepare(ctx, p.compiler, "f = "+r.ref()+".finding")
+		q, err := prepare(ctx, p.compiler, queryOf(r))
 		if err == nil {
 			_, err = p.eval(ctx, q, input)
 		}

@@ -44,15 +44,25 @@ type element struct {
 	names []string
 }
 
-// outcomes settles every subject. The elements are those that the rule found.
-func (r *Rule) outcomes(records []facts.View, elements []element) ([]Outcome, error) {
+// outcomes settles every subject. The answers say which records are such; the
+// elements are those that the rule found.
+func (r *Rule) outcomes(records []facts.View, answers []answer, elements []element) ([]Outcome, error) {
 	found := map[string][]element{}
 	for _, e := range elements {
 		found[e.key] = append(found[e.key], e)
 	}
-	var out []Outcome
-	for _, v := range records {
-		applies := askAll(r.Where, v)
+	subjects := 0
+	for _, applies := range answers {
+		if applies != no {
+			subjects++
+		}
+	}
+	if subjects == 0 && len(found) == 0 {
+		return nil, nil
+	}
+	out := make([]Outcome, 0, subjects)
+	for i, v := range records {
+		applies := answers[i]
 		if applies == no {
 			continue
 		}

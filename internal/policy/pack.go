@@ -11,6 +11,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -44,12 +45,14 @@ const DefaultDeadline = 5 * time.Second
 
 // Pack is a set of rules, ready to judge. It is safe for concurrent use.
 type Pack struct {
-	rules    []*Rule
-	compiler *ast.Compiler
-	query    rego.PreparedEvalQuery
-	active   int // rules that the query answers for
-	reads    facts.Choice
-	deadline time.Duration
+	rules     []*Rule
+	compiler  *ast.Compiler
+	query     rego.PreparedEvalQuery
+	active    int // rules that the query answers for
+	reads     facts.Choice
+	apartFrom int                                               // the number of records from which rules are asked one by one; 0: never
+	queries   func() (map[string]rego.PreparedEvalQuery, error) // of single rules, prepared when first asked for
+	deadline  time.Duration
 }
 
 // Rules lists the rules by id, those that the profile switches off included.
@@ -94,6 +97,7 @@ func Load(ctx context.Context, o Options) (*Pack, error) {
 	if p.reads, err = readsOf(p.rules); err != nil {
 		return nil, fmt.Errorf("rules: %w", err)
 	}
+	p.apartFrom, p.queries = manyRecords, sync.OnceValues(p.apartQueries)
 	if p.query, err = prepare(ctx, p.compiler, allFindings); err != nil {
 		return nil, fmt.Errorf("rules: %w", err)
 	}

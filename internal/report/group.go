@@ -64,9 +64,10 @@ func waits(f finding.Finding) int {
 // Keys lists the subjects of a group, each once.
 func Keys(g []finding.Finding) string {
 	var keys []string
+	seen := map[string]bool{}
 	for _, f := range g {
-		if f.Key != "" && !slices.Contains(keys, f.Key) {
-			keys = append(keys, f.Key)
+		if f.Key != "" && !seen[f.Key] {
+			keys, seen[f.Key] = append(keys, f.Key), true
 		}
 	}
 	return strings.Join(keys, ", ")
