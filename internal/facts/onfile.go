@@ -19,6 +19,8 @@ type OnFile struct {
 	Inspected bool         `json:"inspected" doc:"Whether an inspection of the item as a whole is on record, by the day of the lift."`
 	Newest    LastOnRecord `json:"newest" doc:"The newest of them."`
 
+	Failed FailedOnRecord `json:"failed" doc:"The newest inspection, look, test or repair of any kind, by the day of the lift, that did not pass it and that none after has answered: one that goes as far, passed by somebody who is named."`
+
 	ProofTested string   `json:"proof_tested" enum:"yes,load_not_given,no" doc:"Whether a proof test is on record by the day of the lift: a test that was passed, what the certificate says, or what the item says."`
 	ProofRatio  *float64 `json:"proof_over_rated_ratio,omitempty" doc:"Load of its greatest proof test over its rated load. Concerns what was tested with a load that is given."`
 }
@@ -29,6 +31,14 @@ type LastOnRecord struct {
 	Date    string   `json:"date" doc:"Its day, year-month-day; empty where there is none."`
 	Outcome string   `json:"outcome" enum:"passed,passed_with_remarks,failed,not_given" doc:"What it came to."`
 	Lacks   []string `json:"lacks" enum:"inspector,outcome,next_due,measures" doc:"What the record does not say; measures where it says nothing of what was measured or seen."`
+}
+
+// FailedOnRecord is a record by which an item is unfit.
+type FailedOnRecord struct {
+	At    string `json:"at" doc:"Where it stands; the item where there is none."`
+	Date  string `json:"date" doc:"Its day, year-month-day; empty where there is none."`
+	What  string `json:"what" enum:"before_use,frequent,periodic,thorough,proof_test,repair,none" doc:"What kind of record it is."`
+	Named string `json:"named" doc:"The same as it is called in a sentence."`
 }
 
 // Sign is one thing that inspections of an item on file looked for: what the

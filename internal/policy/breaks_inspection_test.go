@@ -8,8 +8,8 @@ func breaksInspection() []broken {
 			"S1 is <inspection.overdue_days 12> past its periodic inspection, due on <inspection.due 2027-05-04>", "#/gear/0/inspection", 12},
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
 			"the periodic inspection of S1 holds on the day of the lift and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
-		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Newest.Outcome = "failed" },
-			"S1 was found unfit on 2026-06-01, and has passed no inspection since: use another", "loft.gear.yaml#/items/0/inspections/0", 0},
+		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Failed = unfit("before_use", "look before use") },
+			"S1 was found unfit by the look before use of 2026-12-03, and nobody who is named has passed it since in one that goes as far: use another", "loft.gear.yaml#/items/0/inspections/1", 0},
 		{"inspection/record_incomplete", "shows_nothing", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"inspector", "measures"} },
 			"the record of the inspection of S1 on 2026-06-01 does not show that somebody found it fit; it does not give: inspector, measures", "loft.gear.yaml#/items/0/inspections/0", 0},
 		{"inspection/record_incomplete", "not_all_said", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"next_due"} },
@@ -21,6 +21,10 @@ func breaksInspection() []broken {
 		{"inspection/proof_test_missing", "too_low", proof("yes", ptr(1.1)),
 			"SB1 was proof-tested with <proof_over_rated_ratio 1.1> of its rated load; <least_ratio 1.25> is asked for", "loft.gear.yaml#/items/1", 1.1},
 	}...)
+}
+
+func unfit(what, named string) facts.FailedOnRecord {
+	return facts.FailedOnRecord{At: "loft.gear.yaml#/items/0/inspections/1", Date: "2026-12-03", What: what, Named: named}
 }
 
 func proof(tested string, ratio *float64) func(*facts.Document) {

@@ -23,6 +23,7 @@ func onFileLevel(d *facts.Document) {
 		Record: facts.Record{Key: "on_file/S1", At: "loft.gear.yaml#/items/0"}, ID: "S1", Number: "WR-11", Kind: "wire_rope_sling", Uses: 1,
 		Status: "in_service", Overload: "cleared", HistoryKnown: "yes", Inspected: true, ProofTested: "no",
 		Newest: facts.LastOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", Date: "2026-06-01", Outcome: "passed"},
+		Failed: facts.FailedOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", What: "none"},
 	}
 	beam := sling
 	beam.Key, beam.At, beam.ID, beam.Number, beam.Kind = "on_file/SB1", "loft.gear.yaml#/items/1", "SB1", "BM-1", "spreader_beam"
