@@ -1,10 +1,8 @@
 package compute
 
 import (
-	"slices"
 	"strconv"
 	"sync"
-	"time"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
@@ -169,38 +167,6 @@ func allLooks() []look {
 		seen("core_exposed", "bare core yarns", func(x f) *bool { return x.CoreExposed }),
 		seen("chemical", "damage by chemicals", func(x f) *bool { return x.Chemical }),
 		seen("knotted", "a knot", func(x f) *bool { return x.Knotted }),
-	}
-}
-
-// signs sets, of each sign, what the newest inspection found that looked for it,
-// whatever kind of inspection: a kink that was seen stays until somebody has
-// looked again.
-func (w *work) signs(item gear.Item, r *register.Item, uses int) {
-	base := item.Base()
-	if !slices.ContainsFunc(r.Inspections, func(i register.Inspection) bool { return i.Found != nil }) {
-		return
-	}
-	rope := ropeMade(item)
-	for _, l := range looks() {
-		newest := -1
-		var sign facts.Sign
-		for i := range r.Inspections {
-			x := &r.Inspections[i]
-			if x.Found == nil || !w.byDay(x.Date) || newest >= 0 && x.Date.Before(r.Inspections[newest].Date) {
-				continue
-			}
-			s := facts.Sign{
-				Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, i) + "/found/" + l.what)},
-				ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
-				What: l.what, Named: l.named, Date: x.Date.Format(time.DateOnly),
-			}
-			if l.set(&s, x.Found, w, item) {
-				newest, sign = i, s
-			}
-		}
-		if newest >= 0 {
-			w.out.Document.Signs = append(w.out.Document.Signs, sign)
-		}
 	}
 }
 

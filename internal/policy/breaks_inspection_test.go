@@ -33,6 +33,13 @@ func proof(tested string, ratio *float64) func(*facts.Document) {
 	}
 }
 
+func wentBack(how, because string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		d.Signs[kinkSign].WentBack = how
+		d.Signs[kinkSign].Back = facts.Back{Worse: "yes", WorseDate: "2026-06-01", Better: "no", BetterDate: "2026-06-02", Because: because}
+	}
+}
+
 // breaksSigns has each rule over what inspections looked for.
 func breaksSigns() []broken {
 	sign := func(i int, change func(*facts.Sign)) func(*facts.Document) {
@@ -51,6 +58,10 @@ func breaksSigns() []broken {
 			"a kink was found on S1 on 2026-06-01: it is taken out of service", "#/kink", 0},
 		{"inspection/damage_found", "to_be_judged", sign(kinkSign, func(s *facts.Sign) { s.What, s.Named, s.Seen = "thimble_loose", "a loose thimble", ptr(true) }),
 			"a loose thimble was found on S1 on 2026-06-01: have a qualified person judge it before the lift", "#/kink", 0},
+		{"inspection/figures_went_back", "not_counted", wentBack("not_counted", "names no inspector"),
+			"a kink on S1: yes on 2026-06-01, no on 2026-06-02; the later record names no inspector, so the earlier one counts", "#/kink", 0},
+		{"inspection/figures_went_back", "counted", wentBack("counted", ""),
+			"a kink on S1: yes on 2026-06-01, no on 2026-06-02, and no repair on record between them: find out which is right, and whether both are of this item", "#/kink", 0},
 		many("in_lay", "broken_wires_in_one_lay", "single_part", 10, "<lay 10>"),
 		many("in_strand", "broken_wires_in_one_strand_in_one_lay", "single_part", 5, "<strand 5>"),
 		many("in_cable_lay", "broken_wires_in_one_lay", "cable_laid", 20, "<cable_lay 20>"),

@@ -32,7 +32,7 @@ func onFileLevel(d *facts.Document) {
 	add := func(what, named, kind string, set func(*facts.Sign)) {
 		s := facts.Sign{
 			Record: facts.Record{Key: "sign/S1/" + what + "/" + kind, At: "#/" + what}, ID: "S1", Kind: kind, Rope: "single_part", Uses: 1,
-			What: what, Named: named, Date: "2026-06-01",
+			What: what, Named: named, Date: "2026-06-01", WentBack: "no",
 		}
 		set(&s)
 		d.Signs = append(d.Signs, s)
