@@ -174,10 +174,11 @@ func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.
 		w.wait(key, []facts.Input{input(base.Pointer, "inspection", base.ID+"'s last inspection")}, "inspection")
 		return nil
 	}
-	f := &facts.Inspection{At: at(i.Pointer), Date: i.Date.Format(time.DateOnly)}
-	due, ok := w.dueDay(kind, i)
+	void := i.Void
+	i, due, ok := w.dueFirst(kind, i)
+	f := &facts.Inspection{At: at(i.Pointer), Named: inspectionNamed(i), Date: i.Date.Format(time.DateOnly)}
 	if ok {
-		f.Due = ptr(due.Format(time.DateOnly))
+		f.Due, f.Because = ptr(due.Format(time.DateOnly)), overruled(i, due)
 	} else {
 		w.wait(key, []facts.Input{input(i.Pointer, "next_due", base.ID+"'s next inspection, since the profile gives no interval for its service")},
 			"inspection.due", "inspection.overdue_days")
@@ -188,7 +189,7 @@ func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.
 	case i.Date.After(*w.day): // it has not taken place: what it says of the next one is worth nothing
 		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day of the lift, %s",
 			base.ID, f.Date, w.day.Format(time.DateOnly))}, "inspection.overdue_days")
-	case i.Void != "": // what it found, or that it says nothing of that, is told by rules over the record
+	case i.Void != "" || void != "": // what it found, or that it says nothing of that, is told by rules over the record
 		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s does not show that it is fit", base.ID, f.Date), ToldOf: base.ID}, "inspection.overdue_days")
 	case ok:
 		f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))

@@ -100,3 +100,28 @@ func TestWhatIsPutRight(t *testing.T) {
 		}
 	}
 }
+
+// TestTwoCalendars: a thorough examination is due again whatever periodic
+// inspections there were since, and a periodic one whatever its record says.
+func TestTwoCalendars(t *testing.T) {
+	day := func(month, d int) time.Time { return time.Date(2026, time.Month(month), d, 0, 0, 0, 0, time.UTC) }
+	on := day(12, 4)
+	gearOf := func(thoroughDue, periodicDue *time.Time) facts.Inspection {
+		sling := &gear.WireRopeSling{Common: gear.Common{ID: "S1", Kind: gear.WireRopeSlingKind, Pointer: "/gear/0"}}
+		sling.Inspection = &gear.Inspection{Pointer: "/periodic", Date: day(8, 1), NextDue: periodicDue, Service: gear.NormalService,
+			Standing: &gear.Inspection{Pointer: "/thorough", Thorough: true, Date: day(5, 3), NextDue: thoroughDue, Service: gear.NormalService}}
+		f := compute.Gear([]gear.Item{sling}, compute.Conditions{On: &on, IntervalMonths: func(string, string) (int, bool) { return 12, true }})
+		return *f.Document.Gear[0].Inspection
+	}
+	ran, long := day(11, 3), day(12, 31).AddDate(1, 0, 0)
+	if got := gearOf(&ran, nil); got.At != "#/thorough" || got.Named != "thorough examination" || *got.OverdueDays != 31 || got.Because != "" {
+		t.Errorf("the examination has run out: %+v", got)
+	}
+	if got := gearOf(nil, &ran); got.At != "#/periodic" || got.Named != "periodic inspection" || *got.OverdueDays != 31 {
+		t.Errorf("the periodic inspection has run out: %+v", got)
+	}
+	want := ", by the interval from 2026-05-03 on; the day on the record, 2027-12-31, is later and does not count"
+	if got := gearOf(&long, nil); got.At != "#/thorough" || *got.Due != "2027-05-03" || got.Because != want {
+		t.Errorf("the day on the record is too late: %+v", got)
+	}
+}

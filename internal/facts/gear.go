@@ -44,10 +44,14 @@ type Tag struct {
 	Shows        []string `json:"shows" enum:"maker,serial,diameter,component_diameter,size,width,length,material,grade,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }
 
-// Inspection is the last one on record and when the next is due.
+// Inspection is the last one on record and when the next is due. Where periodic
+// inspections and thorough examinations are both on record it is the one whose next
+// is due first.
 type Inspection struct {
 	At          string   `json:"at" doc:"Where it stands in the plan."`
+	Named       string   `json:"named" doc:"What it is called: a periodic inspection or a thorough examination."`
 	Date        string   `json:"date" doc:"Day of the last inspection, year-month-day."`
 	Due         *string  `json:"due,omitempty" doc:"Last day on which it still holds, year-month-day."`
+	Because     string   `json:"because" doc:"Why the due day is not that on the record, in words with a comma before them; empty where it is, or the record gives none."`
 	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds. Absent where the inspection comes after the lift."`
 }

@@ -7,7 +7,7 @@ func breaksInspection() []broken {
 		{"inspection/overdue", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(12.0) },
 			"S1 is <inspection.overdue_days 12> past its periodic inspection, due on <inspection.due 2027-05-04>", "#/gear/0/inspection", 12},
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
-			"the periodic inspection of S1 holds on the day of the lift and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
+			"the periodic inspection of S1 holds on the day and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
 		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Failed = unfit("before_use", "look before use") },
 			"S1 was found unfit by the look before use of 2026-12-03, and nobody who is named has passed it since in one that goes as far: use another", "loft.gear.yaml#/items/0/inspections/1", 0},
 		{"inspection/record_incomplete", "shows_nothing", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"inspector", "measures"} },
