@@ -19,6 +19,7 @@ func (w *work) onFile() {
 		if r := w.cond.OnFile[base.ID]; r != nil {
 			w.itemOnFile(item, r, w.out.Document.Gear[i].Uses)
 			w.signs(item, r, w.out.Document.Gear[i].Uses)
+			w.doubtful(item, r, w.out.Document.Gear[i].Uses)
 		}
 	}
 }
@@ -45,7 +46,7 @@ func (w *work) itemOnFile(item gear.Item, r *register.Item, uses int) {
 	f.SerialsUnlike, f.RatedLoadsUnlike = serialsUnlike(base, r), ratedLoadsUnlike(base, r)
 	f.Inspected = base.Inspection != nil
 	f.Newest = newestOnRecord(base, r)
-	f.Failed = failed(base, r, records)
+	f.Failed, f.Repair = failed(base, r, records), w.repaired(base, r, records)
 	w.proof(&f, item, r)
 	w.out.Document.OnFile = append(w.out.Document.OnFile, f)
 }
@@ -152,16 +153,6 @@ func newestOnRecord(base *gear.Common, r *register.Item) facts.LastOnRecord {
 		}
 	}
 	return n
-}
-
-// failed is the newest record that did not pass the item and is not answered.
-func failed(base *gear.Common, r *register.Item, records []*register.Inspection) facts.FailedOnRecord {
-	open := register.Open(records, func(x *register.Inspection) bool { return x.Outcome == register.Failed })
-	if len(open) == 0 {
-		return facts.FailedOnRecord{At: at(base.Pointer), What: "none"}
-	}
-	last := open[len(open)-1]
-	return facts.FailedOnRecord{At: at(inspectionPointer(base, r.Index(last))), Date: last.Date.Format(time.DateOnly), What: string(last.Kind), Named: last.Kind.Words()}
 }
 
 func inspectionPointer(base *gear.Common, i int) string {

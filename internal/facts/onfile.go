@@ -20,6 +20,7 @@ type OnFile struct {
 	Newest    LastOnRecord `json:"newest" doc:"The newest of them."`
 
 	Failed FailedOnRecord `json:"failed" doc:"The newest inspection, look, test or repair of any kind, by the day of the lift, that did not pass it and that none after has answered: one that goes as far, passed by somebody who is named."`
+	Repair RepairOnRecord `json:"repair" doc:"The newest repair on record by the day of the lift."`
 
 	ProofTested string   `json:"proof_tested" enum:"yes,load_not_given,no" doc:"Whether a proof test is on record by the day of the lift: a test that was passed, what the certificate says, or what the item says."`
 	ProofRatio  *float64 `json:"proof_over_rated_ratio,omitempty" doc:"Load of its greatest proof test over its rated load. Concerns what was tested with a load that is given."`
@@ -31,6 +32,13 @@ type LastOnRecord struct {
 	Date    string   `json:"date" doc:"Its day, year-month-day; empty where there is none."`
 	Outcome string   `json:"outcome" enum:"passed,passed_with_remarks,failed,not_given" doc:"What it came to."`
 	Lacks   []string `json:"lacks" enum:"inspector,outcome,next_due,measures" doc:"What the record does not say; measures where it says nothing of what was measured or seen."`
+}
+
+// RepairOnRecord is the newest repair of an item.
+type RepairOnRecord struct {
+	At          string `json:"at" doc:"Where it stands; the item where there is none."`
+	Date        string `json:"date" doc:"Its day, year-month-day; empty where there is none."`
+	ProofTested string `json:"proof_tested" enum:"none,yes,no" doc:"Whether a proof test that was passed, or a certificate of one, is on record from that day on, or the repair itself names a proof load; none where there was no repair."`
 }
 
 // FailedOnRecord is a record by which an item is unfit.

@@ -154,6 +154,7 @@ func leaveOut(d *facts.Document, usable map[string]bool) {
 	d.Gear = slices.DeleteFunc(d.Gear, func(g facts.Gear) bool { return !usable[g.ID] })
 	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !usable[f.ID] })
 	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !usable[s.ID] })
+	d.Doubtful = slices.DeleteFunc(d.Doubtful, func(r facts.Doubtful) bool { return !usable[r.ID] })
 }
 
 // Due is when an item's next inspection is due.

@@ -14,6 +14,20 @@ func breaksInspection() []broken {
 			"the record of the inspection of S1 on 2026-06-01 does not show that somebody found it fit; it does not give: inspector, measures", "loft.gear.yaml#/items/0/inspections/0", 0},
 		{"inspection/record_incomplete", "not_all_said", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"next_due"} },
 			"the record of the inspection of S1 on 2026-06-01 does not give: next due", "loft.gear.yaml#/items/0/inspections/0", 0},
+		{"inspection/record_in_doubt", "unfit_later", doubt("unfit_after_the_day", "failed"),
+			"the periodic inspection of S1 is dated 2027-01-11, after the day that is judged for, and says: failed; see whether the year is right, and until then use another", doubtAt, 0},
+		{"inspection/record_in_doubt", "without_outcome", doubt("inspection_without_outcome", "no outcome"),
+			"the record of the periodic inspection of S1 on 2027-01-11 does not say what it came to, and none since that goes as far was passed by somebody who is named", doubtAt, 0},
+		{"inspection/record_in_doubt", "later", doubt("after_the_day", "passed"),
+			"the periodic inspection of S1 is dated 2027-01-11, after the day that is judged for, and does not count: see whether the year is right", doubtAt, 0},
+		{"inspection/record_in_doubt", "look_without_outcome", doubt("look_without_outcome", "no outcome"),
+			"the record of the periodic inspection of S1 on 2027-01-11 does not say what it came to, and none since was passed by somebody who is named", doubtAt, 0},
+		{"inspection/record_in_doubt", "due_before_it", doubt("due_before_it", "2026-01-11"),
+			"the record of the periodic inspection of S1 on 2027-01-11 contradicts itself: it sets 2026-01-11, before its own day, for the next", doubtAt, 0},
+		{"inspection/repair_untested", "sling", repaired("chain_sling"),
+			"S1 was repaired on 2026-08-01, and no proof test that it passed is on record since: have it tested before it is used", doubtAt, 0},
+		{"inspection/repair_untested", "other", repaired("wire_rope_sling"),
+			"S1 was repaired on 2026-08-01, and no proof test that it passed is on record since: have it tested before it is used", doubtAt, 0},
 		{"inspection/proof_test_missing", "missing", proof("no", nil),
 			"no proof test of SB1 is on record: it is tested with <least_ratio 1.25> of its rated load before it is first used", "loft.gear.yaml#/items/1", 0},
 		{"inspection/proof_test_missing", "load_not_given", proof("load_not_given", nil),
@@ -21,6 +35,21 @@ func breaksInspection() []broken {
 		{"inspection/proof_test_missing", "too_low", proof("yes", ptr(1.1)),
 			"SB1 was proof-tested with <proof_over_rated_ratio 1.1> of its rated load; <least_ratio 1.25> is asked for", "loft.gear.yaml#/items/1", 1.1},
 	}...)
+}
+
+const doubtAt = "loft.gear.yaml#/items/0/inspections/1"
+
+func doubt(what, says string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		r := &d.Doubtful[0]
+		r.Date, r.Named, r.Doubt, r.Says = "2027-01-11", "periodic inspection", what, says
+	}
+}
+
+func repaired(kind string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		d.OnFile[0].Kind, d.OnFile[0].Repair = kind, facts.RepairOnRecord{At: doubtAt, Date: "2026-08-01", ProofTested: "no"}
+	}
 }
 
 func unfit(what, named string) facts.FailedOnRecord {

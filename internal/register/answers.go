@@ -41,9 +41,11 @@ func (k InspectionKind) AtLeast(other InspectionKind) bool {
 
 // Vouched reports whether the record shows that somebody who is named found the
 // item fit.
-func (i *Inspection) Vouched() bool {
-	return i.Inspector != "" && (i.Outcome == Passed || i.Outcome == PassedWithRemarks)
-}
+func (i *Inspection) Vouched() bool { return i.Inspector != "" && i.Passed() }
+
+// Passed reports whether the record says that the item is fit, with remarks or
+// without.
+func (i *Inspection) Passed() bool { return i.Outcome == Passed || i.Outcome == PassedWithRemarks }
 
 // Answers reports whether a later record takes away what an earlier one left open:
 // that it was not passed, or does not say. Somebody who is named has to have
