@@ -230,7 +230,7 @@ func (x *binder) field(at, name string) (validate.Field, bool) {
 }
 
 func (x *binder) hint(steps []string) string {
-	if f, ok := x.anyKind(steps); ok && f.Type == "array" {
+	if f, ok := fieldOfAny(x.v, steps); ok && f.Type == "array" {
 		return ": it is a list, whose entries are numbered as in " + quote(steps[0]+".1")
 	}
 	for _, kind := range x.v.GearKinds() {
@@ -243,18 +243,8 @@ func (x *binder) hint(steps []string) string {
 
 // leaf finds a field with one value.
 func (x *binder) leaf(steps []string) (validate.Field, bool) {
-	f, ok := x.anyKind(steps)
+	f, ok := fieldOfAny(x.v, steps)
 	return f, ok && f.Type != "object" && f.Type != "array" && steps[0] != "kept"
-}
-
-// anyKind finds a field of any kind of gear.
-func (x *binder) anyKind(steps []string) (validate.Field, bool) {
-	for _, kind := range x.v.GearKinds() {
-		if f, ok := x.v.ItemField(kind, steps); ok {
-			return f, true
-		}
-	}
-	return validate.Field{}, false
 }
 
 // needed sees that rows have a number and a kind at all.
