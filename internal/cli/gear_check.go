@@ -3,6 +3,7 @@ package cli
 import (
 	"bufio"
 	"context"
+	"errors"
 	"fmt"
 	"path/filepath"
 
@@ -29,7 +30,9 @@ they found, tags, certificates, status. Left out, the registers of liftlint.yaml
 are checked or, where it names none, those of this folder. Items that are
 quarantined, out of service or scrapped are counted and not judged.
 
-There is no clock in here: what is overdue is judged for the day that --on names.`,
+There is no clock in here: what is overdue is judged for the day that --on names.
+Without it the exit code is 3, since that was not judged, and 4 where no item may be
+used.`,
 		Example: "  liftlint gear check --on 2026-12-04 register",
 		RunE:    func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
@@ -69,6 +72,18 @@ func (k *gearCheck) run(ctx context.Context, paths []string) error {
 	}
 	if err != nil {
 		return exit{Unchecked, err}
+	}
+	return k.outcome(count, failOn)
+}
+
+// outcome is the exit code: without a day the inspections were not judged, and
+// where no item may be used nothing was.
+func (k *gearCheck) outcome(count lint.GearCount, failOn finding.Severity) error {
+	switch {
+	case count.Judged == 0:
+		return exit{Nothing, errors.New("no item here may be used, so that nothing was judged")}
+	case k.judging.on == "":
+		return exit{code: Unchecked}
 	}
 	for severity, n := range count.Findings {
 		if n > 0 && severity.AtLeast(failOn) {

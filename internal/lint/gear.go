@@ -232,5 +232,9 @@ func (r *Result) Uses() []Use {
 	return all
 }
 
+// Register is what the plan's registers hold together, as Registers.Register
+// gives it.
+func (r *Result) Register() (*register.Register, error) { return r.registers.Register() }
+
 // Planned is the day that the plan itself names; empty where it names none.
 func (r *Result) Planned() string { return r.planned }

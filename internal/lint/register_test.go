@@ -129,6 +129,7 @@ func TestTwoLiftsOfADay(t *testing.T) {
 	}{
 		{"id: EX-F", "id: EX-G", 3},
 		{"id: EX-F", "id: EX-F", 0},
+		{"title: A spreader beam", "title: Another beam", 3},
 		{"id: EX-F, title: A spreader beam with gear from a register, date: 2026-12-04", "id: EX-G, title: b, date: 2026-12-05", 0},
 	} {
 		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
@@ -140,6 +141,30 @@ func TestTwoLiftsOfADay(t *testing.T) {
 		for _, f := range found {
 			if f.Severity != finding.Warning || !strings.Contains(f.Message, "in lift EX-F too") {
 				t.Errorf("%+v", f)
+			}
+		}
+	}
+}
+
+// TestLiftNumberTwice: two plans with one number are told of, whether they are
+// two versions of a lift or two lifts.
+func TestLiftNumberTwice(t *testing.T) {
+	plan, register := onFile(t)
+	for _, c := range []struct{ from, to, want string }{
+		{"id: EX-F", "id: EX-F", "keep only the one that counts"},
+		{"title: A spreader beam", "title: Another beam", `EX-F is the number of the lift "A spreader beam with gear from a register" in plan.lift.yaml too: give each its own`},
+		{"date: 2026-12-04", "date: 2026-12-05", "keep only the one that counts"},
+		{"id: EX-F", "id: EX-G", ""},
+	} {
+		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
+		lint.SameDay([]*lint.Result{a, nil, b})
+		found := of(b, "plan/lift_number_twice")
+		if len(of(a, "plan/lift_number_twice")) > 0 || (len(found) == 1) != (c.want != "") || len(found) > 1 {
+			t.Errorf("%s: %+v", c.to, found)
+		}
+		for _, f := range found {
+			if !strings.Contains(f.Message, c.want) || f.Severity != finding.Warning || f.Place.Pointer != "/lift/id" {
+				t.Errorf("%s: %+v", c.to, f)
 			}
 		}
 	}

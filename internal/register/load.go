@@ -28,8 +28,8 @@ type Loaded struct {
 }
 
 // Load reads registers from files: *.gear.yaml, or *.columns.yaml that name
-// their table, and folders, of which all *.gear.yaml are read. The error holds
-// Problems.
+// their table, and folders, of which all files of both kinds are read. The error
+// holds Problems.
 func (rd *Reader) Load(paths ...string) (*Loaded, error) {
 	files, err := findFiles(paths)
 	if err != nil {
@@ -102,7 +102,7 @@ func findFiles(paths []string) ([]string, error) {
 				return err
 			case d.IsDir() && p != path && strings.HasPrefix(d.Name(), "."):
 				return fs.SkipDir
-			case !d.IsDir() && isRegister(p):
+			case !d.IsDir() && (isRegister(p) || isColumns(p)):
 				add(p)
 			}
 			return nil
@@ -112,7 +112,7 @@ func findFiles(paths []string) ([]string, error) {
 		}
 	}
 	if len(files) == 0 {
-		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here"}}
+		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here, and no *.columns.yaml that names a table"}}
 	}
 	return files, nil
 }
