@@ -29,7 +29,8 @@ type Table struct {
 	binding *binding
 	reader  *Reader
 	rows    [][]string
-	above   int // rows above the heads
+	lines   []int32 // as a cutter has them
+	above   int     // rows above the heads
 	title   string
 	site    string
 }
@@ -81,6 +82,7 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 		return nil, sorted(ps, 0)
 	}
 	t.binding, t.Notes = b, b.notes
+	b.origin.lines, b.origin.above = t.lines, t.above
 	t.noteHeadless(name)
 	if err := t.items(name); err != nil {
 		return nil, err
@@ -137,7 +139,7 @@ func (t *Table) cut(name, text string, columns *Columns) Problems {
 	case len(c.faults) == 0 && !c.complete():
 		ps = append(ps, Problem{ID: TooLarge, Place: Place{File: name, Row: maxRows + t.above}, Message: fmt.Sprintf("the table has more than %d rows; split it", maxRows)})
 	}
-	t.rows = c.rows
+	t.rows, t.lines = c.rows, c.lines
 	return append(ps, t.unreadable(name, text)...)
 }
 
