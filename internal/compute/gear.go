@@ -35,6 +35,9 @@ func (w *work) gear() {
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
 		g.LookedOver, g.FaultsSeen = seenOn(item)
+		if g.SeenOn.At = g.At; g.LookedOver {
+			g.SeenOn.At = at(base.Pointer + "/faults_seen")
+		}
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)
 	}

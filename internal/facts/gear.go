@@ -31,8 +31,14 @@ type Gear struct {
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
 	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
 	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
+	SeenOn               SeenOn      `json:"seen_on" doc:"Where that is said."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection, or that of its bridle where it is inspected with that. Absent where none is recorded."`
+}
+
+// SeenOn is where it is said what is seen on an item.
+type SeenOn struct {
+	At string `json:"at" doc:"Where it stands; the item where nothing is said."`
 }
 
 // Tag is what the identification on a sling or fitting shows.

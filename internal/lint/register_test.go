@@ -52,6 +52,25 @@ func TestFindingsLeadIntoTheRegister(t *testing.T) {
 	}
 }
 
+// TestFaultsStandWhereTheyAreWritten: what the plan says is seen on an item of the
+// register is found in the plan, what the register says in the register, and what
+// both say in the plan.
+func TestFaultsStandWhereTheyAreWritten(t *testing.T) {
+	plan, register := onFile(t)
+	inPlan := changed(t, plan, "item: WR-11", "item: WR-11, faults_seen: [kink]")
+	onRegister := changed(t, register, "    length: 2.5 m\n", "    length: 2.5 m\n    faults_seen: [heat]\n")
+	for _, c := range []struct{ plan, register, file, pointer, names string }{
+		{inPlan, register, "plan.lift.yaml", "/gear/1/faults_seen", "it: kink"},
+		{plan, onRegister, "loft.gear.yaml", "/items/0/faults_seen", "it: heat"},
+		{inPlan, onRegister, "plan.lift.yaml", "/gear/1/faults_seen", "it: heat, kink"},
+	} {
+		found := of(checkOnFile(t, c.plan, c.register), "sling/faults_seen")
+		if len(found) != 1 || found[0].Place.File != c.file || found[0].Place.Pointer != c.pointer || !strings.HasSuffix(found[0].Message, c.names) {
+			t.Errorf("%s in %s: %+v", c.names, c.file, found)
+		}
+	}
+}
+
 // TestMissingLeadsIntoTheRegister: what the register does not say is asked for
 // there, by the item's id.
 func TestMissingLeadsIntoTheRegister(t *testing.T) {

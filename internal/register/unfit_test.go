@@ -51,3 +51,21 @@ func TestDamageIsNotKeptUnjudged(t *testing.T) {
 		}
 	}
 }
+
+// TestRowsThatAreNoItems: a row of sums is one fault, by its row; one that lacks
+// something is named without a place in a list that it has not.
+func TestRowsThatAreNoItems(t *testing.T) {
+	_, err := mustReader(t).ReadTable("gear.csv", []byte("number;kind;location\nSH-1;shackle;rack\n;;1 item\n;shackle;\n"), nil)
+	var ps Problems
+	if !errors.As(err, &ps) || len(ps) != 2 {
+		t.Fatal(err)
+	}
+	for i, want := range []string{
+		"gear.csv#row=3: the row has neither a `number` nor a `kind`; if it is no item, as a row of sums is none, take it out of the table",
+		"gear.csv#row=4: the row lacks `number`; write `number: WR-0231`",
+	} {
+		if ps[i].String() != want {
+			t.Errorf("%s", ps[i])
+		}
+	}
+}
