@@ -3,6 +3,7 @@ package compute
 import (
 	"time"
 
+	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/register"
 )
@@ -33,4 +34,13 @@ func overruled(i *gear.Inspection, due time.Time) string {
 		return ""
 	}
 	return ", by the interval from " + i.Date.Format(time.DateOnly) + " on; the day on the record, " + i.NextDue.Format(time.DateOnly) + ", is later and does not count"
+}
+
+// noInspection is what an item without an inspection waits for. A register has
+// others too, which do not go over the whole item.
+func (w *work) noInspection(base *gear.Common) facts.Input {
+	if w.cond.OnFile[base.ID] != nil {
+		return input(base.Pointer, "inspections", "a periodic or thorough inspection of "+base.ID)
+	}
+	return input(base.Pointer, "inspection", base.ID+"'s last inspection")
 }

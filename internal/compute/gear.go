@@ -174,7 +174,7 @@ func (w *work) inspected(g *facts.Gear, base *gear.Common, in *gear.Bridle) {
 func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.Inspection {
 	i := base.Inspection
 	if i == nil {
-		w.wait(key, []facts.Input{input(base.Pointer, "inspection", base.ID+"'s last inspection")}, "inspection")
+		w.wait(key, []facts.Input{w.noInspection(base)}, "inspection")
 		return nil
 	}
 	void := i.Void
@@ -190,7 +190,7 @@ func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.
 	case w.day == nil:
 		w.wait(key, []facts.Input{dayInput()}, "inspection.overdue_days")
 	case i.Date.After(*w.day): // it has not taken place: what it says of the next one is worth nothing
-		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day of the lift, %s",
+		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day that is judged for, %s",
 			base.ID, f.Date, w.day.Format(time.DateOnly))}, "inspection.overdue_days")
 	case i.Void != "" || void != "": // what it found, or that it says nothing of that, is told by rules over the record
 		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s does not show that it is fit", base.ID, f.Date), ToldOf: base.ID}, "inspection.overdue_days")

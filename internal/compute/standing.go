@@ -36,10 +36,16 @@ func (w *work) signs(item gear.Item, r *register.Item, uses int) {
 				h.seen = append(h.seen, sighting{n, x, s})
 			}
 		}
-		if len(h.seen) > 0 {
+		if len(h.seen) > 0 && !toldOfByTag(base, l.what) {
 			w.out.Document.Signs = append(w.out.Document.Signs, h.standing(!slices.Contains(putRight, l.what)))
 		}
 	}
+}
+
+// toldOfByTag reports the sign of a tag that can't be read where the item itself
+// says so.
+func toldOfByTag(base *gear.Common, what string) bool {
+	return what == "tag_legible" && base.Tag != nil && base.Tag.Condition != gear.Legible
 }
 
 // putRight are the signs that somebody may put right without a repair that is

@@ -5,6 +5,7 @@ type OnFile struct {
 	Record
 	ID     string `json:"id" doc:"Its id in the plan."`
 	Number string `json:"number" doc:"Its number in the register."`
+	Named  string `json:"named" doc:"What it is called: its id, and its number where that is another, with commas around it."`
 	Kind   string `json:"kind" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling,bridle,shackle,master_link,intermediate_link,hook,load_cell,turnbuckle,adjuster,swivel,sheave_block,spreader_beam,lifting_beam,lifting_device,rocker_plate" doc:"What it is."`
 	Uses   int    `json:"uses" doc:"Number of places in the lift where it is used."`
 
@@ -31,7 +32,7 @@ type LastOnRecord struct {
 	At      string   `json:"at" doc:"Where it stands; the item where there is none."`
 	Date    string   `json:"date" doc:"Its day, year-month-day; empty where there is none."`
 	Outcome string   `json:"outcome" enum:"passed,passed_with_remarks,failed,not_given" doc:"What it came to."`
-	Lacks   []string `json:"lacks" enum:"inspector,outcome,next_due,measures" doc:"What the record does not say; measures where it says nothing of what was measured or seen."`
+	Lacks   []string `json:"lacks" enum:"inspector,outcome,next_due,measures" doc:"What the record does not say; measures where it says nothing of what was measured or seen; the next due day only where the item is not overdue."`
 }
 
 // RepairOnRecord is the newest repair of an item.

@@ -191,7 +191,7 @@ func (r *Result) due(item *register.Item, g *facts.Gear) Due {
 	d := Due{Item: item}
 	i := g.Inspection
 	if i == nil {
-		d.Why = "no inspection on record"
+		d.Why = "no periodic or thorough inspection on record"
 		return d
 	}
 	d.Last = parseDay(i.Date)

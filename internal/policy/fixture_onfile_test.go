@@ -20,7 +20,7 @@ const (
 // onFileLevel gives a level lift gear from a register that meets every rule.
 func onFileLevel(d *facts.Document) {
 	sling := facts.OnFile{
-		Record: facts.Record{Key: "on_file/S1", At: "loft.gear.yaml#/items/0"}, ID: "S1", Number: "WR-11", Kind: "wire_rope_sling", Uses: 1,
+		Record: facts.Record{Key: "on_file/S1", At: "loft.gear.yaml#/items/0"}, ID: "S1", Number: "WR-11", Named: "S1, item WR-11,", Kind: "wire_rope_sling", Uses: 1,
 		Status: "in_service", Overload: "cleared", HistoryKnown: "yes", Inspected: true, ProofTested: "no",
 		Newest: facts.LastOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", Date: "2026-06-01", Outcome: "passed"},
 		Failed: facts.FailedOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", What: "none"},

@@ -85,8 +85,8 @@ func findFiles(paths []string) ([]string, error) {
 	var files []string
 	seen := map[string]bool{}
 	add := func(path string) {
-		if clean := filepath.Clean(path); !seen[clean] {
-			seen[clean] = true
+		if file := sameFile(path); !seen[file] {
+			seen[file] = true
 			files = append(files, path)
 		}
 	}
@@ -115,6 +115,17 @@ func findFiles(paths []string) ([]string, error) {
 		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here, and no *.columns.yaml that names a table"}}
 	}
 	return files, nil
+}
+
+// sameFile is one name for a file, however the paths to it are written.
+func sameFile(path string) string {
+	if whole, err := filepath.Abs(path); err == nil {
+		path = whole
+	}
+	if real, err := filepath.EvalSymlinks(path); err == nil {
+		return real
+	}
+	return filepath.Clean(path)
 }
 
 func isRegister(path string) bool { return hasSuffix(path, ".gear.yaml", ".gear.yml") }
