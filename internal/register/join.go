@@ -26,6 +26,14 @@ func Join(registers ...*Register) (*Register, error) {
 	return all, nil
 }
 
+// rowHint says what becomes of a table that has a row for each inspection.
+func rowHint(item, other *Item) string {
+	if item.at.row == 0 || item.at.file != other.at.file {
+		return ""
+	}
+	return "; where the rows are inspections of one item, they go into one row, with columns for `inspections.2.date` and so on"
+}
+
 // folded is a number, a serial or a maker as people tell it from others: by no
 // capitals and no blanks.
 func folded(text string) string {
@@ -43,7 +51,7 @@ func (r *Register) index() Problems {
 		if first, twice := r.byNumber[item.Number]; twice {
 			other := r.Items[first].Place("/number")
 			other.Range = r.Items[first].at.number
-			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the number %s stands for two items: give each its own", quote(item.Number)))
+			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the number %s stands for two items: give each its own%s", quote(item.Number), rowHint(item, &r.Items[first])))
 			continue
 		}
 		r.byNumber[item.Number] = int32(i)
