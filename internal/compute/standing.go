@@ -20,19 +20,17 @@ func (w *work) signs(item gear.Item, r *register.Item, uses int) {
 	if !slices.ContainsFunc(records, func(i *register.Inspection) bool { return i.Found != nil }) {
 		return
 	}
-	rope := ropeMade(item)
+	rope, repaired := ropeMade(item), repairs(records)
 	for _, l := range looks() {
-		h := history{repaired: repairs(records)}
+		h := history{repaired: repaired}
+		key := "sign/" + base.ID + "/" + l.what
 		for n, x := range records {
-			if x.Found == nil {
-				continue
-			}
 			s := facts.Sign{
-				Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, r.Index(x)) + "/found/" + l.what)},
-				ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
-				What: l.what, Named: l.named, Date: x.Date.Format(time.DateOnly), WentBack: "no",
+				Record: facts.Record{Key: key}, ID: base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
+				What: l.what, Named: l.named, WentBack: "no",
 			}
-			if l.set(&s, x.Found, w, item) {
+			if x.Found != nil && l.set(&s, x.Found, w, item) {
+				s.At, s.Date = at(inspectionPointer(base, r.Index(x))+"/found/"+l.what), x.Date.Format(time.DateOnly)
 				h.seen = append(h.seen, sighting{n, x, s})
 			}
 		}
