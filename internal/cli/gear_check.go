@@ -37,7 +37,9 @@ quarantined, out of service or scrapped are counted and not judged.
 Its formats are those of liftlint check; left out it is line, one a finding, with the
 cell of a table instead of a line and a column. The others hold all findings in memory.
 
-There is no clock in here: what is overdue is judged for the day that --on names.`,
+There is no clock in here: what is overdue is judged for the day that --on names.
+Without it the exit code is 3, since that was not judged, and 4 where no item may be
+used.`,
 		Example: `  liftlint gear check --on 2026-12-04 register
   liftlint gear check --on 2026-12-04 --format sarif register > gear.sarif`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
@@ -121,6 +123,18 @@ func (k *gearCheck) lines(ctx context.Context, linter *lint.Linter, registers *l
 	}
 	if err != nil {
 		return exit{Unchecked, err}
+	}
+	return k.outcome(count, failOn)
+}
+
+// outcome is the exit code: without a day the inspections were not judged, and
+// where no item may be used nothing was.
+func (k *gearCheck) outcome(count lint.GearCount, failOn finding.Severity) error {
+	switch {
+	case count.Judged == 0:
+		return exit{Nothing, errors.New("no item here may be used, so that nothing was judged")}
+	case k.judging.on == "":
+		return exit{code: Unchecked}
 	}
 	for severity, n := range count.Findings {
 		if n > 0 && severity.AtLeast(failOn) {

@@ -21,10 +21,19 @@ type gearDue struct {
 	env     Environment
 	judging judging
 	within  string
+	failOn  *choice
 }
 
+// What makes the exit code of gear due 1, the default first. Whatever is listed
+// as not known counts as overdue.
+const (
+	failOnOverdue = "overdue"
+	failOnDue     = "due"
+	failOnNothing = "nothing"
+)
+
 func newGearDue(e Environment) *cobra.Command {
-	k := &gearDue{env: e}
+	k := &gearDue{env: e, failOn: oneOf(failOnOverdue, failOnDue, failOnNothing)}
 	c := &cobra.Command{
 		Use:   "due [PLAN...]",
 		Short: "List the gear whose inspection falls due, and the plans that use it",
@@ -33,13 +42,17 @@ days of a day, those that are overdue first, and those of which no due day is kn
 With plans, each item comes with the lifts that use it and their days.
 
 The day is that of --on or, left out, the first day of the plans. Registers are
-those of --register and of liftlint.yaml, otherwise those of this folder.`,
+those of --register and of liftlint.yaml, otherwise those of this folder.
+
+The exit code is 1 where an item is overdue or its due day is not known; with
+--fail-on due, where anything is listed; with --fail-on nothing, never for that.`,
 		Example: "  liftlint gear due --within 30d --on 2026-12-04 plans",
 		RunE:    func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.judging.gearFlags(c)
 	k.judging.registerFlag(c)
 	c.Flags().StringVar(&k.within, "within", "30d", "how many days ahead, such as 30d")
+	c.Flags().Var(k.failOn, "fail-on", "what makes the exit code 1: overdue (or not known), due, or nothing")
 	return c
 }
 
@@ -77,10 +90,31 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return wrongUsage(err)
 	}
-	if err := k.show(soon(all, on, days), on, users); err != nil {
+	list := soon(all, on, days)
+	if err := k.show(list, on, users); err != nil {
 		return exit{Unchecked, err}
 	}
-	return users.failed()
+	if err := users.failed(); err != nil {
+		return err
+	}
+	return k.outcome(list, on)
+}
+
+// outcome is the exit code of what is listed.
+func (k *gearDue) outcome(list []lint.Due, on time.Time) error {
+	fails := slices.ContainsFunc(list, func(d lint.Due) bool {
+		switch k.failOn.value {
+		case failOnDue:
+			return true
+		case failOnNothing:
+			return false
+		}
+		return d.Why != "" || d.Day.Before(on)
+	})
+	if fails {
+		return exit{code: Findings}
+	}
+	return nil
 }
 
 // soon keeps what is due by so many days after a day, or not known to be later,

@@ -23,7 +23,7 @@ func newGearShow(e Environment) *cobra.Command {
 		Short: "Show one item with its history",
 		Long: `Show prints what registers say of the item with a number: every value as it is
 written, and its inspections, the newest first. Registers are *.gear.yaml files,
-*.columns.yaml files that name their table, and folders with *.gear.yaml in them;
+*.columns.yaml files that name their table, and folders with such files in them;
 left out, this folder.`,
 		Example: `  liftlint gear show WR-0231 register
   liftlint gear show SH-14 yard.columns.yaml --format json`,

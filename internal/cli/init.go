@@ -61,6 +61,8 @@ func (k *initCommand) files() ([]starterFile, error) {
 	list[1].text = []byte(strings.Replace(string(list[1].text), "profile: us # or eu", "profile: "+k.profile.value+" # us or eu", 1))
 	add(".vscode/settings.json", starter, "starter/settings.json")
 	add(".vscode/lift-plan.schema.json", schema.Files, published()["plan"])
+	add(".vscode/gear-register.schema.json", schema.Files, published()["register"])
+	add(".vscode/gear-columns.schema.json", schema.Files, published()["columns"])
 	add(".vscode/liftlint.schema.json", schema.Files, published()["config"])
 	return list, err
 }

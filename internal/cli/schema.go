@@ -19,6 +19,9 @@ func published() map[string]string {
 		"config": "config.schema.json",
 		"gear":   "gear.schema.json",
 
+		"register": "register.bundled.schema.json",
+		"columns":  "register/columns.schema.json",
+
 		"baseline": "baseline.schema.json",
 		"compare":  "compare.schema.json",
 	}
@@ -26,13 +29,14 @@ func published() map[string]string {
 
 func newSchema(e Environment) *cobra.Command {
 	return &cobra.Command{
-		Use:       "schema plan|config|facts|report|rules|page|gear|baseline|compare",
-		Short:     "Print the JSON Schema of plans, of configurations, or of what a command prints",
+		Use:       "schema plan|register|columns|config|facts|report|rules|page|gear|baseline|compare",
+		Short:     "Print the JSON Schema of plans, registers and configurations, or of what a command prints",
 		Example:   "  liftlint schema plan > plan.schema.json",
 		Args:      cobra.MatchAll(cobra.ExactArgs(1), cobra.OnlyValidArgs),
-		ValidArgs: []string{"plan", "config", "facts", "report", "rules", "page", "gear", "baseline", "compare"},
-		Long: `Schema prints the JSON Schema of plans, of liftlint.yaml and of baselines, or of what
-a command prints with --format json: facts, report (of check), rules, page (of explain), gear (of gear show), compare.`,
+		ValidArgs: []string{"plan", "register", "columns", "config", "facts", "report", "rules", "page", "gear", "baseline", "compare"},
+		Long: `Schema prints the JSON Schema of plans, of gear registers (*.gear.yaml) and of the
+files that say what the columns of a table are (*.columns.yaml), of liftlint.yaml and
+of baselines, or of what a command prints with --format json: facts, report (of check), rules, page (of explain), gear (of gear show), compare.`,
 		RunE: func(_ *cobra.Command, args []string) error {
 			text, err := schema.Files.ReadFile(published()[args[0]])
 			if err != nil {

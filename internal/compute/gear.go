@@ -41,6 +41,9 @@ func (w *work) gear() {
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
 		g.LookedOver, g.FaultsSeen = seenOn(item)
+		if g.SeenOn.At = g.At; g.LookedOver {
+			g.SeenOn.At = at(base.Pointer + "/faults_seen")
+		}
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)
 	}
@@ -169,13 +172,14 @@ func (w *work) inspected(g *facts.Gear, base *gear.Common, in *gear.Bridle) {
 func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.Inspection {
 	i := base.Inspection
 	if i == nil {
-		w.wait(key, []facts.Input{input(base.Pointer, "inspection", base.ID+"'s last inspection")}, "inspection")
+		w.wait(key, []facts.Input{w.noInspection(base)}, "inspection")
 		return nil
 	}
-	f := &facts.Inspection{At: at(i.Pointer), Date: i.Date.Format(time.DateOnly)}
-	due, ok := w.dueDay(kind, i)
+	void := i.Void
+	i, due, ok := w.dueFirst(kind, i)
+	f := &facts.Inspection{At: at(i.Pointer), Named: inspectionNamed(i), Date: i.Date.Format(time.DateOnly)}
 	if ok {
-		f.Due = ptr(due.Format(time.DateOnly))
+		f.Due, f.Because = ptr(due.Format(time.DateOnly)), overruled(i, due)
 	} else {
 		w.wait(key, []facts.Input{input(i.Pointer, "next_due", base.ID+"'s next inspection, since the profile gives no interval for its service")},
 			"inspection.due", "inspection.overdue_days")
@@ -184,9 +188,9 @@ func (w *work) inspection(key string, kind gear.Kind, base *gear.Common) *facts.
 	case w.day == nil:
 		w.wait(key, []facts.Input{dayInput()}, "inspection.overdue_days")
 	case i.Date.After(*w.day): // it has not taken place: what it says of the next one is worth nothing
-		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day of the lift, %s",
+		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s comes after the day that is judged for, %s",
 			base.ID, f.Date, w.day.Format(time.DateOnly))}, "inspection.overdue_days")
-	case i.Void != "": // what it found, or that it says nothing of that, is told by rules over the record
+	case i.Void != "" || void != "": // what it found, or that it says nothing of that, is told by rules over the record
 		w.explain(key, facts.Reason{Text: fmt.Sprintf("the inspection of %s on %s does not show that it is fit", base.ID, f.Date), ToldOf: base.ID}, "inspection.overdue_days")
 	case ok:
 		f.OverdueDays = ptr(float64(daysBetween(due, *w.day)))

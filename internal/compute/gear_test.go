@@ -82,7 +82,7 @@ func TestInspectionStaysUnknown(t *testing.T) {
 		{"special service and no day", func(v tree) { v.set("gear/1/inspection/service", "special").drop("lift/date") }, "inspection.overdue_days",
 			"S1's next inspection, since the profile gives no interval for its service `next_due` at #/gear/1/inspection; the day of the lift `date` at #/lift"},
 		{"after the lift", func(v tree) { v.set("gear/1/inspection/date", "2026-12-05") }, "inspection.overdue_days",
-			"the inspection of S1 on 2026-12-05 comes after the day of the lift, 2026-12-04"},
+			"the inspection of S1 on 2026-12-05 comes after the day that is judged for, 2026-12-04"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			v := example(t, "pump-skid")

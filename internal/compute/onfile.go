@@ -17,20 +17,23 @@ func (w *work) onFile() {
 	for i, item := range w.plan.Gear {
 		base := item.Base()
 		if r := w.cond.OnFile[base.ID]; r != nil {
-			w.itemOnFile(item, r, w.out.Document.Gear[i].Uses)
+			w.itemOnFile(item, r, &w.out.Document.Gear[i])
 			w.signs(item, r, w.out.Document.Gear[i].Uses)
+			w.doubtful(item, r, w.out.Document.Gear[i].Uses)
 		}
 	}
 }
 
-func (w *work) itemOnFile(item gear.Item, r *register.Item, uses int) {
+func (w *work) itemOnFile(item gear.Item, r *register.Item, g *facts.Gear) {
 	base := item.Base()
+	records := r.InOrder(w.day)
 	f := facts.OnFile{
 		Record:       facts.Record{Key: "on_file/" + base.ID, At: at(base.Pointer)},
 		ID:           base.ID,
 		Number:       r.Number,
+		Named:        onFileNamed(base.ID, r.Number),
 		Kind:         string(base.Kind),
-		Uses:         uses,
+		Uses:         g.Uses,
 		Status:       orNotGiven(string(r.Status)),
 		Overload:     w.overload(r.Overloaded),
 		HistoryKnown: notGiven,
@@ -43,9 +46,18 @@ func (w *work) itemOnFile(item gear.Item, r *register.Item, uses int) {
 	}
 	f.SerialsUnlike, f.RatedLoadsUnlike = serialsUnlike(base, r), ratedLoadsUnlike(base, r)
 	f.Inspected = base.Inspection != nil
-	f.Newest = newestOnRecord(base, r)
+	f.Newest = newestOnRecord(base, r, isOverdue(g))
+	f.Failed, f.Repair = failed(base, r, records), w.repaired(base, r, records)
 	w.proof(&f, item, r)
 	w.out.Document.OnFile = append(w.out.Document.OnFile, f)
+}
+
+// onFileNamed is what an item is called in a plan, or in a register by itself.
+func onFileNamed(id, number string) string {
+	if id == number {
+		return id
+	}
+	return id + ", item " + number + ","
 }
 
 // byDay reports whether something on record had happened by the day of the lift;
@@ -127,8 +139,13 @@ func differing[T comparable](at func(place string) T, none T, same func(a, b T) 
 	return places
 }
 
+func isOverdue(g *facts.Gear) bool {
+	return g.Inspection != nil && g.Inspection.OverdueDays != nil && *g.Inspection.OverdueDays > 0
+}
+
 // newestOnRecord tells of the inspection that the item's due day is reckoned by.
-func newestOnRecord(base *gear.Common, r *register.Item) facts.LastOnRecord {
+// Where that has passed it is no longer asked for.
+func newestOnRecord(base *gear.Common, r *register.Item, overdue bool) facts.LastOnRecord {
 	i := base.Inspection
 	if i == nil {
 		return facts.LastOnRecord{At: at(base.Pointer), Outcome: notGiven}
@@ -143,7 +160,7 @@ func newestOnRecord(base *gear.Common, r *register.Item) facts.LastOnRecord {
 		for _, of := range []struct {
 			what  string
 			given bool
-		}{{"inspector", x.Inspector != ""}, {"outcome", x.Outcome != ""}, {"next_due", x.NextDue != nil}, {"measures", x.Found != nil}} {
+		}{{"inspector", x.Inspector != ""}, {"outcome", x.Outcome != ""}, {"next_due", x.NextDue != nil || overdue}, {"measures", x.Found != nil}} {
 			if !of.given {
 				n.Lacks = append(n.Lacks, of.what)
 			}

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"sync"
-	"time"
 
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
@@ -149,44 +148,6 @@ func allLooks() []look {
 		seen("chemical", "damage by chemicals", func(x f) *bool { return x.Chemical }),
 		seen("knotted", "a knot", func(x f) *bool { return x.Knotted }),
 	}
-}
-
-// signs sets, of each sign, what the newest inspection found that looked for it,
-// whatever kind of inspection: a kink that was seen stays until somebody has
-// looked again.
-func (w *work) signs(item gear.Item, r *register.Item, uses int) {
-	base := item.Base()
-	if !slices.ContainsFunc(r.Inspections, func(i register.Inspection) bool { return i.Found != nil }) {
-		return
-	}
-	rope := ropeMade(item)
-	for _, l := range looks() {
-		i := w.newest(r, l.given)
-		if i < 0 {
-			continue
-		}
-		s := facts.Sign{
-			Record: facts.Record{Key: "sign/" + base.ID + "/" + l.what, At: at(inspectionPointer(base, i) + "/found/" + l.what)},
-			ID:     base.ID, Kind: string(base.Kind), Rope: rope, Uses: uses,
-			What: l.what, Named: l.named, Date: r.Inspections[i].Date.Format(time.DateOnly),
-		}
-		l.set(&s, r.Inspections[i].Found, w, item)
-		w.out.Document.Signs = append(w.out.Document.Signs, s)
-	}
-}
-
-// newest is the index of the newest inspection by the day of the lift that looked
-// for something, of two on one day the one that stands last; -1 where there is none.
-func (w *work) newest(r *register.Item, given func(*register.Found) bool) int {
-	newest := -1
-	for i := range r.Inspections {
-		x := &r.Inspections[i]
-		if x.Found == nil || !given(x.Found) || !w.byDay(x.Date) || newest >= 0 && x.Date.Before(r.Inspections[newest].Date) {
-			continue
-		}
-		newest = i
-	}
-	return newest
 }
 
 // manyParts is the number of parts from which a braid may have more broken wires.

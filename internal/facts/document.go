@@ -14,7 +14,8 @@ type Document struct {
 	Attachments []Attachment `json:"attachments" doc:"Points on the load that legs can take."`
 	Gear        []Gear       `json:"gear" doc:"Slings and fittings by their number."`
 	OnFile      []OnFile     `json:"on_file" doc:"Each sling or fitting that the plan takes from a gear register: what the register has on it."`
-	Signs       []Sign       `json:"signs" doc:"Each thing that inspections of gear on file looked for: what the newest that did so found."`
+	Signs       []Sign       `json:"signs" doc:"Each thing that inspections of gear on file looked for: the worst on record that no later record takes back."`
+	Doubtful    []Doubtful   `json:"doubtful_records" doc:"Each record of an inspection of gear on file that leaves open what it comes to, and one for each item that has none of those."`
 	Ropes       []Rope       `json:"ropes" doc:"Each wire rope sling that is used: its rope and how it is made."`
 	Grommets    []Grommet    `json:"grommets" doc:"Each grommet that is used, and how it lies on what it bears on."`
 	Bridles     []Bridle     `json:"bridles" doc:"Each bridle that is used: legs and links under one tag."`

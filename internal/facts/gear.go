@@ -40,8 +40,14 @@ type Gear struct {
 	SteelAgainstChain    string      `json:"steel_against_chain" enum:"as_good,weaker,not_given,no_chain" doc:"Whether the series that the plan names of a link or a hook is at least that of the chain it holds."`
 	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
 	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
+	SeenOn               SeenOn      `json:"seen_on" doc:"Where that is said."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection, or that of its bridle where it is inspected with that. Absent where none is recorded."`
+}
+
+// SeenOn is where it is said what is seen on an item.
+type SeenOn struct {
+	At string `json:"at" doc:"Where it stands; the item where nothing is said."`
 }
 
 // Tag is what the identification on a sling or fitting shows.
@@ -53,10 +59,14 @@ type Tag struct {
 	Shows        []string `json:"shows" enum:"maker,serial,diameter,component_diameter,size,width,length,material,grade,rated_load,choker_rated_load,basket_rated_load,hitch,angle_from_horizontal,legs,rated_for,design_factor" doc:"The fields that can be read on it."`
 }
 
-// Inspection is the last one on record and when the next is due.
+// Inspection is the last one on record and when the next is due. Where periodic
+// inspections and thorough examinations are both on record it is the one whose next
+// is due first.
 type Inspection struct {
 	At          string   `json:"at" doc:"Where it stands in the plan."`
+	Named       string   `json:"named" doc:"What it is called: a periodic inspection or a thorough examination."`
 	Date        string   `json:"date" doc:"Day of the last inspection, year-month-day."`
 	Due         *string  `json:"due,omitempty" doc:"Last day on which it still holds, year-month-day."`
+	Because     string   `json:"because" doc:"Why the due day is not that on the record, in words with a comma before them; empty where it is, or the record gives none."`
 	OverdueDays *float64 `json:"overdue_days,omitempty" doc:"Days by which the lift comes after the due day; zero or less while it holds. Absent where the inspection comes after the lift."`
 }

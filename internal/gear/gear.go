@@ -83,6 +83,11 @@ type Inspection struct {
 	Date    time.Time
 	Service Service
 	NextDue *time.Time
+	// Thorough reports that it is a thorough examination, as the law asks for.
+	Thorough bool
+	// Standing is the thorough examination before it, where it is none itself: the
+	// next of those is due whatever periodic inspections there were since.
+	Standing *Inspection
 	// Void says why it does not show that the item is fit, though it is the newest
 	// on record; empty where it does.
 	Void Void

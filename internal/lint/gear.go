@@ -167,6 +167,7 @@ func leaveOut(d *facts.Document, used map[string]bool) {
 	d.Gear = slices.DeleteFunc(d.Gear, func(g facts.Gear) bool { return !used[g.ID] })
 	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !used[f.ID] })
 	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !used[s.ID] })
+	d.Doubtful = slices.DeleteFunc(d.Doubtful, func(r facts.Doubtful) bool { return !used[r.ID] })
 }
 
 // Due is when an item's next inspection is due.
@@ -203,7 +204,7 @@ func (r *Result) due(item *register.Item, g *facts.Gear) Due {
 	d := Due{Item: item}
 	i := g.Inspection
 	if i == nil {
-		d.Why = "no inspection on record"
+		d.Why = "no periodic or thorough inspection on record"
 		return d
 	}
 	d.Last = parseDay(i.Date)
@@ -243,6 +244,10 @@ func (r *Result) Uses() []Use {
 	}
 	return all
 }
+
+// Register is what the plan's registers hold together, as Registers.Register
+// gives it.
+func (r *Result) Register() (*register.Register, error) { return r.registers.Register() }
 
 // Planned is the day that the plan itself names; empty where it names none.
 func (r *Result) Planned() string { return r.planned }

@@ -101,7 +101,7 @@ func (g *gearResults) take(p gearPart) error {
 // resultsOfSubjects are the results of records by their keys.
 func resultsOfSubjects(d *facts.Document, of map[string]*Result) (map[string]*Result, error) {
 	byKey := map[string]*Result{}
-	for _, name := range []string{"gear", "on_file", "signs"} {
+	for _, name := range []string{"gear", "on_file", "signs", "doubtful_records"} {
 		records, _ := d.Records(name)
 		for _, v := range records {
 			id, _ := v.Field("id")

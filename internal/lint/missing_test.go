@@ -102,7 +102,7 @@ func TestReasonsAreFindings(t *testing.T) {
 		want  string
 	}{
 		{"tag at an angle", bridle[:], "S1's tag is for 60 deg from horizontal: what one straight leg may carry is not on it: 2 checks wait (load/bound_over_rated_load, load/over_rated_load)"},
-		{"inspection to come", later[:], "the inspection of ML1 on 2026-12-24 comes after the day of the lift, 2026-12-04: 2 checks wait (inspection/due_soon, inspection/overdue)"},
+		{"inspection to come", later[:], "the inspection of ML1 on 2026-12-24 comes after the day that is judged for, 2026-12-04: 2 checks wait (inspection/due_soon, inspection/overdue)"},
 	} {
 		for _, also := range []struct {
 			name  string

@@ -52,6 +52,25 @@ func TestFindingsLeadIntoTheRegister(t *testing.T) {
 	}
 }
 
+// TestFaultsStandWhereTheyAreWritten: what the plan says is seen on an item of the
+// register is found in the plan, what the register says in the register, and what
+// both say in the plan.
+func TestFaultsStandWhereTheyAreWritten(t *testing.T) {
+	plan, register := onFile(t)
+	inPlan := changed(t, plan, "item: WR-11", "item: WR-11, faults_seen: [kink]")
+	onRegister := changed(t, register, "    length: 2.5 m\n", "    length: 2.5 m\n    faults_seen: [heat]\n")
+	for _, c := range []struct{ plan, register, file, pointer, names string }{
+		{inPlan, register, "plan.lift.yaml", "/gear/1/faults_seen", "it: kink"},
+		{plan, onRegister, "loft.gear.yaml", "/items/0/faults_seen", "it: heat"},
+		{inPlan, onRegister, "plan.lift.yaml", "/gear/1/faults_seen", "it: heat, kink"},
+	} {
+		found := of(checkOnFile(t, c.plan, c.register), "sling/faults_seen")
+		if len(found) != 1 || found[0].Place.File != c.file || found[0].Place.Pointer != c.pointer || !strings.HasSuffix(found[0].Message, c.names) {
+			t.Errorf("%s in %s: %+v", c.names, c.file, found)
+		}
+	}
+}
+
 // TestMissingLeadsIntoTheRegister: what the register does not say is asked for
 // there, by the item's id.
 func TestMissingLeadsIntoTheRegister(t *testing.T) {
@@ -129,6 +148,7 @@ func TestTwoLiftsOfADay(t *testing.T) {
 	}{
 		{"id: EX-F", "id: EX-G", 3},
 		{"id: EX-F", "id: EX-F", 0},
+		{"title: A spreader beam", "title: Another beam", 3},
 		{"id: EX-F, title: A spreader beam with gear from a register, date: 2026-12-04", "id: EX-G, title: b, date: 2026-12-05", 0},
 	} {
 		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
@@ -140,6 +160,30 @@ func TestTwoLiftsOfADay(t *testing.T) {
 		for _, f := range found {
 			if f.Severity != finding.Warning || !strings.Contains(f.Message, "in lift EX-F too") {
 				t.Errorf("%+v", f)
+			}
+		}
+	}
+}
+
+// TestLiftNumberTwice: two plans with one number are told of, whether they are
+// two versions of a lift or two lifts.
+func TestLiftNumberTwice(t *testing.T) {
+	plan, register := onFile(t)
+	for _, c := range []struct{ from, to, want string }{
+		{"id: EX-F", "id: EX-F", "keep only the one that counts"},
+		{"title: A spreader beam", "title: Another beam", `EX-F is the number of the lift "A spreader beam with gear from a register" in plan.lift.yaml too: give each its own`},
+		{"date: 2026-12-04", "date: 2026-12-05", "keep only the one that counts"},
+		{"id: EX-F", "id: EX-G", ""},
+	} {
+		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
+		lint.SameDay([]*lint.Result{a, nil, b})
+		found := of(b, "plan/lift_number_twice")
+		if len(of(a, "plan/lift_number_twice")) > 0 || (len(found) == 1) != (c.want != "") || len(found) > 1 {
+			t.Errorf("%s: %+v", c.to, found)
+		}
+		for _, f := range found {
+			if !strings.Contains(f.Message, c.want) || f.Severity != finding.Warning || f.Place.Pointer != "/lift/id" {
+				t.Errorf("%s: %+v", c.to, f)
 			}
 		}
 	}

@@ -82,12 +82,12 @@ const easilyRead = 512 << 10
 // mostTexts is how many texts are kept at a time.
 const mostTexts = 4
 
-// locate gives a place in a register as reports have it. A table has a line for
-// each row, as far as no cell goes over several lines.
+// locate gives a place in a register as reports have it: in a table the line that
+// the row begins on.
 func (r *Registers) locate(p register.Place) source.Location {
 	where := source.Location{File: p.File, Pointer: p.Fragment(), Range: p.Range}
 	if p.Row > 0 {
-		at := source.Position{Line: p.Row, Column: 1}
+		at := source.Position{Line: max(p.Line, 1), Column: 1}
 		where.Range = source.Range{From: at, To: at}
 		return where
 	}

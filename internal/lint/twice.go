@@ -93,6 +93,7 @@ func SameDay(results []*Result) {
 		item   identity
 	}
 	byNumber, bySerial := map[string][]use{}, map[string][]use{}
+	sameNumber(results)
 	for _, r := range results {
 		if r == nil || r.planned == "" {
 			continue
@@ -104,7 +105,7 @@ func SameDay(results []*Result) {
 			}
 			for _, a := range candidates {
 				onFile := a.item.number != "" || b.number != ""
-				if by, ok := a.item.same(b); ok && onFile && a.result.planned == r.planned && a.result.ID != r.ID {
+				if by, ok := a.item.same(b); ok && onFile && a.result.planned == r.planned && !versions(a.result, r) {
 					r.addSameDay(a.result, a.item, b, by)
 					break
 				}
@@ -118,6 +119,34 @@ func SameDay(results []*Result) {
 		}
 	}
 }
+
+// versions reports whether two plans can be two versions of one lift.
+func versions(a, b *Result) bool { return a.ID == b.ID && a.Title == b.Title }
+
+// sameNumber finds lift numbers that two plans have. They may be two versions of
+// one lift, of which only one is to be lifted by.
+func sameNumber(results []*Result) {
+	first := map[string]*Result{}
+	for _, r := range results {
+		if r == nil || r.ID == "" {
+			continue
+		}
+		other := first[r.ID]
+		if other == nil {
+			first[r.ID] = r
+			continue
+		}
+		message := fmt.Sprintf("%s is the number of the lift in %s too: give this one its own or, where they are two versions of one lift, keep only the one that counts; gear that both use was not held against each other", r.ID, other.File)
+		if !versions(other, r) {
+			message = fmt.Sprintf("%s is the number of the lift %q in %s too: give each its own", r.ID, other.Title, other.File)
+		}
+		r.addBuiltin(numberTwice, message, "lift", r.inPlan("#/lift/id"), []finding.Related{{Caption: "the other plan", Place: other.inPlan("#/lift/id")}})
+		r.Findings = finding.Sort(r.Findings)
+	}
+}
+
+// numberTwice is found where two plans have one lift number.
+const numberTwice = "plan/lift_number_twice"
 
 func (r *Result) addSameDay(other *Result, a, b identity, by string) {
 	message := fmt.Sprintf("%s is used on %s in lift %s too, as %s, %s: see that it is free in time, or use another", b.id, r.planned, other.ID, a.id, by)

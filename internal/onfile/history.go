@@ -29,9 +29,22 @@ func (p *Plan) History(of *plan.Plan, day *time.Time) map[string]*register.Item 
 // would give it. One that comes after the day of the lift counts only where
 // there is no other: what it says is then judged as if the plan gave it.
 func newest(e Entry, day *time.Time) *gear.Inspection {
+	found := newestOf(e, day, (*register.Inspection).Whole)
+	if found == nil || found.Thorough {
+		return found
+	}
+	found.Standing = newestOf(e, day, func(r *register.Inspection) bool {
+		return r.Kind == register.Thorough && (day == nil || !r.Date.After(*day))
+	})
+	return found
+}
+
+// newestOf is the newest of the inspections that are wanted; nil where there is
+// none.
+func newestOf(e Entry, day *time.Time, wanted func(*register.Inspection) bool) *gear.Inspection {
 	best := -1
 	for i := range e.Item.Inspections {
-		if !e.Item.Inspections[i].Whole() {
+		if !wanted(&e.Item.Inspections[i]) {
 			continue
 		}
 		if best < 0 || later(e.Item.Inspections[i].Date, e.Item.Inspections[best].Date, day) {
@@ -60,7 +73,7 @@ func later(a, b time.Time, day *time.Time) bool {
 }
 
 func asInPlan(r *register.Inspection, pointer string) *gear.Inspection {
-	i := &gear.Inspection{Pointer: pointer, Date: r.Date, Service: r.Service, NextDue: r.NextDue}
+	i := &gear.Inspection{Pointer: pointer, Date: r.Date, Service: r.Service, NextDue: r.NextDue, Thorough: r.Kind == register.Thorough}
 	if i.Service == "" {
 		i.Service = gear.NormalService
 	}

@@ -79,6 +79,7 @@ func (m *merger) join(old, here *yamldoc.Node) {
 	for _, n := range here.List() {
 		if !slices.ContainsFunc(old.Items, func(x *yamldoc.Node) bool { return written(x) == written(n) }) {
 			old.Items = append(old.Items, n)
+			m.plan.own[here.Pointer] = true // where what was seen today stands
 		}
 	}
 }

@@ -7,13 +7,27 @@ func breaksInspection() []broken {
 		{"inspection/overdue", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(12.0) },
 			"S1 is <inspection.overdue_days 12> past its periodic inspection, due on <inspection.due 2027-05-04>", "#/gear/0/inspection", 12},
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
-			"the periodic inspection of S1 holds on the day of the lift and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
-		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Newest.Outcome = "failed" },
-			"S1 was found unfit on 2026-06-01, and has passed no inspection since: use another", "loft.gear.yaml#/items/0/inspections/0", 0},
+			"the periodic inspection of S1 holds on the day and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
+		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Failed = unfit("before_use", "look before use") },
+			"S1 was found unfit by the look before use of 2026-12-03, and nobody who is named has passed it since in one that goes as far: use another", "loft.gear.yaml#/items/0/inspections/1", 0},
 		{"inspection/record_incomplete", "shows_nothing", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"inspector", "measures"} },
 			"the record of the inspection of S1 on 2026-06-01 does not show that somebody found it fit; it does not give: inspector, measures", "loft.gear.yaml#/items/0/inspections/0", 0},
 		{"inspection/record_incomplete", "not_all_said", func(d *facts.Document) { d.OnFile[0].Newest.Lacks = []string{"next_due"} },
 			"the record of the inspection of S1 on 2026-06-01 does not give: next due", "loft.gear.yaml#/items/0/inspections/0", 0},
+		{"inspection/record_in_doubt", "unfit_later", doubt("unfit_after_the_day", "failed"),
+			"the periodic inspection of S1 is dated 2027-01-11, after the day that is judged for, and says: failed; see whether the year is right, and until then use another", doubtAt, 0},
+		{"inspection/record_in_doubt", "without_outcome", doubt("inspection_without_outcome", "no outcome"),
+			"the record of the periodic inspection of S1 on 2027-01-11 does not say what it came to, and none since that goes as far was passed by somebody who is named", doubtAt, 0},
+		{"inspection/record_in_doubt", "later", doubt("after_the_day", "passed"),
+			"the periodic inspection of S1 is dated 2027-01-11, after the day that is judged for, and does not count: see whether the year is right", doubtAt, 0},
+		{"inspection/record_in_doubt", "look_without_outcome", doubt("look_without_outcome", "no outcome"),
+			"the record of the periodic inspection of S1 on 2027-01-11 does not say what it came to, and none since was passed by somebody who is named", doubtAt, 0},
+		{"inspection/record_in_doubt", "due_before_it", doubt("due_before_it", "2026-01-11"),
+			"the record of the periodic inspection of S1 on 2027-01-11 contradicts itself: it sets 2026-01-11, before its own day, for the next", doubtAt, 0},
+		{"inspection/repair_untested", "sling", repaired("chain_sling"),
+			"S1 was repaired on 2026-08-01, and no proof test that it passed is on record since: have it tested before it is used", doubtAt, 0},
+		{"inspection/repair_untested", "other", repaired("wire_rope_sling"),
+			"S1 was repaired on 2026-08-01, and no proof test that it passed is on record since: have it tested before it is used", doubtAt, 0},
 		{"inspection/proof_test_missing", "missing", proof("no", nil),
 			"no proof test of SB1 is on record: it is tested with <least_ratio 1.25> of its rated load before it is first used", "loft.gear.yaml#/items/1", 0},
 		{"inspection/proof_test_missing", "load_not_given", proof("load_not_given", nil),
@@ -23,9 +37,35 @@ func breaksInspection() []broken {
 	}...)
 }
 
+const doubtAt = "loft.gear.yaml#/items/0/inspections/1"
+
+func doubt(what, says string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		r := &d.Doubtful[0]
+		r.Date, r.Named, r.Doubt, r.Says = "2027-01-11", "periodic inspection", what, says
+	}
+}
+
+func repaired(kind string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		d.OnFile[0].Kind, d.OnFile[0].Repair = kind, facts.RepairOnRecord{At: doubtAt, Date: "2026-08-01", ProofTested: "no"}
+	}
+}
+
+func unfit(what, named string) facts.FailedOnRecord {
+	return facts.FailedOnRecord{At: "loft.gear.yaml#/items/0/inspections/1", Date: "2026-12-03", What: what, Named: named}
+}
+
 func proof(tested string, ratio *float64) func(*facts.Document) {
 	return func(d *facts.Document) {
 		d.OnFile[beamOnFile].ProofTested, d.OnFile[beamOnFile].ProofRatio = tested, ratio
+	}
+}
+
+func wentBack(how, because string) func(*facts.Document) {
+	return func(d *facts.Document) {
+		d.Signs[kinkSign].WentBack = how
+		d.Signs[kinkSign].Back = facts.Back{Worse: "yes", WorseDate: "2026-06-01", Better: "no", BetterDate: "2026-06-02", Because: because}
 	}
 }
 
@@ -47,6 +87,10 @@ func breaksSigns() []broken {
 			"a kink was found on S1 on 2026-06-01: it is taken out of service", "#/kink", 0},
 		{"inspection/damage_found", "to_be_judged", sign(kinkSign, func(s *facts.Sign) { s.What, s.Named, s.Seen = "thimble_loose", "a loose thimble", ptr(true) }),
 			"a loose thimble was found on S1 on 2026-06-01: have a qualified person judge it before the lift", "#/kink", 0},
+		{"inspection/figures_went_back", "not_counted", wentBack("not_counted", "names no inspector"),
+			"a kink on S1: yes on 2026-06-01, no on 2026-06-02; the later record names no inspector, so the earlier one counts", "#/kink", 0},
+		{"inspection/figures_went_back", "counted", wentBack("counted", ""),
+			"a kink on S1: yes on 2026-06-01, no on 2026-06-02, and no repair on record between them: find out which is right, and whether both are of this item", "#/kink", 0},
 		many("in_lay", "broken_wires_in_one_lay", "single_part", 10, "<lay 10>"),
 		many("in_strand", "broken_wires_in_one_strand_in_one_lay", "single_part", 5, "<strand 5>"),
 		many("in_cable_lay", "broken_wires_in_one_lay", "cable_laid", 20, "<cable_lay 20>"),

@@ -16,7 +16,7 @@ func breaksRegister() []broken {
 		{"register/not_in_service", "quarantined", status("quarantined"), "S1, item WR-11, is set apart until somebody has decided on it: kinked: use another", at, 0},
 		{"register/not_in_service", "not_given", status("not_given"), "the register does not say whether S1, item WR-11, is in service", at, 0},
 		{"register/overload_not_cleared", "", item(func(f *facts.OnFile) { f.Overload = "not_cleared" }),
-			"S1, item WR-11, was overloaded, and nobody is named who had cleared it by the day of the lift: use another", at, 0},
+			"S1, item WR-11, was overloaded, and nobody is named who had cleared it by the day that is judged for: use another", at, 0},
 		{"register/history_unknown", "", item(func(f *facts.OnFile) { f.HistoryKnown = "no" }),
 			"of S1, item WR-11, it is on file that its history is not known: have a qualified person inspect it, and record that", at, 0},
 		{"register/serials_differ", "", item(func(f *facts.OnFile) { f.SerialsUnlike = []string{"register", "certificate"} }),

@@ -13,8 +13,10 @@ func breaksSling() []broken {
 			"S1 has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised", "#/gear/0", 0},
 		{"sling/rope_not_described", "", rope(func(r *facts.Rope) { r.Described = []string{"class", "core", "grade"} }),
 			"of the rope of S1 the plan does not give: construction, finish, lay", "#/rope/0", 0},
-		{"sling/faults_seen", "", func(d *facts.Document) { d.Gear[0].FaultsSeen = []string{"kink", "heat"} },
-			"S1 is out of service for what is seen on it: kink, heat", "#/gear/0", 0},
+		{"sling/faults_seen", "", func(d *facts.Document) {
+			d.Gear[0].FaultsSeen, d.Gear[0].SeenOn.At = []string{"kink", "heat"}, "#/gear/0/faults_seen"
+		},
+			"S1 is out of service for what is seen on it: kink, heat", "#/gear/0/faults_seen", 0},
 		{"sling/chain_grade", "not_for_lifting", func(d *facts.Document) { d.Gear[chainSling].ChainGrade = "70" },
 			"the chain of C1 is of grade 70, which is not made for overhead lifting: take one of grade 80 or higher", "#/gear/6", 0},
 		{"sling/chain_grade", "not_given", func(d *facts.Document) { d.Gear[chainSling].ChainGrade = "not_given" },

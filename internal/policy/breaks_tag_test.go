@@ -26,7 +26,7 @@ func breaksTag() []broken {
 		{"tag/missing_or_incomplete", "illegible", func(d *facts.Document) { d.Gear[0].Tag.State = "illegible" },
 			"the tag of S1 can't be read: it stays out of service until a qualified person has identified, inspected and re-tagged it", "#/tag", 0},
 		{"tag/missing_or_incomplete", "not_recorded", func(d *facts.Document) { d.Gear[0].Tag.State = "not_recorded" },
-			"the plan says nothing of a tag on S1: write down what it shows", "#/tag", 0},
+			"nothing is on record of a tag on S1: write down what it shows", "#/tag", 0},
 		{"tag/missing_or_incomplete", "incomplete", func(d *facts.Document) { d.Gear[0].Tag.Shows = []string{"diameter", "hitch", "angle_from_horizontal"} },
 			"the tag of S1 does not show: maker, rated load", "#/tag", 0},
 		{"tag/missing_or_incomplete", "incomplete", func(d *facts.Document) {

@@ -20,18 +20,21 @@ const (
 // onFileLevel gives a level lift gear from a register that meets every rule.
 func onFileLevel(d *facts.Document) {
 	sling := facts.OnFile{
-		Record: facts.Record{Key: "on_file/S1", At: "loft.gear.yaml#/items/0"}, ID: "S1", Number: "WR-11", Kind: "wire_rope_sling", Uses: 1,
+		Record: facts.Record{Key: "on_file/S1", At: "loft.gear.yaml#/items/0"}, ID: "S1", Number: "WR-11", Named: "S1, item WR-11,", Kind: "wire_rope_sling", Uses: 1,
 		Status: "in_service", Overload: "cleared", HistoryKnown: "yes", Inspected: true, ProofTested: "no",
 		Newest: facts.LastOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", Date: "2026-06-01", Outcome: "passed"},
+		Failed: facts.FailedOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", What: "none"},
+		Repair: facts.RepairOnRecord{At: "loft.gear.yaml#/items/0/inspections/0", ProofTested: "none"},
 	}
 	beam := sling
 	beam.Key, beam.At, beam.ID, beam.Number, beam.Kind = "on_file/SB1", "loft.gear.yaml#/items/1", "SB1", "BM-1", "spreader_beam"
 	beam.ProofTested, beam.ProofRatio = "yes", ptr(1.25)
 	d.OnFile = []facts.OnFile{sling, beam}
+	d.Doubtful = []facts.Doubtful{{Record: facts.Record{Key: "doubtful/1/S1", At: "loft.gear.yaml#/items/0/inspections/1"}, ID: "S1", Uses: 1, Doubt: "none"}}
 	add := func(what, named, kind string, set func(*facts.Sign)) {
 		s := facts.Sign{
 			Record: facts.Record{Key: "sign/S1/" + what + "/" + kind, At: "#/" + what}, ID: "S1", Kind: kind, Rope: "single_part", Uses: 1,
-			What: what, Named: named, Date: "2026-06-01",
+			What: what, Named: named, Date: "2026-06-01", WentBack: "no",
 		}
 		set(&s)
 		d.Signs = append(d.Signs, s)

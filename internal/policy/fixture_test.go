@@ -54,7 +54,7 @@ func addLeg(d *facts.Document, i int) {
 		EyeKinds: []string{"flemish_sleeve"}, TagNamesMake: true, TagNamesDesignFactor: true,
 		Tag: facts.Tag{At: "#/tag", State: "legible", DisagreesIn: ptr("none"), DesignFactor: ptr(5.0), Shows: []string{"maker", "diameter", "rated_load", "hitch", "angle_from_horizontal", "serial", "legs", "design_factor"}},
 		Inspection: &facts.Inspection{
-			At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
+			Named: "periodic inspection", At: fmt.Sprintf("#/gear/%d/inspection", i-1), Date: "2026-05-04", Due: ptr("2027-05-04"), OverdueDays: ptr(-151.0),
 		},
 	})
 	d.Parts = append(d.Parts, facts.Part{

@@ -21,6 +21,16 @@ type origin struct {
 	name    string
 	columns map[string]int // of a table: the column of each field by its pointer in the item
 	heads   []string
+	lines   []int32 // of a table: the lines that its rows begin on; nil where each row has one line
+	above   int     // of a table: the lines above its heads
+}
+
+// line is the line of the file that a row of a table begins on.
+func (o *origin) line(row int) int {
+	if i := row - 1 - o.above; i >= 0 && i < len(o.lines) {
+		return int(o.lines[i]) + o.above
+	}
+	return row
 }
 
 // Place is where the item stands or, with a JSON pointer below it such as
@@ -38,7 +48,7 @@ func (i *Item) Place(pointer string) Place {
 		}
 		return p
 	}
-	p := Place{File: a.file.name, Row: a.row}
+	p := Place{File: a.file.name, Row: a.row, Line: a.file.line(a.row)}
 	pointer = a.inColumns(pointer)
 	for pointer != "" {
 		if c, ok := a.file.columns[pointer]; ok {

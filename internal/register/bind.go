@@ -233,7 +233,7 @@ func (x *binder) field(at, name string) (validate.Field, bool) {
 }
 
 func (x *binder) hint(steps []string) string {
-	if f, ok := x.anyKind(steps); ok && f.Type == "array" {
+	if f, ok := fieldOfAny(x.v, steps); ok && f.Type == "array" {
 		return ": it is a list, whose entries are numbered as in " + quote(steps[0]+".1")
 	}
 	for _, kind := range x.v.GearKinds() {
@@ -253,7 +253,7 @@ func (x *binder) misspelt(b *binding, row int) {
 		}
 		steps := stepsOf(t.head)
 		hint := x.hint(steps)
-		if f, below := x.anyKind(steps[:1]); hint == "" && (!below || len(steps) == 1 && f.Type != "object") {
+		if f, below := fieldOfAny(x.v, steps[:1]); hint == "" && (!below || len(steps) == 1 && f.Type != "object") {
 			continue
 		}
 		if !strings.HasSuffix(hint, "?") {
@@ -266,18 +266,8 @@ func (x *binder) misspelt(b *binding, row int) {
 
 // leaf finds a field with one value.
 func (x *binder) leaf(steps []string) (validate.Field, bool) {
-	f, ok := x.anyKind(steps)
+	f, ok := fieldOfAny(x.v, steps)
 	return f, ok && f.Type != "object" && f.Type != "array" && steps[0] != "kept"
-}
-
-// anyKind finds a field of any kind of gear.
-func (x *binder) anyKind(steps []string) (validate.Field, bool) {
-	for _, kind := range x.v.GearKinds() {
-		if f, ok := x.v.ItemField(kind, steps); ok {
-			return f, true
-		}
-	}
-	return validate.Field{}, false
 }
 
 // needed sees that rows have a number and a kind at all.

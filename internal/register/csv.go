@@ -30,6 +30,8 @@ type cutter struct {
 	separator byte
 	off       int
 	rows      [][]string
+	lines     []int32  // on which rows begin, the first line being 1; nil while each row has one line
+	next      int32    // the line of the next row
 	room      []string // for the cells of rows to come
 	faults    []gridFault
 	stop      bool
@@ -37,11 +39,26 @@ type cutter struct {
 
 // cut cuts the text into rows, at most so many.
 func cut(text string, separator byte, most int) *cutter {
-	c := &cutter{text: text, separator: separator}
+	c := &cutter{text: text, separator: separator, next: 1}
 	for c.off < len(text) && !c.stop && len(c.rows) < most {
+		start := c.off
 		c.row()
+		c.count(text[start:c.off])
 	}
 	return c
+}
+
+// count notes the line that a row began on, once a row has had more than one.
+func (c *cutter) count(row string) {
+	breaks := int32(strings.Count(row, "\n") + strings.Count(row, "\r") - strings.Count(row, "\r\n"))
+	if breaks > 1 && c.lines == nil {
+		for i := range c.rows {
+			c.lines = append(c.lines, int32(i+1))
+		}
+	} else if c.lines != nil {
+		c.lines = append(c.lines, c.next)
+	}
+	c.next += max(breaks, 1)
 }
 
 // complete reports whether all of the text was cut.

@@ -3,6 +3,7 @@ package register
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"liftlint/internal/nearest"
 )
@@ -25,19 +26,43 @@ func Join(registers ...*Register) (*Register, error) {
 	return all, nil
 }
 
-// index fills the lookup by number.
+// rowHint says what becomes of a table that has a row for each inspection.
+func rowHint(item, other *Item) string {
+	if item.at.row == 0 || item.at.file != other.at.file {
+		return ""
+	}
+	return "; where the rows are inspections of one item, they go into one row, with columns for `inspections.2.date` and so on"
+}
+
+// folded is a number, a serial or a maker as people tell it from others: by no
+// capitals and no blanks.
+func folded(text string) string {
+	return strings.ToLower(strings.Join(strings.Fields(text), ""))
+}
+
+// index fills the lookup by number, and sees that no two numbers are one in two
+// spellings.
 func (r *Register) index() Problems {
 	var ps Problems
 	r.byNumber = make(map[string]int32, len(r.Items))
+	spelt := make(map[string]int32, len(r.Items))
 	for i := range r.Items {
 		item := &r.Items[i]
 		if first, twice := r.byNumber[item.Number]; twice {
 			other := r.Items[first].Place("/number")
 			other.Range = r.Items[first].at.number
-			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the number %s stands for two items: give each its own", quote(item.Number)))
+			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the number %s stands for two items: give each its own%s", quote(item.Number), rowHint(item, &r.Items[first])))
 			continue
 		}
 		r.byNumber[item.Number] = int32(i)
+		plain := folded(item.Number)
+		if first, twice := spelt[plain]; twice {
+			other := r.Items[first].Place("/number")
+			other.Range = r.Items[first].at.number
+			ps = append(ps, problemAt(DuplicateNumber, item, "/number", &other, "the numbers %s and %s differ by capitals or blanks alone: if they are two items, give each a number that can't be taken for the other", quote(r.Items[first].Number), quote(item.Number)))
+			continue
+		}
+		spelt[plain] = int32(i)
 	}
 	return ps
 }
@@ -52,20 +77,30 @@ func (r *Register) serials() Problems {
 		if item.Serial == "" {
 			continue
 		}
-		same := slices.IndexFunc(first[item.Serial], func(j int32) bool {
-			maker := r.Items[j].Maker
-			return maker == item.Maker || maker == "" || item.Maker == ""
+		serial, maker := folded(item.Serial), folded(item.Maker)
+		same := slices.IndexFunc(first[serial], func(j int32) bool {
+			other := folded(r.Items[j].Maker)
+			return other == maker || other == "" || maker == ""
 		})
 		if same < 0 {
-			first[item.Serial] = append(first[item.Serial], int32(i))
+			first[serial] = append(first[serial], int32(i))
 			continue
 		}
-		other := &r.Items[first[item.Serial][same]]
+		other := &r.Items[first[serial][same]]
 		at := other.Place("/serial")
 		at.Range = other.at.number
-		ps = append(ps, problemAt(DuplicateSerial, item, "/serial", &at, "items %s and %s have the same serial number %s: correct one, or tell their makers apart", quote(other.Number), quote(item.Number), quote(item.Serial)))
+		ps = append(ps, problemAt(DuplicateSerial, item, "/serial", &at, "items %s and %s have the same serial number %s: correct one, or tell their makers apart", quote(other.Number), quote(item.Number), serialOf(item, other)))
 	}
 	return ps
+}
+
+// serialOf is the serial number of an item, in both spellings where another has it
+// in its own.
+func serialOf(item, other *Item) string {
+	if item.Serial == other.Serial {
+		return quote(item.Serial)
+	}
+	return quote(item.Serial) + ", written " + quote(other.Serial) + " too"
 }
 
 // members sees that what a bridle is made of is on file too.

@@ -25,8 +25,8 @@ type Loaded struct {
 }
 
 // Load reads registers from files: *.gear.yaml, or *.columns.yaml that name
-// their table, and folders, of which all *.gear.yaml are read. The error holds
-// Problems.
+// their table, and folders, of which all files of both kinds are read. The error
+// holds Problems.
 func (rd *Reader) Load(paths ...string) (*Loaded, error) {
 	files, err := findFiles(paths)
 	if err != nil {
@@ -82,8 +82,8 @@ func findFiles(paths []string) ([]string, error) {
 	var files []string
 	seen := map[string]bool{}
 	add := func(path string) {
-		if clean := filepath.Clean(path); !seen[clean] {
-			seen[clean] = true
+		if file := sameFile(path); !seen[file] {
+			seen[file] = true
 			files = append(files, path)
 		}
 	}
@@ -99,7 +99,7 @@ func findFiles(paths []string) ([]string, error) {
 				return err
 			case d.IsDir() && p != path && strings.HasPrefix(d.Name(), "."):
 				return fs.SkipDir
-			case !d.IsDir() && IsRegister(p):
+			case !d.IsDir() && (IsRegister(p) || IsColumns(p)):
 				add(p)
 			}
 			return nil
@@ -109,9 +109,20 @@ func findFiles(paths []string) ([]string, error) {
 		}
 	}
 	if len(files) == 0 {
-		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here"}}
+		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here, and no *.columns.yaml that names a table"}}
 	}
 	return files, nil
+}
+
+// sameFile is one name for a file, however the paths to it are written.
+func sameFile(path string) string {
+	if whole, err := filepath.Abs(path); err == nil {
+		path = whole
+	}
+	if real, err := filepath.EvalSymlinks(path); err == nil {
+		return real
+	}
+	return filepath.Clean(path)
 }
 
 func (rd *Reader) readFile(path string) (*Table, error) {

@@ -63,8 +63,8 @@ func oneOfTwo(minus, number, rest string, sign decimalSign) (plain, why string) 
 	last := strings.LastIndexAny(number, ".,")
 	before, marks := number[:last], strings.Count(number, ".")+strings.Count(number, ",")
 	switch {
-	case marks == 1 && (points.MatchString(number) || commas.MatchString(number)) && sign == "":
-		return "", quote(number) + " can be read as " + before + "." + number[last+1:] + " and as " + before + number[last+1:] + "; say `decimal: comma` or `decimal: point` in the columns file"
+	case marks == 1 && (points.MatchString(number) && sign != decimalPoint || commas.MatchString(number) && sign != decimalComma):
+		return "", twoReadings(before, number[last+1:], number, sign)
 	case commas.MatchString(number) && sign != decimalComma, points.MatchString(number) && sign != decimalPoint:
 		return minus + strings.NewReplacer(".", "", ",", "").Replace(number) + rest, ""
 	case onePoint.MatchString(number), oneComma.MatchString(number):
@@ -74,6 +74,21 @@ func oneOfTwo(minus, number, rest string, sign decimalSign) (plain, why string) 
 		return withDecimals(minus, joined+number[last:], len(joined), rest, sign)
 	}
 	return "", quote(number) + " is no number with its thousands apart by threes and one decimal sign"
+}
+
+// twoReadings says that one group of three digits may be decimals or thousands:
+// where the columns file names the other sign, the cell is as likely a slip as it is
+// thousands.
+func twoReadings(before, group, number string, sign decimalSign) string {
+	can := quote(number) + " can be read as " + before + "." + group + " and as " + before + group
+	mark := "."
+	switch sign {
+	case "":
+		return can + "; say `decimal: comma` or `decimal: point` in the columns file"
+	case decimalComma:
+		mark = ","
+	}
+	return can + ", and the columns file says `decimal: " + string(sign) + "`; write " + quote(before+mark+group) + " or " + quote(before+group)
 }
 
 // withDecimals puts a point for the decimal sign at i.

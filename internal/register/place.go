@@ -15,6 +15,7 @@ type Place struct {
 	Pointer string
 	Range   source.Range // in YAML; zero where it was not looked up
 	Row     int
+	Line    int // of the file that the row of an item begins on
 	Column  int
 	Head    string // of the column
 }

@@ -41,15 +41,6 @@ type kindReader struct {
 // mostKept is a length in bytes that any text kept may have.
 const mostKept = 32767
 
-// unfit is a column whose cells a kind of gear has no field for.
-type unfit struct {
-	column int
-	kind   string
-}
-
-// seen is how often, and in which row first.
-type seen struct{ cells, row int }
-
 func newRowReader(v *validate.Validator, b *binding) *rowReader {
 	rr := &rowReader{v: v, b: b, kinds: v.GearKinds(), byKind: map[string]*kindReader{}, unfit: map[unfit]*seen{}}
 	if b.columns != nil {
@@ -119,10 +110,7 @@ func (rr *rowReader) read(number int, cells []string) *row {
 			r.keep(t, cells[t.column-1])
 		case rr.blank(cells[t.column-1]):
 		case !k.ok[i]:
-			if kind != "" {
-				r.keep(t, cells[t.column-1])
-				rr.noteUnfit(t.column, kind, number)
-			}
+			rr.unfitting(r, i, kind, cells[t.column-1])
 		default:
 			rr.put(r, i, k, cells[t.column-1])
 		}
@@ -198,15 +186,6 @@ func (rr *rowReader) putFixed(r *row, k *kindReader) {
 		}
 		r.set(i, t, v)
 	}
-}
-
-func (rr *rowReader) noteUnfit(column int, kind string, row int) {
-	s := rr.unfit[unfit{column, kind}]
-	if s == nil {
-		s = &seen{row: row}
-		rr.unfit[unfit{column, kind}] = s
-	}
-	s.cells++
 }
 
 // keep takes a cell over as it stands.

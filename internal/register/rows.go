@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"runtime"
 	"slices"
+	"strings"
 	"sync"
 
 	"liftlint/internal/validate"
@@ -121,12 +122,20 @@ func (rr *rowReader) valid(r *row) (validate.Parts, bool) {
 	return parts, ok
 }
 
+// noNumber is what an item without a number is called, by its place in the list
+// that it would stand in; of a row the place is told already.
+const noNumber = "item entry 1"
+
 // faults are what the schemas find in a row. What is missing because its cell
 // can't be read is not told of twice.
 func (t *Table) faults(rr *rowReader, r *row) Problems {
 	withPointers(r.item, "/items/0")
 	unread := len(r.problems) > 0
 	var ps Problems
+	if !unread && r.item.Get("number") == nil && r.item.Get("kind") == nil {
+		return Problems{{ID: "register/missing_key", Place: Place{File: t.binding.origin.name, Row: r.number},
+			Message: "the row has neither a `number` nor a `kind`; if it is no item, as a row of sums is none, take it out of the table"}}
+	}
 	for _, f := range rr.v.Item(r.item) {
 		if unread && f.ID == "register/missing_key" {
 			continue
@@ -135,7 +144,7 @@ func (t *Table) faults(rr *rowReader, r *row) Problems {
 		if p.Column > 0 && p.Column <= len(t.binding.origin.heads) {
 			p.Head = t.binding.origin.heads[p.Column-1]
 		}
-		ps = append(ps, Problem{ID: f.ID, Message: f.Message, Place: p})
+		ps = append(ps, Problem{ID: f.ID, Message: strings.Replace(f.Message, noNumber, "the row", 1), Place: p})
 	}
 	if len(ps) == 0 && !unread { // never takes an item for valid that is not
 		ps = append(ps, Problem{ID: "register/not_valid", Message: "the row is not valid", Place: Place{File: t.binding.origin.name, Row: r.number}})

@@ -29,8 +29,9 @@ type Table struct {
 	binding *binding
 	reader  *Reader
 	rows    [][]string
-	above   int // rows above the heads
-	told    int // 1 where the first row of the file names the separator
+	lines   []int32 // as a cutter has them, below the row that names the separator
+	above   int     // rows above the heads
+	told    int     // 1 where the first row of the file names the separator
 	titles  []Note
 	title   string
 	site    string
@@ -89,6 +90,7 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 	t.binding = b
 	t.noteTitles()
 	t.Notes = append(t.Notes, b.notes...)
+	b.origin.lines, b.origin.above = t.lines, t.told
 	t.noteHeadless(name)
 	if err := t.items(name); err != nil {
 		return nil, err
@@ -131,7 +133,7 @@ func (t *Table) cut(name, text string, columns *Columns) Problems {
 	for _, f := range c.faults {
 		ps = append(ps, Problem{ID: f.id, Message: f.message, Place: Place{File: name, Row: f.row + t.above, Column: f.column}})
 	}
-	switch t.rows = c.rows; {
+	switch t.rows, t.lines = c.rows, c.lines; {
 	case len(c.rows) == 0 && len(ps) == 0:
 		return Problems{{ID: Heads, Place: Place{File: name}, Message: "the file is empty; its first row holds the heads of the columns"}}
 	case len(c.faults) == 0 && !c.complete():

@@ -21,7 +21,7 @@ func TestPlainNumber(t *testing.T) {
 	}{
 		{"6,3", "", "6.3"}, {"6.3", "", "6.3"}, {"6", "", "6"}, {"-6,3 t", "", "-6.3 t"}, {"+2 t", "", "2 t"},
 		{"1.234,5", "", "1234.5"}, {"1,234.5", "", "1234.5"}, {"1.234.567", "", "1234567"}, {"1,234,567.25 kg", "", "1234567.25 kg"},
-		{"1.234", "", ""}, {"1,234", "", ""}, {"1.234", "comma", "1234"}, {"1.234", "point", "1.234"}, {"1,234", "comma", "1.234"}, {"1,234", "point", "1234"},
+		{"1.234", "", ""}, {"1,234", "", ""}, {"1.234", "comma", ""}, {"1.234", "point", "1.234"}, {"1,234", "comma", "1.234"}, {"1,234", "point", ""}, {"1.234.567", "comma", "1234567"}, {"1,234,567", "point", "1234567"}, {"0.950", "comma", ""}, {"12.950 t", "comma", ""}, {"1 234", "comma", "1234"},
 		{"0.125", "", "0.125"}, {"0,125", "", "0.125"}, {"1234.567", "", "1234.567"}, {",5", "", "0.5"}, {".5 t", "", "0.5 t"},
 		{"6.3", "comma", ""}, {"6,3", "point", ""}, {"1.234,5", "point", ""}, {"1,234.5", "comma", ""},
 		{"1 234,5", "", "1234.5"}, {"1\u00a0234", "", "1234"}, {"1'234.5 kg", "", "1234.5 kg"}, {"1\u2019234 kg", "", "1234 kg"}, {"12 34", "", ""},
@@ -47,6 +47,12 @@ func TestNumbersReadBack(t *testing.T) {
 		marks := rapid.SampledFrom([]string{"", " ", "'", "\u00a0", map[decimalSign]string{decimalComma: ".", decimalPoint: ","}[sign]}).Draw(t, "marks")
 		text := written(plain, sign, marks)
 		said, why := plainNumber(text+" t", sign)
+		if oneGroup := places == 0 && whole >= 1000 && whole < 1_000_000; oneGroup && strings.ContainsAny(marks, ".,") {
+			if why == "" {
+				t.Fatalf("%q with `decimal: %s` is taken for %s", text, sign, said)
+			}
+			return
+		}
 		if back, err := strconv.ParseFloat(strings.TrimSuffix(said, " t"), 64); why != "" || err != nil || back != x {
 			t.Fatalf("%q: %q %q, want %v", text, said, why, x)
 		}

@@ -4,6 +4,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
@@ -53,7 +54,13 @@ func (r Run) Meaning() string {
 		}
 		return "there are findings of severity " + string(r.Threshold()) + " or worse"
 	case Unchecked:
+		if len(r.Failures) == 0 && slices.ContainsFunc(r.Results, lacksDay) {
+			return "no day is given, so that what is overdue was not judged"
+		}
 		return "something could not be checked"
+	}
+	if r.noGearJudged() {
+		return "no item here may be used, so that nothing was judged"
 	}
 	return "nothing was checked"
 }
@@ -81,7 +88,7 @@ func (r Run) Exit() Exit {
 		code = Clean
 	}
 	for _, x := range r.Results {
-		if !Understood(x) {
+		if !Understood(x) || lacksDay(x) && !r.noGearJudged() {
 			return Unchecked
 		}
 		if code == Nothing {
@@ -92,7 +99,23 @@ func (r Run) Exit() Exit {
 			code = Findings
 		}
 	}
+	if r.noGearJudged() {
+		return Nothing
+	}
 	return code
+}
+
+func lacksDay(x *lint.Result) bool { return DayMissing(x) != "" }
+
+// noGearJudged reports whether the run is over registers of which every item is kept
+// from being used, so that no rule was put to any.
+func (r Run) noGearJudged() bool {
+	for _, x := range r.Results {
+		if !IsGear(x) || x.State != lint.Judged || x.Gear.Judged > 0 {
+			return false
+		}
+	}
+	return len(r.Results) > 0
 }
 
 // Understood reports whether a result says what it found: a plan judged by at

@@ -13,7 +13,7 @@
 #     inspection.overdue_days: {at_most: 0}
 #   params:
 #     soon_days: {default: 30, at_least: 0, at_most: 366}
-#   message: "the periodic inspection of {id} holds on the day of the lift and is due on {inspection.due}, within {soon_days} of it"
+#   message: "the {inspection.named} of {id} holds on the day and is due on {inspection.due}, within {soon_days} of it"
 #   place: inspection
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -1,17 +1,16 @@
 # METADATA
-# title: Found unfit at its last inspection
+# title: Found unfit and not passed since
 # description: >-
-#   The newest inspection of the whole item did not pass it. It stays out of
-#   service until it has been put right and has passed another.
+#   An inspection, a look before use, a proof test or a repair did not pass it. It
+#   stays out of service until it has been put right and somebody who is named has
+#   passed it in an inspection that goes as far; after a proof test, in another.
 # custom:
 #   severity: error
 #   over: on_file
 #   where:
 #     uses: {at_least: 1}
-#     inspected: [true]
-#     newest.outcome: [passed, passed_with_remarks, failed]
-#   message: "{id} was found unfit on {newest.date}, and has passed no inspection since: use another"
-#   place: newest
+#   message: "{id} was found unfit by the {failed.named} of {failed.date}, and nobody who is named has passed it since in one that goes as far: use another"
+#   place: failed
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(6), basis: read, profiles: [us]}
@@ -20,5 +19,5 @@ package liftlint.rules.inspection.found_unfit
 
 finding contains item.key if {
 	some item in input.on_file
-	item.newest.outcome == "failed"
+	item.failed.what != "none"
 }

@@ -10,7 +10,7 @@
 #     uses: {at_least: 1}
 #     inspected_with_bridle: [false]
 #   measured: inspection.overdue_days
-#   message: "{id} is {measured} past its periodic inspection, due on {inspection.due}"
+#   message: "{id} is {measured} past its {inspection.named}, due on {inspection.due}{inspection.because}"
 #   place: inspection
 #   remedy: inspection_due
 #   lowerable: false

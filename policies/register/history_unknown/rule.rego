@@ -9,7 +9,7 @@
 #   where:
 #     uses: {at_least: 1}
 #     history_known: ["yes", "no"]
-#   message: "of {id}, item {number}, it is on file that its history is not known: have a qualified person inspect it, and record that"
+#   message: "of {named} it is on file that its history is not known: have a qualified person inspect it, and record that"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.register.history_unknown

@@ -11,16 +11,16 @@
 #   grades:
 #     - name: scrapped
 #       severity: error
-#       message: "{id}, item {number}, is scrapped{because}: use another"
+#       message: "{named} is scrapped{because}: use another"
 #     - name: out_of_service
 #       severity: error
-#       message: "{id}, item {number}, is out of service{because}: use another"
+#       message: "{named} is out of service{because}: use another"
 #     - name: quarantined
 #       severity: error
-#       message: "{id}, item {number}, is set apart until somebody has decided on it{because}: use another"
+#       message: "{named} is set apart until somebody has decided on it{because}: use another"
 #     - name: not_given
-#       severity: note
-#   message: "the register does not say whether {id}, item {number}, is in service"
+#       severity: {draft: note, review: warning, prelift: warning}
+#   message: "the register does not say whether {named} is in service"
 #   waivable: false
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(6), basis: read, profiles: [us], grades: [scrapped, out_of_service, quarantined]}

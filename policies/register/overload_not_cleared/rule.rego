@@ -8,7 +8,7 @@
 #   over: on_file
 #   where:
 #     uses: {at_least: 1}
-#   message: "{id}, item {number}, was overloaded, and nobody is named who had cleared it by the day of the lift: use another"
+#   message: "{named} was overloaded, and nobody is named who had cleared it by the day that is judged for: use another"
 #   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}

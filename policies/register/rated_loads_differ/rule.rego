@@ -8,7 +8,7 @@
 #   over: on_file
 #   where:
 #     uses: {at_least: 1}
-#   message: "the rated loads of {id}, item {number}, are not the same on: {names}; find out which is right before it is used"
+#   message: "the rated loads of {named} are not the same on: {names}; find out which is right before it is used"
 #   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}

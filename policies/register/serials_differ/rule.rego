@@ -8,7 +8,7 @@
 #   over: on_file
 #   where:
 #     uses: {at_least: 1}
-#   message: "the serial numbers of {id}, item {number}, are not the same on: {names}; one of them belongs to another item"
+#   message: "the serial numbers of {named} are not the same on: {names}; one of them belongs to another item"
 #   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -11,6 +11,7 @@
 #     uses: {at_least: 1}
 #     looked_over: [true]
 #   message: "{id} is out of service for what is seen on it: {names}"
+#   place: seen_on
 #   lowerable: false
 #   waivable: false
 #   cite:

@@ -33,7 +33,7 @@
 #     - name: not_recorded
 #       title: Tag not recorded
 #       severity: {draft: note, review: error, prelift: error}
-#       message: "the plan says nothing of a tag on {id}: write down what it shows"
+#       message: "nothing is on record of a tag on {id}: write down what it shows"
 #   message: "the tag of {id} does not show: {names}"
 #   place: tag
 #   lowerable: false
