@@ -47,7 +47,10 @@ func ropeMistakes() []mistake {
 	}
 	tag := func(p *plot) *entry { return p.tagged().at("tag") }
 	return []mistake{
-		rope("a kink", "sling/faults_seen", sling, func(*plot) *entry { return listOf("faults_seen", val("", "kink")) }),
+		{what: "a kink", rule: "sling/faults_seen", sow: func(p *plot) *entry {
+			sling(p).set(listOf("faults_seen", val("", "kink")))
+			return sling(p).at("faults_seen")
+		}},
 		rope("rope that does not turn", "sling/rotation_resistant_or_lang", sling, word("class", "19x7")),
 		rope("rope of lang lay", "sling/rotation_resistant_or_lang", sling, word("lay", "right_lang")),
 		rope("an eye held by clips", "sling/eye_not_allowed", upper, word("kind", "clipped")),

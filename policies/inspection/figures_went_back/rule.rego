@@ -4,7 +4,7 @@
 #   Wires do not grow together again, and worn steel does not come back. Where a
 #   later record finds less than an earlier one and no repair is on record, one of
 #   the two is wrong, or is of another item. The worse one counts until somebody who
-#   is named has passed the item in an inspection that goes as far.
+#   is named has found the item fit in an inspection that goes as far.
 # custom:
 #   over: signs
 #   where:

@@ -1,5 +1,5 @@
 # METADATA
-# title: Found unfit and not passed since
+# title: Found unfit and not found fit since
 # description: >-
 #   An inspection, a look before use, a proof test or a repair did not pass it. It
 #   stays out of service until it has been put right and somebody who is named has
@@ -9,7 +9,7 @@
 #   over: on_file
 #   where:
 #     uses: {at_least: 1}
-#   message: "{id} was found unfit by the {failed.named} of {failed.date}, and nobody who is named has passed it since in one that goes as far: use another"
+#   message: "{id} was found unfit by the {failed.named} of {failed.date}, and nobody who is named has found it fit since in one that goes as far: use another"
 #   place: failed
 #   waivable: false
 #   cite:

@@ -14,13 +14,13 @@
 #       message: "the {named} of {id} is dated {date}, after the day that is judged for, and says: {says}; see whether the year is right, and until then use another"
 #     - name: without_outcome
 #       severity: error
-#       message: "the record of the {named} of {id} on {date} does not say what it came to, and none since that goes as far was passed by somebody who is named"
+#       message: "the record of the {named} of {id} on {date} does not say what it came to, and nobody who is named has found it fit since in one that goes as far"
 #     - name: later
 #       severity: {draft: note, review: warning, prelift: warning}
 #       message: "the {named} of {id} is dated {date}, after the day that is judged for, and does not count: see whether the year is right"
 #     - name: look_without_outcome
 #       severity: {draft: note, review: warning, prelift: warning}
-#       message: "the record of the {named} of {id} on {date} does not say what it came to, and none since was passed by somebody who is named"
+#       message: "the record of the {named} of {id} on {date} does not say what it came to, and nobody who is named has found it fit since"
 #     - name: due_before_it
 #       severity: {draft: note, review: warning, prelift: warning}
 #   message: "the record of the {named} of {id} on {date} contradicts itself: it sets {says}, before its own day, for the next"
