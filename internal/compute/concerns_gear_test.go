@@ -26,6 +26,8 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "rated_against", "rope_like_it")
 	case "gear.rated_over_strongest_ratio":
 		return !in(r, "rated_against", "strongest_rope")
+	case "gear.section", "gear.rated_over_section_ratio":
+		return in(r, "section_held", false)
 	case "gear.choker_over_vertical_ratio":
 		return !shownOnTag(r, "choker_rated_load")
 	case "gear.basket_over_vertical_ratio":

@@ -35,6 +35,7 @@ func (w *work) gear() {
 		w.tag(&g, item)
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
+		w.holdAgainstSection(&g, item)
 		g.LookedOver, g.FaultsSeen = seenOn(item)
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)

@@ -49,6 +49,7 @@ func kindsLevel(d *facts.Document) {
 func gearLevel(d *facts.Document) {
 	for i := range d.Gear {
 		d.Gear[i].ChainGrade, d.Gear[i].Mesh = "none", "none"
+		d.Gear[i].SectionHeld, d.Gear[i].Section, d.Gear[i].RatedOverSection = true, ptr("its bow"), ptr(0.4)
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
 	for i := range 2 {
