@@ -21,6 +21,8 @@ func fitConcernsNot(r facts.View, field string) bool {
 		return !eye
 	case "fits.room_m", "fits.needs_m", "fits.filled_ratio":
 		return eye
+	case "gathers.pattern":
+		return !in(r, "what", "bow", "pin", "shackle")
 	case "gathers.on_pin":
 		return kind == "hook" || kind == "link"
 	case "hook_uses.points":

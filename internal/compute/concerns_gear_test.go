@@ -28,6 +28,8 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "rated_against", "strongest_rope")
 	case "gear.section", "gear.rated_over_section_ratio":
 		return in(r, "section_held", false)
+	case "gear.breaking_over_strongest_ratio":
+		return in(r, "breaking_load_given", false)
 	case "gear.choker_over_vertical_ratio":
 		return !shownOnTag(r, "choker_rated_load")
 	case "gear.basket_over_vertical_ratio":
@@ -35,7 +37,9 @@ func gearConcernsNot(r facts.View, field string) bool {
 	case "ropes.component_diameter_m":
 		return in(r, "body", "single_part")
 	case "ropes.body_over_components_agrees":
-		return !in(r, "body", "multi_part")
+		return in(r, "body", "single_part")
+	case "grommets.body_over_components_agrees", "grommets.component_diameter_m":
+		return !in(r, "laid", "cable_laid")
 	case "bridles.legs_on_tag":
 		return in(r, "legs_on_tag_given", false)
 	case "bridles.intermediate_over_leg_ratio", "bridles.weakest_intermediate_link":

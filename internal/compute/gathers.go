@@ -143,6 +143,7 @@ func (w *work) gather(key, id string, on surface, list []bearing) {
 			g.Links++
 		}
 	}
+	w.pattern(&g, on)
 	switch on.kind {
 	case onBow, onPin:
 		g.OnPin = ptr(on.kind == onPin)
@@ -155,6 +156,19 @@ func (w *work) gather(key, id string, on surface, list []bearing) {
 	g.IncludedAngleDeg = w.spread(list)
 	w.unposed(key, absent(g, "included_angle_deg")...)
 	w.out.Document.Gathers = append(w.out.Document.Gathers, g)
+}
+
+// pattern sets that of the shackle that legs come together in.
+func (w *work) pattern(g *facts.Gather, on surface) {
+	for _, item := range w.plan.Gear {
+		s, ok := item.(*gear.Shackle)
+		if !ok || s.Pointer != on.at {
+			continue
+		}
+		if g.Pattern = word(s.Pattern); g.Pattern == nil {
+			w.wait(g.Key, []facts.Input{input(s.Pointer, "pattern", "the pattern of "+s.ID+": bow or dee")}, "pattern")
+		}
+	}
 }
 
 // sideBySide adds up the widths of what bears on something.

@@ -36,6 +36,7 @@ func (w *work) gear() {
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
 		w.holdAgainstSection(&g, item)
+		w.breakingLoad(&g, item)
 		g.LookedOver, g.FaultsSeen = seenOn(item)
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)

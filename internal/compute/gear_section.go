@@ -29,7 +29,7 @@ func (w *work) holdAgainstSection(g *facts.Gear, item gear.Item) {
 	if rated == nil || math.IsInf(weakest.mostN, 1) {
 		return
 	}
-	g.SectionHeld, g.Section, g.RatedOverSection = true, &weakest.words, ptr(*rated / weakest.mostN)
+	g.SectionHeld, g.Section, g.RatedOverSection = true, &weakest.words, ptr(*rated/weakest.mostN)
 	base := item.Base()
 	for _, field := range weakest.fields {
 		w.out.Related[g.Key] = append(w.out.Related[g.Key], facts.Related{

@@ -87,6 +87,19 @@ func TestDesignOfABeam(t *testing.T) {
 	near(t, "span over rated", figure(t, f, "beam/SB", "span_over_rated_ratio"), 0.8, 1e-9)
 }
 
+// TestDayOfAProofTest: one on the day of the lift has been made.
+func TestDayOfAProofTest(t *testing.T) {
+	for date, after := range map[string]bool{"2026-12-03": false, "2026-12-04": false, "2026-12-05": true} {
+		f, _ := rulesBase(t, "spreader").set("gear/0/proof_test/date", date).compute(t)
+		says(t, f, "beam/SB1", "proof_test_date", date)
+		says(t, f, "beam/SB1", "proof_test_after_lift", after)
+	}
+	f, _ := rulesBase(t, "spreader").drop("lift/date").compute(t)
+	if got := labels(lacks(t, f, "beam/SB1", "proof_test_after_lift")); got != "the day of the lift `date` at #/lift" {
+		t.Errorf("waits for %q", got)
+	}
+}
+
 // TestWhatTagsAndChainsTell: the grade of a chain, and for which hitches a tag has a
 // rated load.
 func TestWhatTagsAndChainsTell(t *testing.T) {

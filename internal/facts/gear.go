@@ -29,6 +29,8 @@ type Gear struct {
 	SectionHeld          bool        `json:"section_held" doc:"Whether the plan gives what it is rated for and a section that has to bear that: the bow or the pin of a shackle, the section of a link, the eye or the bowl of a hook, an end of a part in line, width and thickness of webbing, a round sling or mesh. Not of a sling that is held against rope or chain."`
 	Section              *string     `json:"section,omitempty" doc:"The section that could be rated for the least, in words, as in its bow. Concerns gear with such a section."`
 	RatedOverSection     *float64    `json:"rated_over_section_ratio,omitempty" doc:"What it is rated for over the most that this section could be, taken stronger than any that is made and with the least of design factors. Concerns gear with such a section."`
+	BreakingLoadGiven    bool        `json:"breaking_load_given" doc:"Whether the plan gives a breaking load of it, which it can of grommets."`
+	BreakingRatio        *float64    `json:"breaking_over_strongest_ratio,omitempty" doc:"That breaking load over what as many parts of the strongest rope as thick as its body hold. Concerns grommets with a breaking load."`
 	ChokerRatio          *float64    `json:"choker_over_vertical_ratio,omitempty" doc:"What its own tag rates it for in a choke over what it rates one straight leg for. Concerns a sling whose tag can be read and shows both."`
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`

@@ -10,7 +10,7 @@ type Rope struct {
 	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
 	Body              string   `json:"body" enum:"single_part,multi_part,cable_laid" doc:"How its body is made: of one rope, of parts braided together, of ropes laid round one another."`
 	ComponentM        *float64 `json:"component_diameter_m,omitempty" doc:"Diameter of the rope that its parts are of. Concerns a body of several."`
-	BodyAgrees        *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no,lay_up_not_known" doc:"Whether body and component, as given, can both be right by the number of parts, to 15 %; lay_up_not_known for other numbers than 7 and 9. Concerns a multi-part body."`
+	BodyAgrees        *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no,lay_up_not_known" doc:"Whether body and component, as given, can both be right by the number of parts, to 15 %; lay_up_not_known for other numbers of a multi-part body than 7 and 9; a cable-laid one is three ropes thick. Concerns a body of several ropes."`
 	Core              string   `json:"core" enum:"fiber,iwrc,not_given" doc:"Its core."`
 	MakeKnown         bool     `json:"make_known" doc:"Whether class and lay are given, or one of them settles that it is no sling rope."`
 	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`

@@ -35,6 +35,8 @@ func breaksFit() []broken {
 			"the <legs 4> legs on K9's bow take <needs_m 0.21> side by side; there is room for <room_m 0.2>", "#/gather/0", 0.21},
 		{"fit/legs_spread_in_bow", "", func(d *facts.Document) { d.Gathers[0].IncludedAngleDeg = ptr(125.0) },
 			"legs spread by <included_angle_deg 125> in K9's bow; at most <most_deg 120> is allowed between two of them", "#/gather/0", 125},
+		{"fit/legs_spread_in_dee", "", func(d *facts.Document) { d.Gathers[0].Pattern = ptr("dee") },
+			"legs spread by <included_angle_deg 60> in K9's bow, and K9 is a dee shackle, made for one pull in line; over <most_deg 10> takes a bow shackle, or a link", "#/gather/0", 60},
 		{"fit/legs_on_pin", "", func(d *facts.Document) { d.Gathers[0].OnPin = ptr(true) },
 			"<legs 4> legs hang on the pin of K9: turn it round, so that they hang in its bow", "#/gather/0", 0},
 	}...)
@@ -52,6 +54,12 @@ func breaksHooks() []broken {
 			"S1's upper eye is <widest_m 0.09> thick and does not pass the throat of the crane hook, which opens <throat_m 0.08>: it would hang on the tip", "#/hook_use/0", 0.09},
 		{"fit/leg_off_hook_axis", "", func(d *facts.Document) { d.HookUses[0].OffAxisDeg = ptr(47.0) },
 			"a leg hangs in the crane hook at <off_axis_deg 47> from its axis; at most <most_deg 45> is allowed without a link that gathers the legs", "#/hook_use/0", 47},
+		{"fit/hook_of_wrong_kind", "grab", func(d *facts.Document) { d.HookUses[1].MadeFor = "grab" },
+			"H1 is a grab hook, which takes nothing but a link of chain, and hangs in attachment B: use a sling hook with a latch, or a shackle", "#/hook_use/1", 0},
+		{"fit/hook_of_wrong_kind", "open", func(d *facts.Document) { d.HookUses[1].MadeFor, d.HookUses[1].Latch = "j", ptr("none") },
+			"H1 is made for other work, j, and hangs in attachment B with no latch that works: use a sling hook with a latch, or a shackle", "#/hook_use/1", 0},
+		{"fit/hook_of_wrong_kind", "foundry", func(d *facts.Document) { d.HookUses[1].MadeFor, d.HookUses[1].Latch = "foundry", ptr("none") },
+			"H1 is made for other work, foundry, and hangs in attachment B with no latch that works: use a sling hook with a latch, or a shackle", "#/hook_use/1", 0},
 		{"fit/hook_points_inward", "", func(d *facts.Document) { d.HookUses[1].Points = ptr("inward") },
 			"hook H1 points inward: turn it round, so that slack does not push it out", "#/hook_use/1", 0},
 	}

@@ -21,6 +21,8 @@ func breaksSling() []broken {
 			"the plan does not give the grade of the chain of C1; for lifting it has to be of grade 80 or higher: read it off the links or the tag", "#/gear/6", 0},
 		{"sling/component_and_body_disagree", "disagree", func(d *facts.Document) { d.Ropes[braid].BodyAgrees = ptr("no") },
 			"M1 can't be <diameter_m 0.02> thick with rope of <component_diameter_m 0.0065> in as many parts: measure both", "#/rope/4", 0},
+		{"sling/component_and_body_disagree", "cable_laid", func(d *facts.Document) { d.Ropes[braid].Body, d.Ropes[braid].BodyAgrees = "cable_laid", ptr("no") },
+			"M1 can't be <diameter_m 0.02> thick, cable-laid of rope of <component_diameter_m 0.0065>: six ropes round one are three ropes thick; measure both", "#/rope/4", 0},
 		{"sling/component_and_body_disagree", "not_known", func(d *facts.Document) { d.Ropes[braid].BodyAgrees = ptr("lay_up_not_known") },
 			"no lay-up of so many parts is known here: see that <diameter_m 0.02> of body and <component_diameter_m 0.0065> of rope go together in M1", "#/rope/4", 0},
 		{"sling/eye_not_allowed", "clipped", rope(func(r *facts.Rope) { r.EyeKinds = []string{"clipped"} }),

@@ -29,7 +29,7 @@ func fitsLevel(d *facts.Document) {
 		d.Fits = append(d.Fits, f)
 	}
 	d.Gathers = []facts.Gather{{
-		Record: facts.Record{Key: "gather/hook/K9", At: "#/gather/0"}, ID: "K9", Name: "K9's bow", What: "bow", Legs: 4,
+		Record: facts.Record{Key: "gather/hook/K9", At: "#/gather/0"}, ID: "K9", Name: "K9's bow", What: "bow", Pattern: ptr("bow"), Legs: 4,
 		OnPin: ptr(false), IncludedAngleDeg: ptr(60.0), RoomM: ptr(0.2), NeedsM: ptr(0.12), FilledRatio: ptr(0.6),
 	}}
 	d.HookUses = []facts.HookUse{
