@@ -82,6 +82,7 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []hang.Trouble) {
 	w.margins()
 	w.bridles()
 	w.fits()
+	w.bearings() // after all parts
 	w.gathers()
 	w.hookUses()
 	w.beams()
@@ -143,6 +144,7 @@ func (w *work) lift() {
 		RopesUnlike:   w.ropesUnlike(),
 		Labels:        w.plan.Lift.Labels,
 		LegsThatCount: w.legsThatCount(),
+		NotLookedOver: w.notLookedOver(),
 	}
 	if w.day != nil {
 		l.Date = ptr(w.day.Format(time.DateOnly))

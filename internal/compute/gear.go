@@ -37,7 +37,7 @@ func (w *work) gear() {
 		w.overVertical(&g, item)
 		w.holdAgainstSection(&g, item)
 		w.breakingLoad(&g, item)
-		g.LookedOver, g.FaultsSeen = seenOn(item)
+		g.LookedOver, g.FaultsSeen = base.LookedOver, base.FaultsSeen
 		w.inspected(&g, base, in)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)
 	}
@@ -132,19 +132,6 @@ func meshOf(item gear.Item) string {
 		return "none"
 	}
 	return orNotGiven(s.Coating)
-}
-
-// seenOn is what the plan says is seen on a sling.
-func seenOn(item gear.Item) (lookedOver bool, faults []string) {
-	switch x := item.(type) {
-	case *gear.WireRopeSling:
-		return x.LookedOver, x.FaultsSeen
-	case *gear.Grommet:
-		return x.LookedOver, x.FaultsSeen
-	case *gear.TagRatedSling:
-		return x.LookedOver, x.FaultsSeen
-	}
-	return false, nil
 }
 
 func eyeKinds(s *gear.WireRopeSling) []string {

@@ -157,6 +157,10 @@ func (w *work) bentRound(leg hang.Leg) bent {
 	if width.m != nil && (height.m == nil || *height.m < *width.m) {
 		width = height // the least of the two, which is not known of one alone
 	}
+	if r.Softened && (r.SoftenedRadius != nil || b.EdgeRadius == nil) {
+		over := given(r.SoftenedRadius, r.Pointer, "softened_radius", "the radius over what softens the edges of "+b.ID, "what softens the edges of "+b.ID)
+		return bent{width, over.times(2)}
+	}
 	edge := given(b.EdgeRadius, b.Pointer, "edge_radius", "the radius of "+b.ID+"'s edges", "the edges of "+b.ID)
 	return bent{width, edge.times(2)}
 }

@@ -35,8 +35,8 @@ type Gear struct {
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
 	Mesh                 string      `json:"mesh" enum:"coated,bare,not_given,none" doc:"Whether the mesh of a mesh sling is coated; none for what is no mesh."`
-	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
-	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
+	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Of a bridle it says so of its parts."`
+	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded,opened,twisted,threads,wrong_pin,loose" doc:"What is seen on it that puts it out of service."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection, or that of its bridle where it is inspected with that. Absent where none is recorded."`
 }

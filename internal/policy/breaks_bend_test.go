@@ -4,6 +4,10 @@ import "liftlint/internal/facts"
 
 func breaksBend() []broken {
 	return []broken{
+		{"bend/fabric_on_thin_fitting", "pressed", func(d *facts.Document) { d.Bearings[0].PressurePa = ptr(60e6) },
+			"W1 presses on the crane hook with <pressure_pa 6e+07>; at most <most_pa 4.83e+07> is allowed on webbing and round slings: take a fitting thicker than <body_width_m 0.08>, or a wider sling", "#/bearing/0", 60e6},
+		{"bend/fabric_on_thin_fitting", "thin", func(d *facts.Document) { d.Bearings[0].BodyWidthM = ptr(0.006) },
+			"the crane hook, on which W1 bears, is <body_width_m 0.006> thick, thinner than the sling, which is <thickness_m 0.007>: take a thicker fitting", "#/bearing/0", 0.006},
 		{"bend/eye_round_thin_body", "thinner_than_rope", func(d *facts.Document) { d.Fits[0].BendD = ptr(0.9) },
 			"S1's upper eye bends round the crane hook, which is <bend_d 0.9> thick (d is the diameter of the rope); no eye is bent round less than <least_d 1>", "#/fit/0", 0.9},
 		{"bend/eye_round_thin_body", "thin", func(d *facts.Document) { d.Fits[0].BendD = ptr(1.5) },

@@ -37,6 +37,10 @@ func breaksFit() []broken {
 			"legs spread by <included_angle_deg 125> in K9's bow; at most <most_deg 120> is allowed between two of them", "#/gather/0", 125},
 		{"fit/legs_spread_in_dee", "", func(d *facts.Document) { d.Gathers[0].Pattern = ptr("dee") },
 			"legs spread by <included_angle_deg 60> in K9's bow, and K9 is a dee shackle, made for one pull in line; over <most_deg 10> takes a bow shackle, or a link", "#/gather/0", 60},
+		{"fit/web_eye_short", "far_too_short", func(d *facts.Document) { d.Bearings[0].EyeWidthTimes = ptr(1.5) },
+			"the eye of W1 is <eye_length_m 0.3> long, <eye_length_over_body_times 1.5> the thickness of the crane hook, which is <body_width_m 0.08>; at least <error_times 2> keeps its stitching from being torn open: hang it on something thinner, or from a shackle", "#/bearing/0", 1.5},
+		{"fit/web_eye_short", "short", func(d *facts.Document) { d.Bearings[0].EyeWidthTimes = ptr(2.5) },
+			"the eye of W1 is <eye_length_m 0.3> long, <eye_length_over_body_times 2.5> the thickness of the crane hook, which is <body_width_m 0.08>; at least <warning_times 3.5> keeps its stitching from being torn open: hang it on something thinner, or from a shackle", "#/bearing/0", 2.5},
 		{"fit/legs_on_pin", "", func(d *facts.Document) { d.Gathers[0].OnPin = ptr(true) },
 			"<legs 4> legs hang on the pin of K9: turn it round, so that they hang in its bow", "#/gather/0", 0},
 	}...)

@@ -15,7 +15,7 @@ func level() *facts.Document {
 	d := &facts.Document{
 		Lifts: []facts.Lift{{
 			Record: facts.Record{Key: "lift", At: "#/lift"}, ID: "SQ-7", Title: "Set pump PS-2",
-			Category: "routine", Profile: "us", Stage: policy.Review, Legs: 4,
+			Category: "routine", Profile: "us", Stage: policy.Prelift, Legs: 4,
 		}},
 		Hooks: []facts.Hook{{Record: facts.Record{Key: "hook/hook", At: "#/hook"}, ID: "hook", LegsDirect: 2, HeightGiven: true, HeightM: ptr(7.0), HeightOffM: ptr(0.02)}},
 		Loads: []facts.Load{{
