@@ -42,9 +42,9 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "laid", "cable_laid")
 	case "bridles.legs_on_tag":
 		return in(r, "legs_on_tag_given", false)
-	case "bridles.intermediate_over_leg_ratio", "bridles.weakest_intermediate_link":
+	case "bridles.intermediate_over_leg_ratio":
 		return in(r, "intermediate_links", 0)
-	case "bridles.lower_fitting_over_leg_ratio", "bridles.weakest_lower_fitting":
+	case "bridles.lower_fitting_over_leg_ratio":
 		return in(r, "lower_fittings", 0)
 	case "bridles.length_spread_d":
 		return in(r, "legs", 1)

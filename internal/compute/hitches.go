@@ -37,8 +37,13 @@ func (w *work) hitch(i int, leg hang.Leg) {
 	w.goesRound(leg, &f)
 	bend := w.bentRound(leg)
 	f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
-	over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
-	f.BodyOverRopeRatio = ratio(over, w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio"))
+	f.BentOverM = w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio", "bent_over_m")
+	f.SizeM = w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio", "sling_size_m")
+	f.BodyOverRopeRatio = ratio(f.BentOverM, f.SizeM)
+	if f.On == "body_with_corners" {
+		radius := bend.bend.times(0.5)
+		f.EdgeRadiusM = w.take(f.Key, leg.End.Pointer, radius, "edge_radius_m")
+	}
 	w.sharp(sling, leg, &f)
 	switch leg.End.Kind {
 	case plan.Choke:

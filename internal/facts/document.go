@@ -47,7 +47,7 @@ type Lift struct {
 	Date          *string  `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
 	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
 	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
-	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs of one support differ in kind, material, diameter, class or core, as far as these are given."`
+	LegsUnlike    Unlike   `json:"legs_unlike" doc:"Two slings of the legs of one support that are unlike."`
 	NotLookedOver OfGear   `json:"not_looked_over" doc:"The gear in use of which the plan does not say what is seen on it."`
 	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load; 0 where it does not go by a number of legs."`
 }
@@ -56,6 +56,13 @@ type Lift struct {
 type OfGear struct {
 	At  string   `json:"at" doc:"Where the first of them stands in the plan; the head of the plan where there is none."`
 	IDs []string `json:"ids" doc:"Their numbers in the plan."`
+}
+
+// Unlike are two slings that are unlike in kind, material, diameter, class or core, as
+// far as these are given.
+type Unlike struct {
+	At  string `json:"at" doc:"Where the second of them stands in the plan; the head of the plan where all are alike."`
+	How string `json:"how" doc:"Which they are and in what they are unlike, in words; empty where all are alike."`
 }
 
 // Load is the body that hangs.

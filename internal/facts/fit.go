@@ -37,6 +37,7 @@ type Gather struct {
 	Legs  int    `json:"legs" doc:"Number of legs that hang from it."`
 	Links int    `json:"links" doc:"Number of intermediate links that bear on it for their legs."`
 
+	Bearers          string   `json:"bearers" doc:"What lies there side by side, parked legs among them, in words, as in 2 intermediate links."`
 	Pattern          *string  `json:"pattern,omitempty" enum:"bow,dee" doc:"Pattern of the shackle. Concerns shackles."`
 	OnPin            *bool    `json:"on_pin,omitempty" doc:"Whether the legs bear on the pin of a shackle. Concerns shackles."`
 	IncludedAngleDeg *float64 `json:"included_angle_deg,omitempty" doc:"The largest angle between two of the legs, or of the pulls of two links, as they hang."`

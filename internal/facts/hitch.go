@@ -14,6 +14,9 @@ type Hitch struct {
 	EndsApart           bool     `json:"ends_apart" doc:"Whether its two ends go to two points."`
 	BodyWidthM          *float64 `json:"body_width_m,omitempty" doc:"Diameter of a round body, the least of width and height of one with corners, thickness of a point, or diameter of a sheave."`
 	BodyOverRopeRatio   *float64 `json:"body_over_rope_ratio,omitempty" doc:"Diameter that the sling is bent round over its own size: that of the body or the sheave, the thickness of a point, or twice the radius of corners, over what softens them where that is given; over the diameter of the rope, of a braided sling that of its component, over the size of a chain, or over the thickness of a flat sling."`
+	BentOverM           *float64 `json:"bent_over_m,omitempty" doc:"The diameter that it is bent round: that of the body or the sheave, the thickness of a point, or twice the radius of corners, over what softens them where that is given."`
+	EdgeRadiusM         *float64 `json:"edge_radius_m,omitempty" doc:"The radius of the corners that it bends over, over what softens them where that is given. Concerns a body with corners."`
+	SizeM               *float64 `json:"sling_size_m,omitempty" doc:"What bends of it are counted by: diameter of the rope, of a braided sling that of its component, size of a chain, thickness of a flat sling."`
 	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in diameters of the finished rope, sizes of the chain or thicknesses of the sling. Concerns a choke."`
 	EdgeSharp           *bool    `json:"edge_sharp,omitempty" doc:"Whether the corners are sharp for such a sling, as they are without protection: for rope and chain under one diameter or size in radius, for fabric under three thicknesses. Concerns a body with corners, and no mesh, of which no source tells."`
 	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`

@@ -52,12 +52,13 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 	return f
 }
 
-// concerning keeps the places that have to do with what the rule measured.
+// concerning keeps the places that have to do with what the rule measured, or with the
+// nested record that it points at.
 func concerning(rule *policy.Rule, o policy.Outcome, list []facts.Related) []facts.Related {
 	measured, _, _ := rule.MeasuredOf(o)
 	var out []facts.Related
 	for _, x := range list {
-		if x.Field == "" || x.Field == measured || strings.HasPrefix(measured, x.Field+".") {
+		if x.Field == "" || x.Field == measured || x.Field == rule.Place || strings.HasPrefix(measured, x.Field+".") {
 			out = append(out, x)
 		}
 	}

@@ -32,7 +32,7 @@ func breaksFit() []broken {
 		{"fit/part_in_opening", "", func(d *facts.Document) { d.Fits[8].NeedsM = ptr(0.026) },
 			"ML1 takes up <needs_m 0.026>; K9's bow is <room_m 0.025> wide", "#/fit/8", 0.026},
 		{"fit/crowded", "", func(d *facts.Document) { d.Gathers[0].NeedsM = ptr(0.21) },
-			"the <legs 4> legs on K9's bow take <needs_m 0.21> side by side; there is room for <room_m 0.2>", "#/gather/0", 0.21},
+			"4 legs on K9's bow take <needs_m 0.21> side by side; there is room for <room_m 0.2>", "#/gather/0", 0.21},
 		{"fit/legs_spread_in_bow", "", func(d *facts.Document) { d.Gathers[0].IncludedAngleDeg = ptr(125.0) },
 			"legs spread by <included_angle_deg 125> in K9's bow; at most <most_deg 120> is allowed between two of them", "#/gather/0", 125},
 		{"fit/legs_spread_in_dee", "", func(d *facts.Document) { d.Gathers[0].Pattern = ptr("dee") },

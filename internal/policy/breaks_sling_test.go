@@ -63,8 +63,10 @@ func breaksSling() []broken {
 			"C1 gets as cold as <lowest_c -30>; under <bare_least_c -28> its maker has to say whether it may be used", "#/gear/6", -30},
 		{"sling/temperature_beyond_rating", "cold", ofKind("chain_sling", -45, 20),
 			"C1 gets as cold as <lowest_c -45>; under <least_c -40> its maker has to say whether it may be used", "#/gear/6", -45},
-		{"sling/legs_unlike", "", func(d *facts.Document) { d.Lifts[0].RopesUnlike = true },
-			"the slings of the legs are of different rope, unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it", "#/lift", 0},
+		{"sling/legs_unlike", "", func(d *facts.Document) {
+			d.Lifts[0].LegsUnlike = facts.Unlike{At: "#/gear/1", How: "S1 and S2 are unlike in diameter"}
+		},
+			"S1 and S2 are unlike in diameter: use a matched set, or see that each leg's share holds for it", "#/gear/1", 0},
 		{"sling/lays_joined", "", func(d *facts.Document) { d.Legs[0].LaysJoined = ptr("unlike") },
 			"in leg hook/1 a right-lay and a left-lay sling follow each other: use slings of one lay", "#/leg/0", 0},
 	}

@@ -45,7 +45,7 @@ func breaksTag() []broken {
 		{"tag/choker_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.9) },
 			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.9> of a straight pull; 70 to 80 % are usual, and at most <warning_ratio 0.82> is believable: see that the tag is read right", "#/tag", 0.9},
 		{"tag/choker_rating_unusual", "far_under", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.3) },
-			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.3> of a straight pull; 70 to 80 % are usual: see that the tag is read right", "#/tag", 0.3},
+			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.3> of a straight pull; 70 to 80 % are usual: either the choke is rated for too little or the straight pull for too much; see that both are read right", "#/tag", 0.3},
 		{"tag/basket_rating_unusual", "far_over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.4) },
 			"the tag of S1 rates a basket at <basket_over_vertical_ratio 2.4> of a straight pull, and its two parts can't carry more than twice that: see that the tag is read right", "#/tag", 2.4},
 		{"tag/basket_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.1) },

@@ -59,7 +59,7 @@ func addLeg(d *facts.Document, i int) {
 	})
 	d.Parts = append(d.Parts, facts.Part{
 		Record: at("part"), ID: sling, Kind: "wire_rope_sling", Where: "leg hook/1", Split: "settled_by_stiffness",
-		JudgedBy: ptr("own_force"), LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), UsedRatio: ptr(0.6),
+		JudgedBy: ptr("own_force"), LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), Takes: "heat leaves 70 %", UsedRatio: ptr(0.6),
 	})
 	d.Fits = append(d.Fits, facts.Fit{
 		Record: at("fit"), What: "eye_over_hook", Inner: sling + "'s upper eye", Outer: "the crane hook",

@@ -13,7 +13,8 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1.6, at_least: 1, at_most: 2}
-#   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of what one leg is rated for; at least {limit} is asked for"
+#   message: "intermediate links of {id}: {names}; the weakest is rated for {measured} of what one leg is rated for, and at least {limit} is asked for"
+#   place: weak_intermediate_links
 #   remedy: stronger_intermediate_link
 #   waivable: false
 #   cite:
@@ -22,7 +23,7 @@ package liftlint.rules.bridle.intermediate_link_weak
 
 import data.params.bridle.intermediate_link_weak as p
 
-finding contains bridle.key if {
+finding contains {"key": bridle.key, "names": bridle.weak_intermediate_links.ids} if {
 	some bridle in input.bridles
 	bridle.intermediate_over_leg_ratio < p.least_ratio
 }
