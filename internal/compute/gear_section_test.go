@@ -49,13 +49,13 @@ func TestHeldAgainstNoSection(t *testing.T) {
 	says(t, f, "gear/W2", "section_held", false)
 }
 
-// TestHooksBySection: 2 t on a bowl of 18 mm, of which half the square counts, and on
+// TestHooksBySection: 2 t on a bowl of 18 mm, of which the square counts, and on
 // an eye of 12 mm.
 func TestHooksBySection(t *testing.T) {
 	v := rulesBase(t, "two_legs").set("gear/2", map[string]any{"id": "K1", "kind": "hook", "rated_load": "2 t", "body_width": "18 mm", "eye_diameter": "12 mm"})
 	f, _ := v.compute(t)
 	says(t, f, "gear/K1", "section", "its bowl")
-	near(t, "bowl", figure(t, f, "gear/K1", "rated_over_section_ratio"), 2000*gravity/(0.5*18*18*1000/4), 1e-9)
+	near(t, "bowl", figure(t, f, "gear/K1", "rated_over_section_ratio"), 2000*gravity/(18*18*1000/4), 1e-9)
 	f, _ = v.set("gear/2/eye_diameter", "6 mm").compute(t)
 	says(t, f, "gear/K1", "section", "its eye")
 }

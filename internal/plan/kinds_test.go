@@ -216,6 +216,10 @@ func TestFaultsOfKinds(t *testing.T) {
 			`17 plan/out_of_range: the splice at 4.001 m lies beyond the lower bearing: one part of G1 is 4.00 m long, half its circumference`}},
 		{"secured nothing", []string{"softened: true, softener_secured: false", "softener_secured: true"}, []string{
 			"34 plan/missing_key: nothing is said to be softened: write `softened: true` beside, or leave this out"}},
+		{"radius over nothing", []string{"softened: true, softener_secured: false", "softened_radius: 60 mm"}, []string{
+			"34 plan/missing_key: nothing is said to be softened: write `softened: true` beside, or leave this out"}},
+		{"radius over a round body", []string{"id: bundle, kind: box, axis: along", "id: bundle, kind: round, axis: along", "softened: true, softener_secured: false", "softened: true, softened_radius: 60 mm"}, []string{
+			"34 plan/wrong_part: body bundle is round and has no edges: leave this out"}},
 		{"pin of no shackle", []string{"[R1, K1]", "[R1]"}, []string{
 			"35 plan/wrong_part: no shackle closes this choke: write one below the sling that is choked, or leave `pin_in` out"}},
 		{"doubled round sling", []string{"[R1, K1], end: {kind: choke, pin_in: running_part, ", "[R1], doubled: true, end: {kind: choke, "}, []string{
