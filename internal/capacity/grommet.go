@@ -56,6 +56,26 @@ func StrongestGrommetRatedN(body Rope, p BridlePractice) (ratedN float64, ok boo
 	return grommetParts * strength / ropeDesignFactor, true
 }
 
+// BelievableBreakingRatio is how far over StrongestGrommetBreakingN a breaking load may
+// lie and be read right: compacted strands, which no table here has, hold up to a
+// fifth more than the strongest rope of their diameter (common practice). A breaking
+// load for two parts taken for one lies at about twice, one with its decimal point
+// misplaced at ten times what it is.
+const BelievableBreakingRatio = 1.25
+
+// StrongestGrommetBreakingN is what one part or both of a grommet can't hold more
+// than, in newtons: so many ropes as thick as its body, the strongest that are made,
+// as in StrongestGrommetRatedN. Solid steel of 2160 N/mm2 would hold more than twice as
+// much (geometry). ok is false for another number of parts and for a diameter that is
+// none.
+func StrongestGrommetBreakingN(bodyM float64, parts int) (breakingN float64, ok bool) {
+	if parts != 1 && parts != grommetParts {
+		return 0, false
+	}
+	strength, ok := StrongestNominalN(Rope{DiameterM: bodyM})
+	return float64(parts) * strength, ok
+}
+
 // EndlessChokeRatedN is what an endless sling can be rated for in a choke by EN
 // 13414-1, in newtons, from the rating of one leg of the same rope. ok is false
 // for a rating that is none.

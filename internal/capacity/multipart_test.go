@@ -113,3 +113,17 @@ func TestBraidBody(t *testing.T) {
 		}
 	}
 }
+
+// TestCableLaidBody: seven circles of 8 mm lie in one of 24 mm; rope of 12 and of 30
+// mm makes bodies of 36 and 90 mm, and a body that is measured loose or drawn tight is
+// up to 15 % off.
+func TestCableLaidBody(t *testing.T) {
+	for component, want := range map[float64]bool{0.008: true, 0.0071: true, 0.0092: true, 0.0069: false, 0.0095: false, 0.012: false, 0.030: false} {
+		if agrees, ok := CableLaidBodyAgrees(0.024, component); !ok || agrees != want {
+			t.Errorf("24 mm of rope of %g m agree: %v, %v", component, agrees, ok)
+		}
+	}
+	if _, ok := CableLaidBodyAgrees(0.024, 0); ok {
+		t.Error("no rope")
+	}
+}

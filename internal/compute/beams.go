@@ -2,8 +2,10 @@ package compute
 
 import (
 	"math"
+	"time"
 
 	"liftlint/internal/facts"
+	"liftlint/internal/gear"
 	"liftlint/internal/plan"
 )
 
@@ -82,11 +84,26 @@ func (w *work) designOf(b plan.Beam, f *facts.Beam) {
 	if t := b.Item.ProofTest; t != nil {
 		f.ProofTestGiven, f.ProofTestDated, f.ProofTestRatio = true, t.Date != nil, number(t.Load)
 		w.wait(f.Key, []facts.Input{input(t.Pointer, "load", "the load of "+b.Item.ID+"'s proof test")}, absent(*f, "proof_test_ratio")...)
+		w.proofTestDay(f, t)
 	}
 	f.SpanM = w.span(b, f)
 	if f.SpanM != nil && f.SpanGiven {
 		f.SpanRatio = ptr(*f.SpanM / float64(*b.Item.SpanRatedFor))
 	}
+}
+
+// proofTestDay tells whether a proof test had been made by the day of the lift.
+func (w *work) proofTestDay(f *facts.Beam, t *gear.ProofTest) {
+	day := calendarDay(t.Date)
+	if day == nil {
+		return
+	}
+	f.ProofTestDate = ptr(day.Format(time.DateOnly))
+	if w.day == nil {
+		w.wait(f.Key, []facts.Input{dayInput()}, "proof_test_after_lift")
+		return
+	}
+	f.ProofTestAfter = ptr(day.After(*w.day))
 }
 
 // span is how far the two points of a beam lie apart, seen from above, that lie the

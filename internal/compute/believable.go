@@ -78,21 +78,64 @@ func believeCable(s *gear.WireRopeSling, p capacity.BridlePractice) believed {
 	return b
 }
 
+// believeGrommet holds a grommet against its breaking load; against the strongest
+// rope where none is given or it can't be right, which is found by itself.
 func believeGrommet(g *gear.Grommet, p capacity.BridlePractice) believed {
-	if g.BreakingLoad != nil && g.BreakingParts != nil {
+	over := breakingOverStrongest(g)
+	beyond := over != nil && *over > capacity.BelievableBreakingRatio
+	if g.BreakingLoad != nil && g.BreakingParts != nil && !beyond {
 		rated, _ := capacity.GrommetRatedN(g.BreakingLoad.Newtons, *g.BreakingParts)
 		return believed{against: ropeLikeIt, ratedN: rated}
 	}
 	b := believed{against: strongestRope}
 	switch {
-	case g.BreakingLoad != nil:
-		b.against, b.needs = ropeLikeIt, []facts.Input{input(g.Pointer, "breaking_load_is_for_parts", "whether "+g.ID+"'s breaking load is for one of its parts or for both")}
+	case g.BreakingLoad != nil && !beyond:
+		b.against, b.needs = ropeLikeIt, []facts.Input{breakingPartsNeed(g)}
 	case g.Diameter == nil:
 		b.needs = []facts.Input{input(g.Pointer, "diameter", g.ID+"'s diameter")}
 	default:
 		b.ratedN, _ = capacity.StrongestGrommetRatedN(capacity.Rope{DiameterM: float64(*g.Diameter)}, p)
 	}
 	return b
+}
+
+// breakingOverStrongest is the breaking load of a grommet over that of the strongest
+// rope as thick; nil where one is not known.
+func breakingOverStrongest(g *gear.Grommet) *float64 {
+	if g.BreakingLoad == nil || g.BreakingParts == nil || g.Diameter == nil {
+		return nil
+	}
+	most, ok := capacity.StrongestGrommetBreakingN(float64(*g.Diameter), *g.BreakingParts)
+	if !ok {
+		return nil
+	}
+	return ptr(g.BreakingLoad.Newtons / most)
+}
+
+// breakingLoad sets what a grommet is said to break at over what it could.
+func (w *work) breakingLoad(f *facts.Gear, item gear.Item) {
+	g, ok := item.(*gear.Grommet)
+	if !ok || g.BreakingLoad == nil {
+		return
+	}
+	f.BreakingLoadGiven, f.BreakingRatio = true, breakingOverStrongest(g)
+	if f.BreakingRatio != nil {
+		w.out.Related[f.Key] = append(w.out.Related[f.Key], facts.Related{
+			At: at(g.Pointer + "/breaking_load"), Caption: "its breaking load", Field: "breaking_over_strongest_ratio"})
+		return
+	}
+	var needs []facts.Input
+	if g.BreakingParts == nil {
+		needs = append(needs, breakingPartsNeed(g))
+	}
+	if g.Diameter == nil {
+		needs = append(needs, input(g.Pointer, "diameter", g.ID+"'s diameter"))
+	}
+	w.wait(f.Key, needs, "breaking_over_strongest_ratio")
+}
+
+func breakingPartsNeed(g *gear.Grommet) facts.Input {
+	return input(g.Pointer, "breaking_load_is_for_parts", "whether "+g.ID+"'s breaking load is for one of its parts or for both")
 }
 
 func believeChain(s *gear.TagRatedSling, p capacity.BridlePractice) believed {

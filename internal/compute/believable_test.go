@@ -1,6 +1,7 @@
 package compute_test
 
 import (
+	"fmt"
 	"testing"
 )
 
@@ -72,5 +73,27 @@ func TestFaultsOfEveryKind(t *testing.T) {
 		says(t, f, "gear/S1", "looked_over", true)
 		says(t, f, "gear/S2", "looked_over", false)
 		meetsSchema(t, f)
+	}
+}
+
+// TestFaultsOfFittings are seen as those of slings are, and gear of which nothing is
+// said is listed, each once, where the first of it stands.
+func TestFaultsOfFittings(t *testing.T) {
+	v := rulesBase(t, "swivels").set("gear/0/faults_seen", []any{}).set("gear/2/faults_seen", []any{"wrong_pin", "worn"}).set("gear/4/faults_seen", []any{"cracked"})
+	f, _ := v.compute(t)
+	says(t, f, "gear/K1", "looked_over", true)
+	if got := f.Document.Gear[2].FaultsSeen; len(got) != 2 || got[0] != "wrong_pin" {
+		t.Errorf("%q", got)
+	}
+	meetsSchema(t, f)
+	if got := f.Document.Lifts[0].NotLookedOver; got.At != "#/gear/6" || fmt.Sprint(got.IDs) != "[K3 S2 K4 SW2 K2]" {
+		t.Errorf("not looked over: %+v", got)
+	}
+	for i := range v["gear"].([]any) {
+		v.set(fmt.Sprintf("gear/%d/faults_seen", i), []any{})
+	}
+	f, _ = v.compute(t)
+	if got := f.Document.Lifts[0].NotLookedOver; got.At != "#/lift" || len(got.IDs) != 0 {
+		t.Errorf("not looked over: %+v", got)
 	}
 }

@@ -27,6 +27,9 @@ func (w *work) bridle(s plan.Support) {
 		Legs:              len(b.Legs()),
 		LegsUsed:          len(s.Legs),
 		IntermediateLinks: len(intermediateLinks(s)),
+		Master:            facts.OfGear{At: at(b.Master.Pointer), IDs: []string{b.Master.ID}},
+		WeakLinks:         facts.OfGear{At: at(b.Pointer)},
+		WeakFittings:      facts.OfGear{At: at(b.Pointer)},
 	}
 	w.bridleTag(&f, b)
 	w.masterRatio(&f, b)
@@ -122,8 +125,10 @@ func (w *work) intermediateRatio(f *facts.Bridle, s plan.Support) {
 		return
 	}
 	const field = "intermediate_over_leg_ratio"
-	link := w.weakest(f.Key, items(intermediateLinks(s)), field, "weakest_intermediate_link")
-	f.IntermediateRatio, f.WeakestLink = w.ratedOver(f.Key, field, link, f.OneLegRatedN, "one_leg_rated_n"), idOf(link)
+	links := items(intermediateLinks(s))
+	link := w.weakest(f.Key, links, field)
+	f.IntermediateRatio = w.ratedOver(f.Key, field, link, f.OneLegRatedN, "one_leg_rated_n")
+	f.WeakLinks = weak(f.WeakLinks, links, link, f.OneLegRatedN, leastLinkOverLeg)
 }
 
 // lowerFittings compares the fittings below the sling of each leg that carries
@@ -141,15 +146,38 @@ func (w *work) lowerFittings(f *facts.Bridle, s plan.Support) {
 		return
 	}
 	const field = "lower_fitting_over_leg_ratio"
-	fitting := w.weakest(f.Key, list, field, "weakest_lower_fitting")
-	f.LowerFittingRatio, f.WeakestFitting = w.ratedOver(f.Key, field, fitting, f.OneLegRatedN, "one_leg_rated_n"), idOf(fitting)
+	fitting := w.weakest(f.Key, list, field)
+	f.LowerFittingRatio = w.ratedOver(f.Key, field, fitting, f.OneLegRatedN, "one_leg_rated_n")
+	f.WeakFittings = weak(f.WeakFittings, list, fitting, f.OneLegRatedN, leastFittingOverLeg)
 }
 
-func idOf(item gear.Item) *string {
-	if item == nil {
-		return nil
+// What a part of a bridle is rated for at the least, over one leg, so as not to count
+// as weak: an intermediate link 1.6 times as much (EN 13414-1, read in a reprint), a
+// fitting as much; less what tables are rounded by, as the rules have it.
+const (
+	leastLinkOverLeg    = 1.55
+	leastFittingOverLeg = 0.97
+)
+
+// weak lists those of the items that are rated for less than so much of one leg, and
+// those that are no stronger than the weakest.
+func weak(none facts.OfGear, list []gear.Item, weakest gear.Item, oneLegN *float64, least float64) facts.OfGear {
+	if weakest == nil || oneLegN == nil {
+		return none
 	}
-	return &item.Base().ID
+	load, _ := weakest.Rating()
+	most, out := load.Newtons, none
+	for _, item := range list {
+		rated, _ := item.Rating()
+		if rated.Newtons > most && rated.Newtons >= least**oneLegN {
+			continue
+		}
+		if len(out.IDs) == 0 {
+			out.At = at(item.Base().Pointer)
+		}
+		out.IDs = append(out.IDs, item.Base().ID)
+	}
+	return out
 }
 
 func items(uses []plan.Use) []gear.Item {

@@ -82,6 +82,7 @@ func Facts(p *plan.Plan, c Conditions) (*facts.Facts, []hang.Trouble) {
 	w.margins()
 	w.bridles()
 	w.fits()
+	w.bearings() // after all parts
 	w.gathers()
 	w.hookUses()
 	w.beams()
@@ -140,9 +141,10 @@ func (w *work) lift() {
 		Profile:       w.cond.Profile,
 		Stage:         w.cond.Stage,
 		Legs:          len(w.hung.Legs),
-		RopesUnlike:   w.ropesUnlike(),
 		Labels:        w.plan.Lift.Labels,
 		LegsThatCount: w.legsThatCount(),
+		NotLookedOver: w.notLookedOver(),
+		LegsUnlike:    w.legsUnlike(),
 	}
 	if w.day != nil {
 		l.Date = ptr(w.day.Format(time.DateOnly))

@@ -21,6 +21,10 @@ func fitConcernsNot(r facts.View, field string) bool {
 		return !eye
 	case "fits.room_m", "fits.needs_m", "fits.filled_ratio":
 		return eye
+	case "bearings.eye_length_m", "bearings.eye_length_over_body_times":
+		return in(r, "eye_matters", false)
+	case "gathers.pattern":
+		return !in(r, "what", "bow", "pin", "shackle")
 	case "gathers.on_pin":
 		return kind == "hook" || kind == "link"
 	case "hook_uses.points":

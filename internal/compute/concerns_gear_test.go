@@ -26,6 +26,10 @@ func gearConcernsNot(r facts.View, field string) bool {
 		return !in(r, "rated_against", "rope_like_it")
 	case "gear.rated_over_strongest_ratio":
 		return !in(r, "rated_against", "strongest_rope")
+	case "gear.section", "gear.rated_over_section_ratio":
+		return in(r, "section_held", false)
+	case "gear.breaking_over_strongest_ratio":
+		return in(r, "breaking_load_given", false)
 	case "gear.choker_over_vertical_ratio":
 		return !shownOnTag(r, "choker_rated_load")
 	case "gear.basket_over_vertical_ratio":
@@ -33,12 +37,14 @@ func gearConcernsNot(r facts.View, field string) bool {
 	case "ropes.component_diameter_m":
 		return in(r, "body", "single_part")
 	case "ropes.body_over_components_agrees":
-		return !in(r, "body", "multi_part")
+		return in(r, "body", "single_part")
+	case "grommets.body_over_components_agrees", "grommets.component_diameter_m":
+		return !in(r, "laid", "cable_laid")
 	case "bridles.legs_on_tag":
 		return in(r, "legs_on_tag_given", false)
-	case "bridles.intermediate_over_leg_ratio", "bridles.weakest_intermediate_link":
+	case "bridles.intermediate_over_leg_ratio":
 		return in(r, "intermediate_links", 0)
-	case "bridles.lower_fitting_over_leg_ratio", "bridles.weakest_lower_fitting":
+	case "bridles.lower_fitting_over_leg_ratio":
 		return in(r, "lower_fittings", 0)
 	case "bridles.length_spread_d":
 		return in(r, "legs", 1)

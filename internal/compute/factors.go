@@ -1,6 +1,9 @@
 package compute
 
 import (
+	"fmt"
+	"strings"
+
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 )
@@ -56,11 +59,30 @@ func (w *work) inHitch(p *facts.Part, f facts.Factor) {
 func (w *work) unratedAsUsed(p *facts.Part) { p.RatedLoadN, p.HitchRatio = nil, nil }
 
 // keepFactors lists what made the rated load of a part, where that is known.
-func (w *work) keepFactors(p facts.Part) {
+func (w *work) keepFactors(p *facts.Part) {
 	if p.RatedLoadN != nil {
+		p.Takes = takes(w.pending)
 		w.out.Document.Factors = append(w.out.Document.Factors, w.pending...)
 	}
 	w.pending = nil
+}
+
+// takes words factors, as in heat, 450 C or 842 F, leaves 70 %.
+func takes(list []facts.Factor) string {
+	names := map[string]string{
+		byChokeAngle: "the angle of the choke", byBend: "the bend", byEndBend: "the bend where it bears", byEdge: "the edge",
+		byParts: "the number of parts", byShacklePull: "the pull aside", byEyeboltAngle: "the angle from its axis",
+		byTagAngle: "a leg flatter than the tag's angle", byTemperature: "heat",
+	}
+	var said []string
+	for _, f := range list {
+		name := names[f.What]
+		if f.TemperatureC != nil {
+			name += fmt.Sprintf(", %.4g C or %.4g F,", *f.TemperatureC, *f.TemperatureC*9/5+32)
+		}
+		said = append(said, fmt.Sprintf("%s leaves %.3g %%", name, f.Ratio*100))
+	}
+	return strings.Join(said, ", and ")
 }
 
 func chokeAngleFactor(ratio, angleDeg float64) facts.Factor {

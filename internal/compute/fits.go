@@ -166,12 +166,15 @@ func (w *work) joined(where string, item gear.Item, below, above surface) {
 	if _, byTag := item.(*gear.TagRatedSling); byTag && above.kind == onPoint {
 		return // a sling straight on a plate: what is to be said of it is said of the leg
 	}
+	both := closedInClosed(above, below)
 	if above.kind != onLoop && above.kind != onChain {
 		f := opening(where, item, "in", intoOpening(above), below.name, above.opening())
+		f.BothClosed, both = both, false
 		w.fill(f, below.at, below.thick, above.room)
 	}
 	if below.kind != onFitting && below.kind != onLoop && below.kind != onChain {
 		f := opening(where, item, "round", intoOpening(below), above.name, below.opening())
+		f.BothClosed = both // told once
 		w.fill(f, below.at, above.thick, roomAbove(item, below, above.thick.m))
 	}
 }

@@ -40,6 +40,7 @@ func eyeFit(where string, s *gear.WireRopeSling, end, what string, e gear.Eye, o
 func (w *work) over(where string, s *gear.WireRopeSling, end string, e gear.Eye, over surface) {
 	f := eyeFit(where, s, end, "eye_over_"+over.kind, e, over)
 	f.Thimble, f.ThimbleSizeGiven = e.Thimble, e.ThimbleSize != nil
+	f.BothClosed = over.eye
 	field := "eyes." + end + "."
 	if f.Thimble {
 		w.wait(f.Key, []facts.Input{input(e.Pointer, field+"width", "the inside width of the thimble in "+f.Inner)}, absent(f, "eye_width_m")...)

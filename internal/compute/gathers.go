@@ -1,7 +1,9 @@
 package compute
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 
 	"gonum.org/v1/gonum/spatial/r3"
 
@@ -18,6 +20,7 @@ type bearing struct {
 	width  measure
 	legs   []int // among all; none for a parked leg
 	link   int   // index among the support's links, -1 for a leg
+	idle   bool  // an intermediate link of which every leg is parked
 	second bool  // the other end of a basket
 }
 
@@ -48,7 +51,7 @@ func (w *work) gathersOf(support int, s plan.Support) {
 		}
 	}
 	for _, u := range idleLinks(s) {
-		onTop = append(onTop, bearing{width: surfaceOf(u.Item, gear.UpperEnd, false).thick, link: -1})
+		onTop = append(onTop, bearing{width: surfaceOf(u.Item, gear.UpperEnd, false).thick, link: -1, idle: true})
 	}
 	for i, l := range s.Links {
 		link := surfaceOf(l.Item, gear.UpperEnd, false)
@@ -143,6 +146,8 @@ func (w *work) gather(key, id string, on surface, list []bearing) {
 			g.Links++
 		}
 	}
+	g.Bearers = bearers(list)
+	w.pattern(&g, on)
 	switch on.kind {
 	case onBow, onPin:
 		g.OnPin = ptr(on.kind == onPin)
@@ -155,6 +160,42 @@ func (w *work) gather(key, id string, on surface, list []bearing) {
 	g.IncludedAngleDeg = w.spread(list)
 	w.unposed(key, absent(g, "included_angle_deg")...)
 	w.out.Document.Gathers = append(w.out.Document.Gathers, g)
+}
+
+// bearers words what lies side by side: each end of a basket counts as one.
+func bearers(list []bearing) string {
+	links := 0
+	for _, b := range list {
+		if b.link >= 0 || b.idle {
+			links++
+		}
+	}
+	var parts []string
+	for _, of := range []struct {
+		n    int
+		word string
+	}{{len(list) - links, "leg"}, {links, "intermediate link"}} {
+		switch {
+		case of.n == 1:
+			parts = append(parts, "1 "+of.word)
+		case of.n > 1:
+			parts = append(parts, fmt.Sprintf("%d %ss", of.n, of.word))
+		}
+	}
+	return strings.Join(parts, " and ")
+}
+
+// pattern sets that of the shackle that legs come together in.
+func (w *work) pattern(g *facts.Gather, on surface) {
+	for _, item := range w.plan.Gear {
+		s, ok := item.(*gear.Shackle)
+		if !ok || s.Pointer != on.at {
+			continue
+		}
+		if g.Pattern = word(s.Pattern); g.Pattern == nil {
+			w.wait(g.Key, []facts.Input{input(s.Pointer, "pattern", "the pattern of "+s.ID+": bow or dee")}, "pattern")
+		}
+	}
 }
 
 // sideBySide adds up the widths of what bears on something.

@@ -2,6 +2,7 @@ package compute_test
 
 import (
 	"math"
+	"strconv"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -52,6 +53,23 @@ func TestShackleThatGathersOfUnknownEnds(t *testing.T) {
 		if got := labels(lacks(t, f, "gather/hook/KX", field)); got != "KX's pin: at its upper or lower end `pin` at #/gear/6" {
 			t.Errorf("%s waits for %q", field, got)
 		}
+	}
+}
+
+// TestPatternOfAShackleThatGathers: a bow, a dee, or one that is asked for; nothing else
+// has one.
+func TestPatternOfAShackleThatGathers(t *testing.T) {
+	v := withCollectors(rulesBase(t, "two_legs")).by("KU")
+	says(t, v.facts(t), "gather/hook/KU", "pattern", "bow")
+	at := ""
+	for i, g := range v["gear"].([]any) {
+		if item, ok := g.(map[string]any); ok && item["id"] == "KU" {
+			at = "gear/" + strconv.Itoa(i)
+		}
+	}
+	says(t, v.set(at+"/pattern", "dee").facts(t), "gather/hook/KU", "pattern", "dee")
+	if got := labels(lacks(t, v.drop(at+"/pattern").facts(t), "gather/hook/KU", "pattern")); got != "the pattern of KU: bow or dee `pattern` at #/"+at {
+		t.Errorf("waits for %q", got)
 	}
 }
 

@@ -40,7 +40,9 @@ func (w *work) gear() {
 		w.tag(&g, item)
 		w.holdAgainstRope(&g, item)
 		w.overVertical(&g, item)
-		g.LookedOver, g.FaultsSeen = seenOn(item)
+		w.holdAgainstSection(&g, item)
+		w.breakingLoad(&g, item)
+		g.LookedOver, g.FaultsSeen = base.LookedOver, base.FaultsSeen
 		if g.SeenOn.At = g.At; g.LookedOver {
 			g.SeenOn.At = at(base.Pointer + "/faults_seen")
 		}
@@ -121,19 +123,6 @@ func (w *work) setTo(g *facts.Gear, x *gear.InLine) {
 			w.wait(g.Key, []facts.Input{input(x.Pointer, of.field, x.ID+"'s "+of.label)}, "outside_range_m")
 		}
 	}
-}
-
-// seenOn is what the plan says is seen on a sling.
-func seenOn(item gear.Item) (lookedOver bool, faults []string) {
-	switch x := item.(type) {
-	case *gear.WireRopeSling:
-		return x.LookedOver, x.FaultsSeen
-	case *gear.Grommet:
-		return x.LookedOver, x.FaultsSeen
-	case *gear.TagRatedSling:
-		return x.LookedOver, x.FaultsSeen
-	}
-	return false, nil
 }
 
 func eyeKinds(s *gear.WireRopeSling) []string {

@@ -34,6 +34,10 @@ func (w *work) grommet(i, n int, g *gear.Grommet) {
 	if g == lastOf(leg.Leg) {
 		f.Hitch = hitchOf(leg.End.Kind)
 	}
+	if f.Laid == "cable_laid" {
+		f.ComponentM = w.take(f.Key, g.Pointer, given(g.Component, g.Pointer, "component_diameter", g.ID+"'s component diameter", ""), "component_diameter_m")
+		f.BodyAgrees = w.cableAgrees(f.Key, g.Pointer, g.ID, g.Diameter, g.Component)
+	}
 	length := given(g.Circumference, g.Pointer, "circumference", g.ID+"'s circumference", "")
 	if g.Circumference == nil && leg.OpenM != nil { // open, so that what it needs is known
 		length = measure{m: ptr(2 * *leg.OpenM), at: g.Pointer}

@@ -48,3 +48,40 @@ func TestOpenGrommetsHaveTheLengthTheyNeed(t *testing.T) {
 	f, _ := rulesBase(t, "grommets").set("rigging/0/height_above_datum", "4 m").drop("gear/0/circumference", "gear/1/circumference").compute(t)
 	near(t, "circumference", figure(t, f, "grommet/G1", "circumference_d"), 2*(math.Hypot(1, 3)-0.095)/0.02, 1e-6)
 }
+
+// TestCableLaidBodies are three ropes thick (geometry): 30 mm of rope of 10 mm, 40 mm
+// of rope of 13 mm; not of 15 mm and of 20 mm.
+func TestCableLaidBodies(t *testing.T) {
+	for _, c := range []struct{ key, sling, from, to string }{
+		{"rope/S1", ofCable, "component_diameter: 10 mm", "component_diameter: 15 mm"},
+		{"grommet/S1", asGrommet, "component_diameter: 13 mm", "component_diameter: 20 mm"},
+	} {
+		f, _ := rulesBase(t, "two_legs").withSlings(t, c.sling).compute(t)
+		says(t, f, c.key, "body_over_components_agrees", "yes")
+		f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, c.sling, c.from, c.to)).compute(t)
+		says(t, f, c.key, "body_over_components_agrees", "no")
+		f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, c.sling, c.from+", ", "")).compute(t)
+		if got := labels(lacks(t, f, c.key, "body_over_components_agrees")); got != "S1's component diameter `component_diameter` at #/gear/0" {
+			t.Errorf("waits for %q", got)
+		}
+	}
+}
+
+// TestBreakingLoadsOfGrommets over two parts of the strongest rope of 40 mm, K of 0.359
+// at 2160 N/mm2 (EN 12385-4, practice). One that is ten times what it is no longer
+// vouches for the tag.
+func TestBreakingLoadsOfGrommets(t *testing.T) {
+	strongest := 2 * 0.359 * 2160 * 40 * 40
+	f, _ := rulesBase(t, "two_legs").withSlings(t, asGrommet).compute(t)
+	near(t, "as given", figure(t, f, "gear/S1", "breaking_over_strongest_ratio"), 400e3/strongest, 1e-6)
+	says(t, f, "gear/S1", "rated_against", "rope_like_it")
+	says(t, f, "gear/K1", "breaking_load_given", false)
+	f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, asGrommet, "400 kN", "4000 kN")).compute(t)
+	near(t, "ten times that", figure(t, f, "gear/S1", "breaking_over_strongest_ratio"), 4000e3/strongest, 1e-6)
+	says(t, f, "gear/S1", "rated_against", "strongest_rope")
+	near(t, "its tag", figure(t, f, "gear/S1", "rated_over_strongest_ratio"), 8000*gravity/(strongest/5), 1e-6)
+	f, _ = rulesBase(t, "two_legs").withSlings(t, changed(t, asGrommet, ", breaking_load_is_for_parts: 2", "", "diameter: 40 mm, component", "component")).compute(t)
+	if got := labels(lacks(t, f, "gear/S1", "breaking_over_strongest_ratio")); got != "whether S1's breaking load is for one of its parts or for both `breaking_load_is_for_parts` at #/gear/0; S1's diameter `diameter` at #/gear/0" {
+		t.Errorf("waits for %q", got)
+	}
+}

@@ -37,8 +37,13 @@ func (w *work) hitch(i int, leg hang.Leg) {
 	w.goesRound(leg, &f)
 	bend := w.bentRound(leg)
 	f.BodyWidthM = w.take(f.Key, leg.End.Pointer, bend.width, "body_width_m")
-	over := w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio")
-	f.BodyOverRopeRatio = ratio(over, w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio"))
+	f.BentOverM = w.take(f.Key, leg.End.Pointer, bend.bend, "body_over_rope_ratio", "bent_over_m")
+	f.SizeM = w.take(f.Key, leg.End.Pointer, sizeOf(sling), "body_over_rope_ratio", "sling_size_m")
+	f.BodyOverRopeRatio = ratio(f.BentOverM, f.SizeM)
+	if f.On == "body_with_corners" {
+		radius := bend.bend.times(0.5)
+		f.EdgeRadiusM = w.take(f.Key, leg.End.Pointer, radius, "edge_radius_m")
+	}
 	w.sharp(sling, leg, &f)
 	switch leg.End.Kind {
 	case plan.Choke:
@@ -156,6 +161,10 @@ func (w *work) bentRound(leg hang.Leg) bent {
 	height := given(b.Height, b.Pointer, "height", b.ID+"'s height", "the height of "+b.ID)
 	if width.m != nil && (height.m == nil || *height.m < *width.m) {
 		width = height // the least of the two, which is not known of one alone
+	}
+	if r.Softened && (r.SoftenedRadius != nil || b.EdgeRadius == nil) {
+		over := given(r.SoftenedRadius, r.Pointer, "softened_radius", "the radius over what softens the edges of "+b.ID, "what softens the edges of "+b.ID)
+		return bent{width, over.times(2)}
 	}
 	edge := given(b.EdgeRadius, b.Pointer, "edge_radius", "the radius of "+b.ID+"'s edges", "the edges of "+b.ID)
 	return bent{width, edge.times(2)}

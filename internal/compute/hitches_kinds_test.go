@@ -47,10 +47,9 @@ func TestEdgesThatAreSharp(t *testing.T) {
 
 // TestLegsUnlikeOfOneSupport: a tail of other rope is no unlike leg of the head.
 func TestLegsUnlikeOfOneSupport(t *testing.T) {
-	unlike := func(v tree) any {
+	unlike := func(v tree) string {
 		f, _ := v.compute(t)
-		got, _ := find(t, f, "lift").Field("ropes_unlike")
-		return got
+		return f.Document.Lifts[0].LegsUnlike.How
 	}
 	tail := parse(t, changed(t, turnedUp))
 	for i, g := range tail["gear"].([]any) {
@@ -58,15 +57,22 @@ func TestLegsUnlikeOfOneSupport(t *testing.T) {
 			tail.set("gear/"+string(rune('0'+i))+"/diameter", "30 mm")
 		}
 	}
-	if unlike(tail) != false {
-		t.Error("the tail is held against the head")
+	if got := unlike(tail); got != "" {
+		t.Errorf("the tail is held against the head: %s", got)
 	}
-	if unlike(rulesBase(t, "two_legs").set("gear/1/diameter", "16 mm")) != true {
-		t.Error("two diameters on one hook are alike")
+	if got := unlike(rulesBase(t, "two_legs").set("gear/1/diameter", "16 mm")); got != "S1 and S2 are unlike in diameter" {
+		t.Errorf("two diameters on one hook: %q", got)
+	}
+	if got := unlike(rulesBase(t, "two_legs").set("gear/1/core", "fiber")); got != "S1 and S2 are unlike in core, iwrc and fiber" {
+		t.Errorf("two cores on one hook: %q", got)
 	}
 	chain := map[string]any(parse(t, "{id: S2, kind: chain_sling, length: 2.5 m, size: 10 mm}"))
-	if unlike(rulesBase(t, "two_legs").set("gear/1", chain)) != true {
-		t.Error("rope and chain on one hook are alike")
+	if got := unlike(rulesBase(t, "two_legs").set("gear/1", chain)); got != "S1 and S2 are unlike in kind, wire rope sling and chain sling" {
+		t.Errorf("rope and chain on one hook: %q", got)
+	}
+	f, _ := rulesBase(t, "two_legs").set("gear/1/diameter", "16 mm").compute(t)
+	if got := f.Document.Lifts[0].LegsUnlike.At; got != "#/gear/1" {
+		t.Errorf("found at %s", got)
 	}
 }
 
@@ -85,6 +91,19 @@ func TestDesignOfABeam(t *testing.T) {
 	}
 	near(t, "proof test", figure(t, f, "beam/SB", "proof_test_ratio"), 1.25, 1e-9)
 	near(t, "span over rated", figure(t, f, "beam/SB", "span_over_rated_ratio"), 0.8, 1e-9)
+}
+
+// TestDayOfAProofTest: one on the day of the lift has been made.
+func TestDayOfAProofTest(t *testing.T) {
+	for date, after := range map[string]bool{"2026-12-03": false, "2026-12-04": false, "2026-12-05": true} {
+		f, _ := rulesBase(t, "spreader").set("gear/0/proof_test/date", date).compute(t)
+		says(t, f, "beam/SB1", "proof_test_date", date)
+		says(t, f, "beam/SB1", "proof_test_after_lift", after)
+	}
+	f, _ := rulesBase(t, "spreader").drop("lift/date").compute(t)
+	if got := labels(lacks(t, f, "beam/SB1", "proof_test_after_lift")); got != "the day of the lift `date` at #/lift" {
+		t.Errorf("waits for %q", got)
+	}
 }
 
 // TestWhatTagsAndChainsTell: the grade of a chain, and for which hitches a tag has a

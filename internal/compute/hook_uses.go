@@ -83,16 +83,28 @@ func (w *work) hangsInHook(support int, s plan.Support) (names []string, things 
 			if i > 0 {
 				name = "the other end of leg " + leg.ID
 			}
-			names, things = append(names, name), append(things, b.width)
+			names, things = append(names, name), append(things, edgewise(item, b.width))
 		}
 	}
 	for i, leg := range w.hung.Legs {
 		if leg.Support != support && leg.End.UpTo != nil && *leg.End.UpTo == support {
-			names, things = append(names, "the other end of leg "+leg.ID), append(things, secondBearing(leg.Leg, i).width)
+			names, things = append(names, "the other end of leg "+leg.ID), append(things, edgewise(lastPart(leg.Leg), secondBearing(leg.Leg, i).width))
 		}
 	}
 	return names, things
 }
+
+// edgewise is how thick something is as it passes a throat: webbing and round slings
+// are turned on edge. What they take side by side in a bowl is their width.
+func edgewise(item gear.Item, width measure) measure {
+	s, ok := item.(*gear.TagRatedSling)
+	if !ok || s.Kind != gear.WebSlingKind && s.Kind != gear.RoundSlingKind {
+		return width
+	}
+	return sizeOf(s)
+}
+
+func lastPart(leg plan.Leg) gear.Item { return leg.Down[len(leg.Down)-1].Item }
 
 // widest is the thickest of some things and its name; nil, with the name of the
 // first that is not known, unless all are known.

@@ -1,6 +1,7 @@
 package compute
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -98,62 +99,66 @@ func (w *work) tagAngle(leg plan.Leg, f *facts.Leg) {
 	f.TagNamesAngle, f.TagAngleDeg = true, number(b.Tag.AngleFromHorizontal)
 }
 
-// ropesUnlike compares the slings of the legs of each support, as far as the plan
-// describes them: those of a tail are not held against those of the head.
-func (w *work) ropesUnlike() bool {
+// legsUnlike finds the first two slings of the legs of one support that are unlike in
+// what makes them stretch, as far as the plan describes them: those of a tail are not
+// held against those of the head. Nothing is found where all are alike.
+func (w *work) legsUnlike() facts.Unlike {
 	for i := range w.plan.Supports {
-		var first gear.Rope
+		first := map[string]trait{}
 		for _, leg := range w.legsOfSupport(i) {
-			for _, s := range hang.SlingsOf(w.hung.Legs[leg].Leg) {
-				if first.Diameter != nil && s.Diameter != nil && *first.Diameter != *s.Diameter ||
-					unlike(first.Class, s.Class) || unlike(string(first.Core), string(s.Core)) {
-					return true
+			for _, t := range traitsOf(w.hung.Legs[leg].Leg) {
+				before, known := first[t.name]
+				switch {
+				case !known:
+					first[t.name] = t
+				case before.value != t.value:
+					return w.unlikeIn(before, t)
 				}
-				first = known(first, s.Rope)
 			}
 		}
-		if w.kindsUnlike(i) {
-			return true
-		}
 	}
-	return false
+	return facts.Unlike{At: "#/lift"}
 }
 
-// kindsUnlike reports whether the legs of a support end in slings of unlike kinds
-// or materials, which stretch unlike.
-func (w *work) kindsUnlike(support int) bool {
-	kind, material := "", ""
-	for _, leg := range w.legsOfSupport(support) {
-		item := lastOf(w.hung.Legs[leg].Leg)
-		if item == nil {
-			continue
-		}
-		if unlike(kind, string(item.Base().Kind)) {
-			return true
-		}
-		kind = string(item.Base().Kind)
-		if s, ok := item.(*gear.TagRatedSling); ok && s.Material != "" {
-			if unlike(material, s.Material) {
-				return true
-			}
-			material = s.Material
-		}
+func (w *work) unlikeIn(a, b trait) facts.Unlike {
+	how := a.name
+	if a.words != "" {
+		how += ", " + a.words + " and " + b.words
 	}
-	return false
+	w.out.Related["lift"] = append(w.out.Related["lift"], facts.Related{
+		At: at(a.sling.Base().Pointer), Caption: a.sling.Base().ID, Field: "legs_unlike"})
+	return facts.Unlike{At: at(b.sling.Base().Pointer), How: fmt.Sprintf("%s and %s are unlike in %s", a.sling.Base().ID, b.sling.Base().ID, how)}
 }
 
-func unlike(a, b string) bool { return a != "" && b != "" && a != b }
+// trait is something that makes a sling stretch as it does.
+type trait struct {
+	name  string
+	value any
+	words string // empty for what is measured
+	sling gear.Item
+}
 
-// known fills what is not known of a rope from another.
-func known(a, b gear.Rope) gear.Rope {
-	if a.Diameter == nil {
-		a.Diameter = b.Diameter
+// traitsOf lists what the plan says of the slings of a leg: of the last one its kind
+// and material, of each of wire rope its diameter, class and core.
+func traitsOf(leg plan.Leg) []trait {
+	var list []trait
+	word := func(name, value string, sling gear.Item) {
+		if value != "" {
+			list = append(list, trait{name, value, words(value), sling})
+		}
 	}
-	if a.Class == "" {
-		a.Class = b.Class
+	if last := lastOf(leg); last != nil {
+		word("kind", string(last.Base().Kind), last)
+		if s, ok := last.(*gear.TagRatedSling); ok {
+			word("material", s.Material, s)
+		}
 	}
-	if a.Core == "" {
-		a.Core = b.Core
+	for _, s := range hang.SlingsOf(leg) {
+		if s.Diameter != nil {
+			list = append(list, trait{"diameter", *s.Diameter, "", s})
+		}
+		word("class", s.Class, s)
+		word("core", string(s.Core), s)
 	}
-	return a
+	return list
 }

@@ -327,6 +327,6 @@ func (w *work) addPart(p facts.Part) {
 		w.out.Gaps.CopyTo(p.Key, "load_n", p.Key, "used_ratio")
 	}
 	w.relate(p.Key, "/load/mass", "the mass")
-	w.keepFactors(p)
+	w.keepFactors(&p)
 	w.out.Document.Parts = append(w.out.Document.Parts, p)
 }

@@ -140,15 +140,16 @@ func (w *work) notRated(p *facts.Part, why string) {
 
 // bentTooSharply says why nothing is known of a sling that is bent round less than
 // itself, or over an edge that is sharp for it, which is found at the hitch; not so
-// over corners that are softened, of which the plan gives the bare edge.
+// over corners that are softened, of which the plan may give the bare edge alone.
 func (w *work) bentTooSharply(i int, p *facts.Part, how, why string, told bool) {
 	r := w.hung.Legs[i].End.Round
 	softened := r != nil && !r.Body.Round && r.Softened
+	bare := softened && r.SoftenedRadius == nil
 	reason := facts.Reason{Text: p.ID + " " + how + " " + why}
 	switch {
-	case softened:
-		reason.Text += "; give the radius over what softens the edges of " + r.Body.ID + " as its edge_radius"
-	case told:
+	case bare:
+		reason.Text += "; give the radius over what softens the edges of " + r.Body.ID + " as `softened_radius` beside `softened`"
+	case told && !softened:
 		reason.ToldOf = w.hung.Legs[i].ID
 	}
 	w.unratedAsUsed(p)

@@ -34,7 +34,8 @@ func TestHitchNotRated(t *testing.T) {
 		{"illegible", []string{tag, "condition: illegible"}, "illegible", true},
 		{"thinner than its rope", []string{"diameter: 600 mm", "diameter: 15 mm"}, "W1 in its basket is bent round 0.75 of its rope's diameter", true},
 		{"bare edges", box, "W1 in its basket is bent round 0.50 of its rope's diameter", true},
-		{"softened edges", append([]string{"body: pipe", "softened: true, body: pipe"}, box...), "as its edge_radius", false},
+		{"softened edges", append([]string{"body: pipe", "softened: true, body: pipe"}, box...), "as `softened_radius` beside `softened`", false},
+		{"softened too little", append([]string{"body: pipe", "softened: true, softened_radius: 8 mm, body: pipe"}, box...), "W1 in its basket is bent round 0.80 of its rope's diameter", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f, _ := computeText(t, changed(t, inBaskets, c.pairs...))
@@ -83,6 +84,21 @@ func TestBasketThroughAPoint(t *testing.T) {
 	near(t, "bend", figure(t, f, "hitch/hook/1", "body_over_rope_ratio"), 20.0/14, 1e-6)
 	without, _ := v.drop("load/attachments/0/thickness").compute(t)
 	if got := labels(lacks(t, without, "hitch/hook/1", "body_over_rope_ratio")); !strings.Contains(got, "the thickness of attachment A") {
+		t.Errorf("waits for %q", got)
+	}
+}
+
+// TestRadiusOverSofteners is that of the sling that lies on them: another on the same
+// body bends over its bare edges. Webbing 8 mm thick needs 24 mm (AS 1353.2).
+func TestRadiusOverSofteners(t *testing.T) {
+	box := []string{"kind: round, axis: along", "kind: box, axis: along", "diameter: 600 mm", "width: 600 mm, height: 600 mm, edge_radius: 5 mm"}
+	soft := changed(t, inBaskets, append([]string{"body: pipe", "softened: true, softened_radius: 24 mm, body: pipe"}, box...)...)
+	f, _ := parse(t, soft).drop("rigging/0/legs/1/end/round/softened", "rigging/0/legs/1/end/round/softened_radius").withSlings(t, ofWeb).compute(t)
+	near(t, "softened", figure(t, f, "hitch/hook/1", "body_over_rope_ratio"), 6, 1e-9)
+	near(t, "as rated in a basket", figure(t, f, "part/hook/1/W1", "rated_load_n"), 2000*gravity, 1e-6)
+	near(t, "bare", figure(t, f, "hitch/hook/2", "body_over_rope_ratio"), 10.0/8, 1e-9)
+	f, _ = parse(t, changed(t, soft, ", edge_radius: 5 mm", "", "softened_radius: 24 mm, ", "")).withSlings(t, ofWeb).compute(t)
+	if got := labels(lacks(t, f, "hitch/hook/1", "body_over_rope_ratio")); got != "the radius over what softens the edges of pipe `softened_radius` at #/rigging/0/legs/0/end/round" {
 		t.Errorf("waits for %q", got)
 	}
 }

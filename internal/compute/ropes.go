@@ -7,6 +7,7 @@ import (
 	"liftlint/internal/capacity"
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/quantity"
 )
 
 // ropes describes the rope of each sling in use, those of parked legs too.
@@ -65,6 +66,8 @@ func (w *work) body(r *facts.Rope, s *gear.WireRopeSling) {
 	}
 	if s.Body == gear.MultiPart {
 		w.bodyAgrees(r, s, needs)
+	} else {
+		r.BodyAgrees = w.cableAgrees(r.Key, s.Pointer, s.ID, s.Diameter, s.Component)
 	}
 }
 
@@ -90,6 +93,26 @@ func (w *work) bodyAgrees(r *facts.Rope, s *gear.WireRopeSling, needs []facts.In
 	default:
 		r.BodyAgrees = ptr("no")
 	}
+}
+
+// cableAgrees tells whether body and rope of what is cable-laid can both be right;
+// nil, with what that waits for noted, where one is not given.
+func (w *work) cableAgrees(key, pointer, id string, body, component *quantity.Length) *string {
+	var needs []facts.Input
+	if body == nil {
+		needs = append(needs, input(pointer, "diameter", id+"'s diameter"))
+	}
+	if component == nil {
+		needs = append(needs, input(pointer, "component_diameter", id+"'s component diameter"))
+	}
+	if len(needs) > 0 {
+		w.wait(key, needs, "body_over_components_agrees")
+		return nil
+	}
+	if agrees, _ := capacity.CableLaidBodyAgrees(float64(*body), float64(*component)); !agrees {
+		return ptr("no")
+	}
+	return ptr("yes")
 }
 
 func componentNeed(s *gear.WireRopeSling) facts.Input {

@@ -14,6 +14,7 @@ type surface struct {
 	point *plan.Attachment // of a beam
 	thick measure          // of what an eye goes round
 	room  measure          // clear width inside it
+	eye   bool             // whether it is the closed eye of a part in line
 }
 
 // The kinds of surface.
@@ -142,6 +143,7 @@ func inLineEnd(x *gear.InLine, end gear.End) surface {
 		thick: given(x.EyeSection, at, "eye_section", "the section of "+x.ID+"'s eyes", name),
 		room:  given(of.Inside, at, string(end)+"_opening", "the clear width of "+name, name),
 	}
+	s.eye = x.EyeSection != nil && of.PinDiameter == nil
 	if of.PinDiameter != nil {
 		s.kind, s.thick = onPin, given(of.PinDiameter, at, string(end)+"_pin_diameter", "", "the pin of "+name)
 	}
@@ -162,6 +164,16 @@ func slingEnd(x *gear.TagRatedSling) surface {
 	}
 	return surface{kind: onLoop, name: x.ID, at: at, thick: given(x.Width, at, "width", x.ID+"'s width", "the width of "+x.ID)}
 }
+
+// closed reports whether an end is a ring that nothing opens.
+func (s surface) closed() bool {
+	return s.kind == onLink || s.kind == onLoop || s.kind == onFitting
+}
+
+// closedInClosed reports whether two ends can't be put into one another: both are
+// closed, and one is the eye of a part in line. Links and the eyes of hooks are made
+// into their slings by whoever makes those.
+func closedInClosed(a, b surface) bool { return (a.eye || b.eye) && a.closed() && b.closed() }
 
 // opening names the clear width of a surface.
 func (s surface) opening() string {

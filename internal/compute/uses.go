@@ -3,6 +3,7 @@ package compute
 import (
 	"slices"
 
+	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
 )
@@ -57,6 +58,24 @@ func (w *work) timesUsed() map[string]int {
 		}
 	}
 	return count
+}
+
+// notLookedOver is the gear in use of which the plan does not say what is seen on it,
+// nothing included, in the order in which it is used. Of a bridle it says so of its
+// parts.
+func (w *work) notLookedOver() facts.OfGear {
+	list := facts.OfGear{At: "#/lift"}
+	for _, u := range w.uses() {
+		base := u.Item.Base()
+		if base.LookedOver || base.Kind == gear.BridleKind || slices.Contains(list.IDs, base.ID) {
+			continue
+		}
+		if len(list.IDs) == 0 {
+			list.At = at(base.Pointer)
+		}
+		list.IDs = append(list.IDs, base.ID)
+	}
+	return list
 }
 
 // supportOf is the support that a bridle is used at; false where it is not used.

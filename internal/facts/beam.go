@@ -18,6 +18,8 @@ type Beam struct {
 	CategoryGiven      bool     `json:"category_given" doc:"Whether the plan gives the category of its design, as marked."`
 	ProofTestGiven     bool     `json:"proof_test_given" doc:"Whether the plan tells of a proof test."`
 	ProofTestDated     bool     `json:"proof_test_dated" doc:"Whether it gives the day of that."`
+	ProofTestDate      *string  `json:"proof_test_date,omitempty" doc:"That day, year-month-day. Concerns one with the day of a proof test."`
+	ProofTestAfter     *bool    `json:"proof_test_after_lift,omitempty" doc:"Whether that day comes after the day the plan is judged for. Concerns one with the day of a proof test."`
 	ProofTestRatio     *float64 `json:"proof_test_ratio,omitempty" doc:"Load of the proof test over its rated load. Concerns one with a proof test."`
 	SpanM              *float64 `json:"span_m,omitempty" doc:"Distance, seen from above, of its two points that lie the furthest apart."`
 	SpanGiven          bool     `json:"span_rated_for_given" doc:"Whether the plan says for which span its rated load holds."`

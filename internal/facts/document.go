@@ -23,6 +23,7 @@ type Document struct {
 	Parts       []Part       `json:"parts" doc:"Each piece in the way of the force: what it sees and what it may carry."`
 	Factors     []Factor     `json:"factors" doc:"Each thing that makes what a part may carry differ from what is marked on it, of parts whose rated load as used is known."`
 	Fits        []Fit        `json:"fits" doc:"Each place where one part goes over or into another."`
+	Bearings    []Bearing    `json:"bearings" doc:"Each end of a sling of webbing or of a round sling on the hook or fitting that it bears on."`
 	Gathers     []Gather     `json:"gathers" doc:"Each link, bow, pin or hook that two legs and more come together in."`
 	HookUses    []HookUse    `json:"hook_uses" doc:"Each hook, of the crane or of a sling, with what hangs in it."`
 	Beams       []Beam       `json:"beams" doc:"Each spreader beam, lifting beam and rocker plate that is used, and the forces in it."`
@@ -47,8 +48,22 @@ type Lift struct {
 	Date          *string  `json:"date,omitempty" doc:"The day the plan is judged for, year-month-day."`
 	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
 	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
-	RopesUnlike   bool     `json:"ropes_unlike" doc:"Whether the slings of the legs of one support differ in kind, material, diameter, class or core, as far as these are given."`
+	LegsUnlike    Unlike   `json:"legs_unlike" doc:"Two slings of the legs of one support that are unlike."`
+	NotLookedOver OfGear   `json:"not_looked_over" doc:"The gear in use of which the plan does not say what is seen on it."`
 	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load; 0 where it does not go by a number of legs."`
+}
+
+// OfGear are pieces of gear that have something in common.
+type OfGear struct {
+	At  string   `json:"at" doc:"Where the first of them stands in the plan; the head of the plan where there is none."`
+	IDs []string `json:"ids" doc:"Their numbers in the plan."`
+}
+
+// Unlike are two slings that are unlike in kind, material, diameter, class or core, as
+// far as these are given.
+type Unlike struct {
+	At  string `json:"at" doc:"Where the second of them stands in the plan; the head of the plan where all are alike."`
+	How string `json:"how" doc:"Which they are and in what they are unlike, in words; empty where all are alike."`
 }
 
 // Load is the body that hangs.

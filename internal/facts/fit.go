@@ -9,6 +9,7 @@ type Fit struct {
 	Inner string `json:"inner" doc:"The part that goes over or into the other, as in S1's upper eye."`
 	Outer string `json:"outer" doc:"The part that it goes over or into."`
 
+	BothClosed           bool     `json:"both_closed" doc:"Whether one of the two is the closed eye of a part in line and the other a closed eye, ring or loop too: neither goes into the other."`
 	Thimble              bool     `json:"thimble" doc:"Whether an eye has a thimble, which keeps its shape; false for what is no eye."`
 	RopeDiameterM        *float64 `json:"rope_diameter_m,omitempty" doc:"Diameter of the sling's rope. Concerns eyes over something."`
 	EyeLengthM           *float64 `json:"eye_length_m,omitempty" doc:"Inside length of the eye, bearing point to crotch. Concerns eyes over something."`
@@ -36,6 +37,8 @@ type Gather struct {
 	Legs  int    `json:"legs" doc:"Number of legs that hang from it."`
 	Links int    `json:"links" doc:"Number of intermediate links that bear on it for their legs."`
 
+	Bearers          string   `json:"bearers" doc:"What lies there side by side, parked legs among them, in words, as in 2 intermediate links."`
+	Pattern          *string  `json:"pattern,omitempty" enum:"bow,dee" doc:"Pattern of the shackle. Concerns shackles."`
 	OnPin            *bool    `json:"on_pin,omitempty" doc:"Whether the legs bear on the pin of a shackle. Concerns shackles."`
 	IncludedAngleDeg *float64 `json:"included_angle_deg,omitempty" doc:"The largest angle between two of the legs, or of the pulls of two links, as they hang."`
 	RoomM            *float64 `json:"room_m,omitempty" doc:"Clear width that they lie in side by side."`

@@ -27,6 +27,11 @@ type Gear struct {
 	RatedAgainst         string      `json:"rated_against" enum:"rope_like_it,strongest_rope,nothing" doc:"What the rated load of one leg on its own tag is held against: what a sling of such rope or chain is rated for by its strength, or a grommet by its breaking load; the same of the strongest rope of its diameter or chain of its size, where the plan gives no grade or no strength is known for such; nothing, where no tag of its own rates one leg, and of fabric and mesh."`
 	RatedRatio           *float64    `json:"rated_over_believable_ratio,omitempty" doc:"What its tag rates one leg for over what a sling of such rope is rated for; of a bridle, for its weakest leg. Concerns gear that is held against rope like it."`
 	RatedOverBestRatio   *float64    `json:"rated_over_strongest_ratio,omitempty" doc:"The same over the strongest rope. Concerns gear that is held against the strongest rope."`
+	SectionHeld          bool        `json:"section_held" doc:"Whether the plan gives what it is rated for and a section that has to bear that: the bow or the pin of a shackle, the section of a link, the eye or the bowl of a hook, an end of a part in line, width and thickness of webbing, a round sling or mesh. Not of a sling that is held against rope or chain."`
+	Section              *string     `json:"section,omitempty" doc:"The section that could be rated for the least, in words, as in its bow. Concerns gear with such a section."`
+	RatedOverSection     *float64    `json:"rated_over_section_ratio,omitempty" doc:"What it is rated for over the most that this section could be, taken stronger than any that is made and with the least of design factors. Concerns gear with such a section."`
+	BreakingLoadGiven    bool        `json:"breaking_load_given" doc:"Whether the plan gives a breaking load of it, which it can of grommets."`
+	BreakingRatio        *float64    `json:"breaking_over_strongest_ratio,omitempty" doc:"That breaking load over what as many parts of the strongest rope as thick as its body hold. Concerns grommets with a breaking load."`
 	ChokerRatio          *float64    `json:"choker_over_vertical_ratio,omitempty" doc:"What its own tag rates it for in a choke over what it rates one straight leg for. Concerns a sling whose tag can be read and shows both."`
 	BasketRatio          *float64    `json:"basket_over_vertical_ratio,omitempty" doc:"The same in a basket, both parts together."`
 	ChainGrade           string      `json:"chain_grade" enum:"43,70,80,100,120,not_given,none" doc:"Grade of a chain sling; none for what is no chain."`
@@ -38,8 +43,8 @@ type Gear struct {
 	OfChain              bool        `json:"of_chain" doc:"Whether it is a chain sling or a bridle whose legs are of chain."`
 	ChainHeld            string      `json:"chain_held" enum:"80,100,120,none" doc:"The highest grade of alloy chain that a link or a hook holds, as the grade of a chain sling; none for other gear and where it holds no such chain."`
 	SteelAgainstChain    string      `json:"steel_against_chain" enum:"as_good,weaker,not_given,no_chain" doc:"Whether the series that the plan names of a link or a hook is at least that of the chain it holds."`
-	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Only of slings it can."`
-	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded" doc:"What is seen on it that puts it out of service."`
+	LookedOver           bool        `json:"looked_over" doc:"Whether the plan says what is seen on it, nothing included. Of a bridle it says so of its parts."`
+	FaultsSeen           []string    `json:"faults_seen" enum:"knot,kink,crushed,birdcage,heat,repair,stretched,worn,bent_link,cracked,cut,abraded,burned,melted,chemical,stitching,sunlight,cover_cut,core_exposed,broken_weld,broken_wire,bent,corroded,opened,twisted,threads,wrong_pin,loose" doc:"What is seen on it that puts it out of service."`
 	SeenOn               SeenOn      `json:"seen_on" doc:"Where that is said."`
 	Tag                  Tag         `json:"tag" doc:"What its tag shows."`
 	Inspection           *Inspection `json:"inspection,omitempty" doc:"Its last periodic inspection, or that of its bridle where it is inspected with that. Absent where none is recorded."`

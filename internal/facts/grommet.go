@@ -9,6 +9,8 @@ type Grommet struct {
 	Doubled        bool     `json:"doubled" doc:"Whether it is laid double between its bearings."`
 	Hitch          string   `json:"hitch" enum:"straight,basket,choke" doc:"The hitch it is used in."`
 	DiameterM      *float64 `json:"diameter_m,omitempty" doc:"Diameter of the finished body."`
+	ComponentM     *float64 `json:"component_diameter_m,omitempty" doc:"Diameter of the rope that it is laid of. Concerns one that is cable-laid."`
+	BodyAgrees     *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no" doc:"Whether body and rope, as given, can both be right: six ropes round one are three ropes thick, to 15 %. Concerns one that is cable-laid."`
 	CircumferenceD *float64 `json:"circumference_d,omitempty" doc:"Its circumference in diameters of the body."`
 	SpliceGiven    bool     `json:"splice_given" doc:"Whether the plan says where its tuck or sleeve is."`
 	SpliceFromD    *float64 `json:"splice_from_bearing_d,omitempty" doc:"Distance of its tuck or sleeve from the middle of the nearest bearing, along the body, in its diameters. Concerns one of which the plan says where that is, other than in a choke."`

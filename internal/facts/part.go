@@ -17,5 +17,6 @@ type Part struct {
 	Hitch       string   `json:"hitch" enum:"straight,basket,choke,over_sheave" doc:"The hitch of the leg it works in; straight for what works in none, and for a sling above the one that makes the hitch."`
 	HitchRatio  *float64 `json:"hitch_ratio,omitempty" doc:"What its hitch leaves of its marked load, for one of the parts that carry: by the angle of the choke, by the bend, by the number of parts. Concerns slings that are doubled, in a basket or choked."`
 	RatedLoadN  *float64 `json:"rated_load_n,omitempty" doc:"What it, or each of its parts in a basket or doubled, may carry as used: as marked, less what angle, bend and hitch take."`
+	Takes       string   `json:"takes" doc:"What makes that differ from what is marked, and what of it each leaves, in words; empty where nothing does or it is not known."`
 	UsedRatio   *float64 `json:"used_ratio,omitempty" doc:"Force over rated load."`
 }

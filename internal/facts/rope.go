@@ -10,7 +10,7 @@ type Rope struct {
 	DiameterM         *float64 `json:"diameter_m,omitempty" doc:"Diameter of the rope."`
 	Body              string   `json:"body" enum:"single_part,multi_part,cable_laid" doc:"How its body is made: of one rope, of parts braided together, of ropes laid round one another."`
 	ComponentM        *float64 `json:"component_diameter_m,omitempty" doc:"Diameter of the rope that its parts are of. Concerns a body of several."`
-	BodyAgrees        *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no,lay_up_not_known" doc:"Whether body and component, as given, can both be right by the number of parts, to 15 %; lay_up_not_known for other numbers than 7 and 9. Concerns a multi-part body."`
+	BodyAgrees        *string  `json:"body_over_components_agrees,omitempty" enum:"yes,no,lay_up_not_known" doc:"Whether body and component, as given, can both be right by the number of parts, to 15 %; lay_up_not_known for other numbers of a multi-part body than 7 and 9; a cable-laid one is three ropes thick. Concerns a body of several ropes."`
 	Core              string   `json:"core" enum:"fiber,iwrc,not_given" doc:"Its core."`
 	MakeKnown         bool     `json:"make_known" doc:"Whether class and lay are given, or one of them settles that it is no sling rope."`
 	LangLay           bool     `json:"lang_lay" doc:"Whether the plan names it as of lang lay."`
@@ -43,12 +43,13 @@ type Bridle struct {
 
 	OneLegRatedN      *float64 `json:"one_leg_rated_n,omitempty" doc:"What its tag rates one leg for, along the leg."`
 	AssemblyRatedN    *float64 `json:"assembly_rated_n,omitempty" doc:"What its tag rates all its legs together for; where it rates one leg, at the angle for which such bridles are usually rated."`
+	Master            OfGear   `json:"master" doc:"Its master link."`
 	MasterRatio       *float64 `json:"master_over_assembly_ratio,omitempty" doc:"Rated load of its master link over that of the whole bridle."`
 	IntermediateLinks int      `json:"intermediate_links" doc:"Number of its intermediate links."`
 	IntermediateRatio *float64 `json:"intermediate_over_leg_ratio,omitempty" doc:"Rated load of its weakest intermediate link over that of one leg. Concerns bridles with intermediate links."`
-	WeakestLink       *string  `json:"weakest_intermediate_link,omitempty" doc:"The intermediate link that this is, the first of several. Concerns bridles with intermediate links."`
+	WeakLinks         OfGear   `json:"weak_intermediate_links" doc:"Its intermediate links that are rated for less than 1.6 times one leg, or where none is, those that are rated for the least; none where that is not known."`
 	LowerFittingRatio *float64 `json:"lower_fitting_over_leg_ratio,omitempty" doc:"Rated load of the weakest fitting at the lower end of a leg in use over that of one leg. Concerns bridles with such fittings."`
-	WeakestFitting    *string  `json:"weakest_lower_fitting,omitempty" doc:"The fitting that this is, the first of several. Concerns bridles with such fittings."`
+	WeakFittings      OfGear   `json:"weak_lower_fittings" doc:"The fittings at the lower ends of its legs in use that are rated for less than one leg, or where none is, those that are rated for the least; none where that is not known."`
 	LowerFittings     int      `json:"lower_fittings" doc:"Number of fittings at the lower ends of its legs in use."`
 	GroupedAs         *string  `json:"grouped_as,omitempty" enum:"adjacent,diagonal,does_not_matter" doc:"Whether the legs on one intermediate link go to points that lie next to each other round the load, seen from above; matters with four legs in use, two of them on one link."`
 	LengthSpreadD     *float64 `json:"length_spread_d,omitempty" doc:"Difference of its longest and shortest leg, in rope diameters. Concerns bridles of two legs and more."`

@@ -72,6 +72,8 @@ type Common struct {
 	Tag        *Tag
 	Inspection *Inspection
 	Labels     []string // label=value, in their order
+	FaultsSeen []string // what puts it out of service
+	LookedOver bool     // whether the plan says what is seen on it, nothing included
 }
 
 // Base returns the common part.

@@ -15,10 +15,8 @@ type Grommet struct {
 	BreakingParts *int
 	// SpliceAt is how far the tuck or sleeve is from the upper bearing, along one
 	// part as it hangs.
-	SpliceAt   *quantity.Length
-	Sleeve     string // its metal, or none; empty where the plan does not say
-	FaultsSeen []string
-	LookedOver bool
+	SpliceAt *quantity.Length
+	Sleeve   string // its metal, or none; empty where the plan does not say
 }
 
 // Bearing is half the circumference: its two parts hang between two bearings.

@@ -14,8 +14,6 @@ type WireRopeSling struct {
 	LengthTolerance *quantity.Length
 	Upper           Eye
 	Lower           Eye
-	FaultsSeen      []string // what puts it out of service
-	LookedOver      bool     // whether the plan says what is seen on it, nothing included
 }
 
 // Body is how the body of a wire rope sling is made.

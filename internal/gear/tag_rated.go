@@ -18,10 +18,9 @@ type TagRatedSling struct {
 	Width           *quantity.Length // across the bearing, of all but chain
 	Thickness       *quantity.Length // under load, of all but chain
 	EndLength       *quantity.Length // of each end of webbing or mesh that is none: an eye with its stitching, or a handle
+	EyeLength       *quantity.Length // inside length of each eye of webbing
 	Endless         bool             // of webbing that has no eyes
 	Coating         string           // of mesh
-	FaultsSeen      []string         // what puts it out of service
-	LookedOver      bool             // whether the plan says what is seen on it, nothing included
 }
 
 // Bearing is the sling's length.

@@ -40,7 +40,7 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 		Key:       o.Subject.Key,
 		Message:   rule.Message(o, p.text),
 		Place:     r.locate(rule.PlaceOf(o)),
-		Related:   r.related(concerning(rule, r.Facts.Related[o.Subject.Key])),
+		Related:   r.related(concerning(rule, o, r.Facts.Related[o.Subject.Key])),
 		Measured:  p.measured,
 		Limit:     p.limit,
 		Citations: rule.CitationsOf(o),
@@ -52,11 +52,13 @@ func (r *Result) broken(rule *policy.Rule, o policy.Outcome) finding.Finding {
 	return f
 }
 
-// concerning keeps the places that have to do with what the rule reads.
-func concerning(rule *policy.Rule, list []facts.Related) []facts.Related {
+// concerning keeps the places that have to do with what the rule measured, or with the
+// nested record that it points at.
+func concerning(rule *policy.Rule, o policy.Outcome, list []facts.Related) []facts.Related {
+	measured, _, _ := rule.MeasuredOf(o)
 	var out []facts.Related
 	for _, x := range list {
-		if x.Field == "" || strings.HasPrefix(rule.Measured, x.Field+".") {
+		if x.Field == "" || x.Field == measured || x.Field == rule.Place || strings.HasPrefix(measured, x.Field+".") {
 			out = append(out, x)
 		}
 	}

@@ -54,6 +54,17 @@ func (l *Linter) WithRegisters(r *Registers) *Linter {
 	return &other
 }
 
+// AtStage is the linter for plans that have come as far as a stage; the rules are
+// shared. Empty leaves the stage as it is.
+func (l *Linter) AtStage(stage string) *Linter {
+	if stage == "" {
+		return l
+	}
+	other := *l
+	other.options.Stage = stage
+	return &other
+}
+
 // Register is what the files hold together. The error is onfile.ErrNone where
 // none is named, and holds register.Problems where one is wrong.
 func (r *Registers) Register() (*register.Register, error) {

@@ -23,6 +23,8 @@ func decodeItem(f fields) gear.Item {
 		Tag:        decodeTag(f.of("tag")),
 		Inspection: decodeInspection(f.of("inspection")),
 		Labels:     f.labels("labels"),
+		FaultsSeen: f.texts("faults_seen"),
+		LookedOver: f.of("faults_seen").exists(),
 	}
 	return itemOfKind(f, common)
 }

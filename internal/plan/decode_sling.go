@@ -13,8 +13,6 @@ func decodeWireRopeSling(f fields, common gear.Common) gear.Item {
 		LengthTolerance: f.length("length_tolerance"),
 		Upper:           decodeEye(f, "upper"),
 		Lower:           decodeEye(f, "lower"),
-		FaultsSeen:      f.texts("faults_seen"),
-		LookedOver:      f.of("faults_seen").exists(),
 	}
 	if s.Body == "" {
 		s.Body = gear.SinglePart
@@ -60,8 +58,6 @@ func decodeGrommet(f fields, common gear.Common) gear.Item {
 		BreakingParts: f.count("breaking_load_is_for_parts"),
 		SpliceAt:      f.length("splice_at"),
 		Sleeve:        f.text("sleeve"),
-		FaultsSeen:    f.texts("faults_seen"),
-		LookedOver:    f.of("faults_seen").exists(),
 	}
 }
 
@@ -77,9 +73,8 @@ func decodeTagRatedSling(f fields, common gear.Common) gear.Item {
 		Width:           f.length("width"),
 		Thickness:       f.length("thickness"),
 		EndLength:       f.length("end_length"),
+		EyeLength:       f.length("eye_length"),
 		Endless:         f.truth("endless"),
 		Coating:         f.text("coating"),
-		FaultsSeen:      f.texts("faults_seen"),
-		LookedOver:      f.of("faults_seen").exists(),
 	}
 }

@@ -101,8 +101,8 @@ func decodeItemOf(k gear.Kind, err *error) gear.Item {
 func TestDecodeTagRatedSlings(t *testing.T) {
 	p := good(t, manyKinds)
 	for id, want := range map[string]*gear.TagRatedSling{
-		"C1": {Length: ptr(quantity.Length(3)), LengthTolerance: ptr(quantity.Length(0.02)), Size: ptr(quantity.Length(0.01)), Grade: "100", Fittings: "hook below", FaultsSeen: []string{"stretched"}, LookedOver: true},
-		"W1": {Length: ptr(quantity.Length(2)), Width: ptr(quantity.Length(4 * inch)), Thickness: ptr(quantity.Length(0.008)), Material: "polyester", LookedOver: true},
+		"C1": {Length: ptr(quantity.Length(3)), LengthTolerance: ptr(quantity.Length(0.02)), Size: ptr(quantity.Length(0.01)), Grade: "100", Fittings: "hook below"},
+		"W1": {Length: ptr(quantity.Length(2)), Width: ptr(quantity.Length(4 * inch)), Thickness: ptr(quantity.Length(0.008)), Material: "polyester"},
 		"R1": {Length: ptr(quantity.Length(4)), Material: "aramid"},
 		"M1": {Width: ptr(quantity.Length(0.15)), Thickness: ptr(quantity.Length(0.012))},
 	} {
@@ -110,6 +110,19 @@ func TestDecodeTagRatedSlings(t *testing.T) {
 		want.Common = *got.Base()
 		if diff := cmp.Diff(gear.Item(want), got); diff != "" {
 			t.Errorf("%s: %s", id, diff)
+		}
+	}
+}
+
+// TestDecodeFaultsSeen on gear of any kind: some, none, and nothing said.
+func TestDecodeFaultsSeen(t *testing.T) {
+	p := good(t, manyKinds)
+	for id, want := range map[string]struct {
+		seen       []string
+		lookedOver bool
+	}{"C1": {[]string{"stretched"}, true}, "W1": {nil, true}, "R1": {nil, false}} {
+		if c := itemOf(t, p, id).Base(); !slices.Equal(c.FaultsSeen, want.seen) || c.LookedOver != want.lookedOver {
+			t.Errorf("%s: %q, looked over: %v", id, c.FaultsSeen, c.LookedOver)
 		}
 	}
 }
@@ -203,6 +216,10 @@ func TestFaultsOfKinds(t *testing.T) {
 			`17 plan/out_of_range: the splice at 4.001 m lies beyond the lower bearing: one part of G1 is 4.00 m long, half its circumference`}},
 		{"secured nothing", []string{"softened: true, softener_secured: false", "softener_secured: true"}, []string{
 			"34 plan/missing_key: nothing is said to be softened: write `softened: true` beside, or leave this out"}},
+		{"radius over nothing", []string{"softened: true, softener_secured: false", "softened_radius: 60 mm"}, []string{
+			"34 plan/missing_key: nothing is said to be softened: write `softened: true` beside, or leave this out"}},
+		{"radius over a round body", []string{"id: bundle, kind: box, axis: along", "id: bundle, kind: round, axis: along", "softened: true, softener_secured: false", "softened: true, softened_radius: 60 mm"}, []string{
+			"34 plan/wrong_part: body bundle is round and has no edges: leave this out"}},
 		{"pin of no shackle", []string{"[R1, K1]", "[R1]"}, []string{
 			"35 plan/wrong_part: no shackle closes this choke: write one below the sling that is choked, or leave `pin_in` out"}},
 		{"doubled round sling", []string{"[R1, K1], end: {kind: choke, pin_in: running_part, ", "[R1], doubled: true, end: {kind: choke, "}, []string{

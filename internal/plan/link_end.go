@@ -115,9 +115,12 @@ func (l *linker) round(f fields) *Round {
 		Softened:   f.truth("softened"),
 
 		SoftenerSecured: f.yesOrNo("softener_secured"),
+		SoftenedRadius:  f.length("softened_radius"),
 	}
-	if r.SoftenerSecured != nil && !r.Softened {
-		l.fault(MissingKey, f.of("softener_secured").node, "nothing is said to be softened: write `softened: true` beside, or leave this out")
+	for _, of := range []string{"softener_secured", "softened_radius"} {
+		if f.of(of).exists() && !r.Softened {
+			l.fault(MissingKey, f.of(of).node, "nothing is said to be softened: write `softened: true` beside, or leave this out")
+		}
 	}
 	if turns := f.count("turns"); turns != nil {
 		r.Turns = *turns
@@ -125,6 +128,9 @@ func (l *linker) round(f fields) *Round {
 	if r.Body == nil {
 		l.fault(UnknownReference, name, fmt.Sprintf("no body of the load has the id %q%s", name.Text, hintOr(name.Text, l.bodies.ids, "it lists no bodies")))
 		return r
+	}
+	if r.SoftenedRadius != nil && r.Body.Round {
+		l.fault(WrongPart, f.of("softened_radius").node, fmt.Sprintf("body %s is round and has no edges: leave this out", r.Body.ID))
 	}
 	if length := r.Body.Length; length != nil && r.Station > *length {
 		station, end := quantity.FormatPair("station_m", float64(r.Station), float64(*length), l.units)

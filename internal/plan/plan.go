@@ -165,4 +165,6 @@ type Round struct {
 	// SoftenerSecured says whether what protects them is kept from falling or
 	// slipping away; nil where the plan does not say.
 	SoftenerSecured *bool
+	// SoftenedRadius is that over what protects them; nil where the plan gives none.
+	SoftenedRadius *quantity.Length
 }

@@ -1,6 +1,9 @@
 package plangen
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // put makes a mistake of one field that is set otherwise, or added. The report
 // points at what the field belongs to.
@@ -65,7 +68,7 @@ func ropeMistakes() []mistake {
 		put("a tag of too low a design factor", "tag/design_factor_low", tag, func(*plot) *entry { return bare("design_factor", "4") }),
 		warns(mistake{what: "slings of unlike core", rule: "sling/legs_unlike", suits: all(legs(2, 3), fiber), sow: func(p *plot) *entry {
 			p.item("S2").set(val("core", "iwrc"))
-			return pointed(p.lift())
+			return pointed(p.item("S2"))
 		}}),
 	}
 }
@@ -81,6 +84,9 @@ func bridleMistakes() []mistake {
 		sow := m.sow
 		m.sow = func(p *plot) *entry {
 			sow(p)
+			if strings.HasSuffix(rule, "_weak") {
+				return p.item(id).at("id")
+			}
 			return bridle(p).at("id")
 		}
 		return m

@@ -12,6 +12,10 @@ func breaksBeam() []broken {
 			"the plan tells of no proof test of SB1: it is tested with more than its rated load before it is first used; add `proof_test`", "#/beam/0", 0},
 		{"beam/proof_test_missing", "device", func(d *facts.Document) { d.Beams[0].Kind, d.Beams[0].ProofTestGiven = "lifting_device", false },
 			"the plan tells of no proof test of SB1: it is tested with more than its rated load before it is first used; add `proof_test`", "#/beam/0", 0},
+		{"beam/proof_test_low", "after_lift", func(d *facts.Document) {
+			d.Beams[0].ProofTestAfter, d.Beams[0].ProofTestDate = ptr(true), ptr("2027-03-01")
+		},
+			"SB1 is proof-tested on 2027-03-01, after the day of the lift: until then nothing shows that it holds; read the day again, or lift after the test", "#/beam/0", 0},
 		{"beam/proof_test_low", "low", func(d *facts.Document) { d.Beams[0].ProofTestRatio = ptr(1.1) },
 			"SB1 was proof-tested with <proof_test_ratio 1.1> of its rated load; at least <least_ratio 1.25> is asked for", "#/beam/0", 1.1},
 		{"beam/proof_test_low", "not_dated", func(d *facts.Document) { d.Beams[0].ProofTestDated = false },

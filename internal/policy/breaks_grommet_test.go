@@ -7,6 +7,12 @@ func breaksGrommet() []broken {
 		return func(d *facts.Document) { change(&d.Grommets[0]) }
 	}
 	return []broken{
+		{"grommet/breaking_load_too_high", "far_over", func(d *facts.Document) { d.Gear[0].BreakingRatio = ptr(3.0) },
+			"the breaking load of S1 is <breaking_over_strongest_ratio 3> of what the strongest rope as thick as its body holds; at most <error_ratio 1.25> is believable: read it, the number of parts that it is for and the diameter of the body off the certificate again", "#/gear/0", 3},
+		{"grommet/breaking_load_too_high", "over", func(d *facts.Document) { d.Gear[0].BreakingRatio = ptr(1.1) },
+			"the breaking load of S1 is <breaking_over_strongest_ratio 1.1> of what the strongest rope as thick as its body holds; at most <warning_ratio 1.05> is believable: read it, the number of parts that it is for and the diameter of the body off the certificate again", "#/gear/0", 1.1},
+		{"grommet/component_and_body_disagree", "", grommet(func(g *facts.Grommet) { g.Laid, g.BodyAgrees = "cable_laid", ptr("no") }),
+			"G1 can't be <diameter_m 0.02> thick, cable-laid of rope of <component_diameter_m 0.0065>: six ropes round one are three ropes thick; measure both", "#/grommet/0", 0},
 		{"grommet/circumference_short", "", grommet(func(g *facts.Grommet) { g.CircumferenceD = ptr(90.0) }),
 			"G1 is <circumference_d 90> once round (d is the diameter of its body); at least <least_d 96> is asked for", "#/grommet/0", 90},
 		{"grommet/splice_at_bearing", "", grommet(func(g *facts.Grommet) { g.SpliceFromD = ptr(3.0) }),

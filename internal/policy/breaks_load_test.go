@@ -15,12 +15,12 @@ func breaksLoad() []broken {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(25000.0), ptr(1.2), ptr(50.0)
 		},
-			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry as used, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, from which angle, edge or heat takes", "#/part/0", 1.2},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry as used, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, of which heat leaves 70 %", "#/part/0", 1.2},
 		{"load/over_rated_load", "near_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(32000.0), ptr(0.94), ptr(12.0)
 		},
-			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 0.94> of what it may carry as used, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, from which angle, edge or heat takes", "#/part/0", 0.94},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 0.94> of what it may carry as used, <rated_load_n 32000>; over <near_ratio 0.9> leaves little for what is not known. It is marked <marked_load_n 50000>, of which heat leaves 70 %", "#/part/0", 0.94},
 		{"load/over_rated_load", "near", func(d *facts.Document) { d.Parts[0].UsedRatio = ptr(0.95); d.Parts[0].LoadN = nil },
 			"S1 in leg hook/1 has a design force of unknown (own_force), <used_ratio 0.95> of its rated load <rated_load_n 50000>; over <near_ratio 0.9> leaves little for what is not known", "#/part/0", 0.95},
 		{"load/bound_over_rated_load", "over_pulled_aside", func(d *facts.Document) {
@@ -32,7 +32,7 @@ func breaksLoad() []broken {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg, p.LoadBoundN = ptr(35000.0), ptr(0.86), ptr(12.0), ptr(36000.0)
 		},
-			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; as it is used it is rated for <rated_load_n 35000>. It is marked <marked_load_n 50000>, from which angle, bend, edge or heat takes", "#/part/0", 36000},
+			"S1 in leg hook/1 can be made to carry <load_bound_n 36000> by small differences of length; as it is used it is rated for <rated_load_n 35000>. It is marked <marked_load_n 50000>, of which heat leaves 70 %", "#/part/0", 36000},
 		{"load/bound_over_rated_load", "over", func(d *facts.Document) { d.Parts[0].LoadBoundN = ptr(51000.0) },
 			"S1 in leg hook/1 can be made to carry <load_bound_n 51000> by small differences of length; it is rated for <rated_load_n 50000>", "#/part/0", 51000},
 		{"load/hook_not_plumb", "", func(d *facts.Document) { d.Loads[0].PlumbOffsetM = ptr(0.25) },

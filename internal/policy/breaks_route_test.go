@@ -4,6 +4,8 @@ import "liftlint/internal/facts"
 
 func breaksRoute() []broken {
 	return []broken{
+		{"route/closed_in_closed", "", func(d *facts.Document) { d.Fits[0].BothClosed = true },
+			"S1's upper eye and the crane hook are both closed, and neither goes into the other: write the shackle that joins them, or the pin of the part in line if that end is a jaw", "#/fit/0", 0},
 		{"route/eye_on_plate_above", "", func(d *facts.Document) { d.Legs[0].EyesOnPlatesAbove = 1 },
 			"leg hook/1 hangs by its sling straight in a plate of the beam: put the shackle that joins them into the leg, or below the point in `by`", "#/leg/0", 0},
 		{"route/hook_height_off", "", func(d *facts.Document) {

@@ -23,6 +23,8 @@ func breaksSling() []broken {
 			"the plan does not give the grade of the chain of C1; for lifting it has to be of grade 80 or higher: read it off the links or the tag", "#/gear/6", 0},
 		{"sling/component_and_body_disagree", "disagree", func(d *facts.Document) { d.Ropes[braid].BodyAgrees = ptr("no") },
 			"M1 can't be <diameter_m 0.02> thick with rope of <component_diameter_m 0.0065> in as many parts: measure both", "#/rope/4", 0},
+		{"sling/component_and_body_disagree", "cable_laid", func(d *facts.Document) { d.Ropes[braid].Body, d.Ropes[braid].BodyAgrees = "cable_laid", ptr("no") },
+			"M1 can't be <diameter_m 0.02> thick, cable-laid of rope of <component_diameter_m 0.0065>: six ropes round one are three ropes thick; measure both", "#/rope/4", 0},
 		{"sling/component_and_body_disagree", "not_known", func(d *facts.Document) { d.Ropes[braid].BodyAgrees = ptr("lay_up_not_known") },
 			"no lay-up of so many parts is known here: see that <diameter_m 0.02> of body and <component_diameter_m 0.0065> of rope go together in M1", "#/rope/4", 0},
 		{"sling/eye_not_allowed", "clipped", rope(func(r *facts.Rope) { r.EyeKinds = []string{"clipped"} }),
@@ -71,8 +73,10 @@ func breaksSling() []broken {
 			"C1 gets as cold as <lowest_c -30>; under <bare_least_c -28> its maker has to say whether it may be used", "#/gear/6", -30},
 		{"sling/temperature_beyond_rating", "cold", ofKind("chain_sling", -45, 20),
 			"C1 gets as cold as <lowest_c -45>; under <least_c -40> its maker has to say whether it may be used", "#/gear/6", -45},
-		{"sling/legs_unlike", "", func(d *facts.Document) { d.Lifts[0].RopesUnlike = true },
-			"the slings of the legs are of different rope, unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it", "#/lift", 0},
+		{"sling/legs_unlike", "", func(d *facts.Document) {
+			d.Lifts[0].LegsUnlike = facts.Unlike{At: "#/gear/1", How: "S1 and S2 are unlike in diameter"}
+		},
+			"S1 and S2 are unlike in diameter: use a matched set, or see that each leg's share holds for it", "#/gear/1", 0},
 		{"sling/lays_joined", "", func(d *facts.Document) { d.Legs[0].LaysJoined = ptr("unlike") },
 			"in leg hook/1 a right-lay and a left-lay sling follow each other: use slings of one lay", "#/leg/0", 0},
 	}

@@ -45,7 +45,7 @@ func breaksTag() []broken {
 		{"tag/choker_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.9) },
 			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.9> of a straight pull; 70 to 80 % are usual, and at most <warning_ratio 0.82> is believable: see that the tag is read right", "#/tag", 0.9},
 		{"tag/choker_rating_unusual", "far_under", func(d *facts.Document) { d.Gear[0].ChokerRatio = ptr(0.3) },
-			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.3> of a straight pull; 70 to 80 % are usual: see that the tag is read right", "#/tag", 0.3},
+			"the tag of S1 rates a choke at <choker_over_vertical_ratio 0.3> of a straight pull; 70 to 80 % are usual: either the choke is rated for too little or the straight pull for too much; see that both are read right", "#/tag", 0.3},
 		{"tag/basket_rating_unusual", "far_over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.4) },
 			"the tag of S1 rates a basket at <basket_over_vertical_ratio 2.4> of a straight pull, and its two parts can't carry more than twice that: see that the tag is read right", "#/tag", 2.4},
 		{"tag/basket_rating_unusual", "over", func(d *facts.Document) { d.Gear[0].BasketRatio = ptr(2.1) },
@@ -62,6 +62,8 @@ func breaksTag() []broken {
 			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.2> of what the strongest rope or chain as thick can be rated for; at most <error_ratio 1.1> is believable: find out which sling or which tag it is", "#/tag", 1.2},
 		{"tag/rating_over_strongest_rope", "over", ratedOverStrongest(1.05),
 			"the tag of S1 rates one leg at <rated_over_strongest_ratio 1.05> of what the strongest rope or chain as thick can be rated for; at most <warning_ratio 1.03> is believable: find out which sling or which tag it is", "#/tag", 1.05},
+		{"tag/rating_over_section", "", func(d *facts.Document) { d.Gear[0].RatedOverSection = ptr(3.2) },
+			"S1 is rated for <rated_over_section_ratio 3.2> of the most that its bow could ever be rated for: read its rated load, its unit and its sizes again", "#/tag", 3.2},
 		{"tag/serial_missing", "", shows("web_sling", "maker", "material", "rated_load", "hitch"),
 			"the tag of S1 shows no serial number, which would tie it to its certificate and its inspections", "#/tag", 0},
 		{"tag/useful_fields_missing", "", func(d *facts.Document) {

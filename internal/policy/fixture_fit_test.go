@@ -28,8 +28,12 @@ func fitsLevel(d *facts.Document) {
 		f.NeedsM, f.RoomM, f.FilledRatio = ptr(0.022), ptr(0.025), ptr(0.88)
 		d.Fits = append(d.Fits, f)
 	}
+	d.Bearings = []facts.Bearing{{
+		Record: facts.Record{Key: "bearing/hook/1/W1/upper", At: "#/bearing/0"}, ID: "W1", SlingKind: "web_sling", End: "upper", On: "the crane hook",
+		BodyWidthM: ptr(0.08), ContactM: ptr(0.06), LoadN: ptr(15000.0), PressurePa: ptr(3.125e6), ThicknessM: ptr(0.007), EyeMatters: true, EyeLengthM: ptr(0.3), EyeWidthTimes: ptr(3.75),
+	}}
 	d.Gathers = []facts.Gather{{
-		Record: facts.Record{Key: "gather/hook/K9", At: "#/gather/0"}, ID: "K9", Name: "K9's bow", What: "bow", Legs: 4,
+		Record: facts.Record{Key: "gather/hook/K9", At: "#/gather/0"}, ID: "K9", Name: "K9's bow", What: "bow", Pattern: ptr("bow"), Legs: 4, Bearers: "4 legs",
 		OnPin: ptr(false), IncludedAngleDeg: ptr(60.0), RoomM: ptr(0.2), NeedsM: ptr(0.12), FilledRatio: ptr(0.6),
 	}}
 	d.HookUses = []facts.HookUse{

@@ -24,7 +24,7 @@ func hitchesLevel(d *facts.Document) {
 	for i := range d.Hitches {
 		d.Hitches[i] = facts.Hitch{
 			Record: facts.Record{Key: fmt.Sprintf("hitch/%d", i), At: fmt.Sprintf("#/hitch/%d", i)}, ID: "hook/1", Sling: "S1",
-			Kind: "basket", Round: "pipe", On: "round_body", Turns: 1, BodyWidthM: ptr(0.6), BodyOverRopeRatio: ptr(30.0),
+			Kind: "basket", Round: "pipe", On: "round_body", Turns: 1, BodyWidthM: ptr(0.6), BodyOverRopeRatio: ptr(30.0), BentOverM: ptr(0.6), SizeM: ptr(0.02),
 			ForceRatio: ptr(1.0), SpliceLies: ptr("free"), HoldsRatio: ptr(1.6), SlipsRatio: ptr(0.625), LeanDeg: ptr(3.0), FrictionNeededRatio: ptr(0.35),
 			Surface: "dry_steel", PinIn: "none", LegsOnLoad: 2, BodyLengthM: ptr(6.0),
 		}
@@ -37,7 +37,7 @@ func hitchesLevel(d *facts.Document) {
 	}
 	d.Hitches[basketTilted].LoadTilts, d.Hitches[basketTilted].HeldAgainstSliding = true, true
 	h := &d.Hitches[basketOnEdges]
-	h.On, h.BodyOverRopeRatio, h.HeldAgainstSliding = "body_with_corners", ptr(3.0), true
+	h.On, h.BodyOverRopeRatio, h.HeldAgainstSliding, h.EdgeRadiusM = "body_with_corners", ptr(3.0), true, ptr(0.03)
 	h = &d.Hitches[basketThroughPoint]
 	h.On, h.Round, h.Surface, h.BodyOverRopeRatio, h.LeanDeg, h.BodyLengthM = "point", "A", "none", ptr(1.5), nil, nil
 	h.HoldsRatio, h.SlipsRatio, h.FrictionNeededRatio = nil, nil, nil

@@ -36,10 +36,11 @@ func kindsLevel(d *facts.Document) {
 	for i := range d.Beams {
 		b := &d.Beams[i]
 		b.CategoryGiven, b.ProofTestGiven, b.ProofTestDated, b.ProofTestRatio = true, true, true, ptr(1.25)
+		b.ProofTestDate, b.ProofTestAfter = ptr("2026-03-01"), ptr(false)
 		b.SpanGiven, b.SpanM, b.SpanRatio = true, ptr(2.0), ptr(0.9)
 	}
 	d.Grommets = []facts.Grommet{{
-		Record: facts.Record{Key: "grommet/G1", At: "#/grommet/0"}, ID: "G1", Laid: "strand_laid", Hitch: "straight", DiameterM: ptr(0.02),
+		Record: facts.Record{Key: "grommet/G1", At: "#/grommet/0"}, ID: "G1", Laid: "cable_laid", Hitch: "straight", DiameterM: ptr(0.02), ComponentM: ptr(0.0065), BodyAgrees: ptr("yes"),
 		CircumferenceD: ptr(250.0), SpliceGiven: true, SpliceFromD: ptr(60.0), Sleeve: "none",
 		UpperOn: "the crane hook", UpperBendD: ptr(5.5), LowerOn: "K1's bow", LowerBendD: ptr(5.0),
 	}}
@@ -51,6 +52,8 @@ func gearLevel(d *facts.Document) {
 		d.Gear[i].ChainGrade, d.Gear[i].Mesh = "none", "none"
 		d.Gear[i].ChainHeld, d.Gear[i].SteelAgainstChain = "none", "no_chain"
 		d.Gear[i].Fabric, d.Gear[i].GrommetCore, d.Gear[i].GrommetSleeve, d.Gear[i].Steel = "none", "none", "none", "none"
+		d.Gear[i].SectionHeld, d.Gear[i].Section, d.Gear[i].RatedOverSection = true, ptr("its bow"), ptr(0.4)
+		d.Gear[i].BreakingLoadGiven, d.Gear[i].BreakingRatio = true, ptr(0.6)
 		d.Gear[i].LookedOver = d.Gear[i].Kind == "wire_rope_sling"
 	}
 	d.Gear[4].PinTurnedBy = ptr("nothing")

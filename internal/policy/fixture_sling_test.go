@@ -26,6 +26,7 @@ func slingsLevel(d *facts.Document) {
 		Record: facts.Record{Key: "bridle/B1", At: "#/bridle"}, ID: "B1", Legs: 4, LegsUsed: 4, LegsOnTag: ptr(4), LegsOnTagGiven: true,
 		RatedFor: ptr("assembly"), OneLegRatedN: ptr(36000.0), AssemblyRatedN: ptr(76000.0), MasterRatio: ptr(1.05),
 		IntermediateLinks: 2, IntermediateRatio: ptr(1.7), LowerFittingRatio: ptr(1.2), LowerFittings: 4,
-		WeakestLink: ptr("IL1"), WeakestFitting: ptr("K1"), GroupedAs: ptr("adjacent"), LengthSpreadD: ptr(0.5),
+		Master: facts.OfGear{At: "#/gear/ML1", IDs: []string{"ML1"}}, WeakLinks: facts.OfGear{At: "#/gear/IL1", IDs: []string{"IL1"}},
+		WeakFittings: facts.OfGear{At: "#/gear/K1", IDs: []string{"K1", "K2"}}, GroupedAs: ptr("adjacent"), LengthSpreadD: ptr(0.5),
 	}}
 }

@@ -15,7 +15,7 @@ func level() *facts.Document {
 	d := &facts.Document{
 		Lifts: []facts.Lift{{
 			Record: facts.Record{Key: "lift", At: "#/lift"}, ID: "SQ-7", Title: "Set pump PS-2",
-			Category: "routine", Profile: "us", Stage: policy.Review, Legs: 4,
+			Category: "routine", Profile: "us", Stage: policy.Prelift, Legs: 4,
 		}},
 		Hooks: []facts.Hook{{Record: facts.Record{Key: "hook/hook", At: "#/hook"}, ID: "hook", LegsDirect: 2, HeightGiven: true, HeightM: ptr(7.0), HeightOffM: ptr(0.02)}},
 		Loads: []facts.Load{{
@@ -59,7 +59,7 @@ func addLeg(d *facts.Document, i int) {
 	})
 	d.Parts = append(d.Parts, facts.Part{
 		Record: at("part"), ID: sling, Kind: "wire_rope_sling", Where: "leg hook/1", Split: "settled_by_stiffness",
-		JudgedBy: ptr("own_force"), LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), UsedRatio: ptr(0.6),
+		JudgedBy: ptr("own_force"), LoadN: ptr(30000.0), LoadBoundN: ptr(44000.0), RatedLoadN: ptr(50000.0), Takes: "heat leaves 70 %", UsedRatio: ptr(0.6),
 	})
 	d.Fits = append(d.Fits, facts.Fit{
 		Record: at("fit"), What: "eye_over_hook", Inner: sling + "'s upper eye", Outer: "the crane hook",

@@ -31,3 +31,21 @@ func (m *Mender) thickerBody(a ask) (string, bool) {
 	}
 	return fmt.Sprintf("a body of at least %s to bend round, or a thimble in the eye", m.widthUp(rope*a.limit)), true
 }
+
+// rounderEdge is half as many sizes of the sling as are asked for across.
+func (m *Mender) rounderEdge(a ask) (string, bool) {
+	size, ok := a.number("sling_size_m")
+	if !ok {
+		return "", false
+	}
+	return fmt.Sprintf("edges, or corner pieces over them, of at least %s in radius", m.widthUp(size*a.limit/2)), true
+}
+
+// thickerRound is as many sizes of the sling as are asked for.
+func (m *Mender) thickerRound(a ask) (string, bool) {
+	size, ok := a.number("sling_size_m")
+	if !ok {
+		return "", false
+	}
+	return fmt.Sprintf("something of at least %s to bend round, or a thinner sling", m.widthUp(size*a.limit)), true
+}

@@ -15,6 +15,7 @@ func TestRemediesOfFits(t *testing.T) {
 	fit := facts.ViewOf(facts.Fit{
 		NeedsM: ptr(0.0195), RoomM: ptr(0.0251), BodyWidthM: ptr(0.0801), RopeDiameterM: ptr(0.0127),
 	})
+	bent := facts.ViewOf(facts.Hitch{SizeM: ptr(0.0075)})
 	use := facts.ViewOf(facts.HookUse{WidestM: ptr(0.028)})
 	for _, c := range []struct {
 		name     string
@@ -38,6 +39,9 @@ func TestRemediesOfFits(t *testing.T) {
 		{"wider_thimble", fit, "body_width_m", 0.06, "a thimble of at least 81 mm inside, or a shackle or link between", "a thimble of at least 3-3/16 in inside, or a shackle or link between"},
 		{"thimble_for_rope", fit, "thimble_over_rope_ratio", 1.03, "a thimble made for a rope of 12.7 mm", "a thimble made for a rope of 1/2 in"},
 		{"thicker_body", fit, "bend_d", 2, "a body of at least 26 mm to bend round, or a thimble in the eye", "a body of at least 1 in to bend round, or a thimble in the eye"},
+		// 3 and 6 times 7.5 mm are 22.5 and 45 mm; 7/8 in is 22.2 mm, 1-3/4 in 44.5 mm
+		{"rounder_edge", bent, "body_over_rope_ratio", 6, "edges, or corner pieces over them, of at least 23 mm in radius", "edges, or corner pieces over them, of at least 15/16 in in radius"},
+		{"thicker_round", bent, "body_over_rope_ratio", 6, "something of at least 45 mm to bend round, or a thinner sling", "something of at least 1-13/16 in to bend round, or a thinner sling"},
 	} {
 		for units, want := range map[quantity.System]string{quantity.Metric: c.metric, quantity.US: c.us} {
 			got, ok := New(nil, conditions(), nil, units).Mend(c.name, c.subject, c.measured, c.limit)
@@ -51,7 +55,7 @@ func TestRemediesOfFits(t *testing.T) {
 // TestNoWidthForAnUnknownOne: nothing is offered from what is not known.
 func TestNoWidthForAnUnknownOne(t *testing.T) {
 	m := New(nil, conditions(), nil, quantity.Metric)
-	for _, name := range []string{"thicker_body", "thimble_for_rope", "wider_collector", "wider_eye", "wider_hole", "wider_jaw", "wider_link", "wider_opening", "wider_thimble", "wider_throat"} {
+	for _, name := range []string{"rounder_edge", "thicker_round", "thicker_body", "thimble_for_rope", "wider_collector", "wider_eye", "wider_hole", "wider_jaw", "wider_link", "wider_opening", "wider_thimble", "wider_throat"} {
 		for _, measured := range []string{"needs_m", "filled_ratio"} {
 			for _, subject := range []facts.View{facts.ViewOf(facts.Fit{}), facts.ViewOf(facts.HookUse{})} {
 				if text, ok := m.Mend(name, subject, measured, 0.5); ok {

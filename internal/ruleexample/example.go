@@ -37,6 +37,7 @@ type Example struct {
 	// Register is the gear register that the plan takes gear from, as text; empty
 	// where the base has none.
 	Register string
+	Stage    string // at which it is judged; empty for whichever is asked for
 }
 
 // InRegister begins what points into the register beside a base, and names the
@@ -53,6 +54,7 @@ type Change struct {
 // written is the file as it is written.
 type written struct {
 	Base   string  `json:"base"`
+	Stage  string  `json:"stage"`
 	Breaks variant `json:"breaks"`
 	Meets  variant `json:"meets"`
 }
@@ -95,6 +97,7 @@ func Load(files fs.FS, rule string) (Pair, error) {
 	var ps datafile.Problems
 	p.Breaks = w.Breaks.on(base, register, tree, "/breaks", &ps)
 	p.Meets = w.Meets.on(base, register, tree, "/meets", &ps)
+	p.Breaks.Stage, p.Meets.Stage = w.Stage, w.Stage
 	return p, ps.Sorted()
 }
 

@@ -91,8 +91,9 @@ func (t *Trial) found(e ruleexample.Example) func(*lint.Result) {
 	}
 }
 
-// forExample is the linter with the register of an example.
+// forExample is the linter at the stage of an example, with its register.
 func forExample(l *lint.Linter, e ruleexample.Example) *lint.Linter {
+	l = l.AtStage(e.Stage)
 	if e.Register == "" {
 		return l
 	}

@@ -48,6 +48,7 @@ func (x *Example) fill(l *lint.Linter, rule string, e ruleexample.Example) error
 	for _, c := range e.Set {
 		x.Set = append(x.Set, Change(c))
 	}
+	l = l.AtStage(e.Stage)
 	if e.Register != "" {
 		l = l.WithRegisters(lint.RegisterText(ruleexample.InRegister, e.Register))
 	}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Proof test of a beam or device too low
+# title: Proof test of a beam or device too low or to come
 # description: >-
 #   A proof test shows something where its load is well over the rated load, and where
 #   it is known when it was made: what was mended or changed after it was not tested.
@@ -11,7 +11,12 @@
 #   params:
 #     least_ratio: {default: 1.25, at_least: 1, at_most: 2}
 #   grades:
+#     - name: after_lift
+#       title: Proof test after the day of the lift
+#       severity: error
+#       message: "{id} is proof-tested on {proof_test_date}, after the day of the lift: until then nothing shows that it holds; read the day again, or lift after the test"
 #     - name: low
+#       title: Proof test of a beam or device too low
 #       severity: error
 #       measured: proof_test_ratio
 #       limit: least_ratio
@@ -26,6 +31,12 @@
 package liftlint.rules.beam.proof_test_low
 
 import data.params.beam.proof_test_low as p
+
+finding contains {"key": beam.key, "grade": "after_lift"} if {
+	some beam in input.beams
+	beam.proof_test_dated == true
+	beam.proof_test_after_lift == true
+}
 
 finding contains {"key": beam.key, "grade": "low"} if {
 	some beam in input.beams

@@ -20,15 +20,16 @@
 #     - name: fabric
 #       severity: error
 #       limit: sharp_fabric_ratio
-#       message: "the bare edges of {round} bend {sling} over {measured} of its thickness (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#       message: "the bare edges of {round}, {edge_radius_m} in radius, are sharp for {sling}, which is {sling_size_m} thick: twice the radius is {measured} of that, and under {limit} an edge cuts; put corner pieces between them"
 #     - name: chain
 #       severity: error
 #       limit: sharp_ratio
-#       message: "the bare edges of {round} bend {sling} over {measured} of the size of its chain (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#       message: "the bare edges of {round}, {edge_radius_m} in radius, are sharp for {sling}, whose chain is of {sling_size_m}: twice the radius is {measured} of that, and under {limit} an edge cuts; put corner pieces between them"
 #     - name: rope
 #       severity: error
 #       limit: sharp_ratio
-#   message: "the bare edges of {round} bend {sling} over {measured} of the diameter of its rope (twice their radius); under {limit} an edge is sharp for it: put corner pieces between them"
+#   message: "the bare edges of {round}, {edge_radius_m} in radius, are sharp for {sling}, whose rope is {sling_size_m} thick: twice the radius is {measured} of that, and under {limit} an edge cuts; put corner pieces between them"
+#   remedy: rounder_edge
 #   waivable: false
 #   cite:
 #     - {document: insurers' glossary, clause: for the radius of a sharp edge, basis: read, grades: [chain, rope]}

@@ -20,16 +20,17 @@
 #     - name: fabric
 #       severity: error
 #       limit: least_fabric_ratio
-#       message: "{sling} is bent round {round}, which is {measured} times as thick as the sling; webbing and round slings are bent round no less than {limit}"
+#       message: "{sling}, which is {sling_size_m} thick, is bent round {round} of {bent_over_m}, {measured} of that; webbing and round slings are bent round no less than {limit}"
 #     - name: chain
 #       severity: error
 #       limit: least_chain_ratio
-#       message: "{sling} is bent round {round}, whose thickness is {measured} of the size of its chain; no chain is bent round less than {limit}"
+#       message: "{sling}, whose chain is of {sling_size_m}, is bent round {round} of {bent_over_m}, {measured} of that; no chain is bent round less than {limit}"
 #     - name: rope
 #       title: Sling bent round less than its own diameter
 #       severity: error
 #       limit: least_ratio
-#   message: "{sling} is bent round {round}, whose thickness is {measured} of the diameter of its rope; no sling is bent round less than {limit}"
+#   message: "{sling}, whose rope is {sling_size_m} thick, is bent round {round} of {bent_over_m}, {measured} of that; no sling is bent round less than {limit}"
+#   remedy: thicker_round
 #   cite:
 #     - {document: marine lifting guideline, basis: read, grades: [rope]}
 #     - {document: insurers' glossary, clause: "for the radius of an edge, which something as thin amounts to", basis: read, grades: [chain]}

@@ -14,7 +14,8 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 1.55, at_least: 1, at_most: 2}
-#   message: "intermediate link {weakest_intermediate_link} of {id} is rated for {measured} of the {one_leg_rated_n} that follows from the tag for one leg; at least {limit} is asked for, which is 1.6 times less rounding"
+#   message: "intermediate links of {id}: {names}; the weakest is rated for {measured} of the {one_leg_rated_n} that follows from the tag for one leg, and at least {limit} is asked for, which is 1.6 times less rounding"
+#   place: weak_intermediate_links
 #   remedy: stronger_intermediate_link
 #   waivable: false
 #   cite:
@@ -24,7 +25,7 @@ package liftlint.rules.bridle.intermediate_link_weak
 
 import data.params.bridle.intermediate_link_weak as p
 
-finding contains bridle.key if {
+finding contains {"key": bridle.key, "names": bridle.weak_intermediate_links.ids} if {
 	some bridle in input.bridles
 	bridle.intermediate_over_leg_ratio < p.least_ratio
 }

@@ -14,7 +14,8 @@
 #   limit: least_ratio
 #   params:
 #     least_ratio: {default: 0.97, at_least: 0.97, at_most: 2}
-#   message: "{weakest_lower_fitting}, at the lower end of a leg of {id}, is rated for {measured} of the {one_leg_rated_n} that follows from the tag for one leg; at least {limit} is asked for"
+#   message: "at the lower ends of legs of {id}: {names}; the weakest is rated for {measured} of the {one_leg_rated_n} that follows from the tag for one leg, and at least {limit} is asked for"
+#   place: weak_lower_fittings
 #   remedy: stronger_lower_fitting
 #   waivable: false
 #   cite:
@@ -23,7 +24,7 @@ package liftlint.rules.bridle.lower_fitting_weak
 
 import data.params.bridle.lower_fitting_weak as p
 
-finding contains bridle.key if {
+finding contains {"key": bridle.key, "names": bridle.weak_lower_fittings.ids} if {
 	some bridle in input.bridles
 	bridle.lower_fitting_over_leg_ratio < p.least_ratio
 }

@@ -12,6 +12,7 @@
 #     least_ratio: {default: 1, at_least: 1, at_most: 2}
 #   message: "the master link of {id} is rated for {measured} of what the bridle is rated for; at least {limit} is asked for"
 #   remedy: stronger_master_link
+#   place: master
 #   waivable: false
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -8,7 +8,7 @@
 #   over: gathers
 #   measured: needs_m
 #   limit: room_m
-#   message: "the {legs} legs on {name} take {measured} side by side; there is room for {limit}"
+#   message: "{bearers} on {name} take {measured} side by side; there is room for {limit}"
 #   remedy: wider_collector
 #   cite:
 #     - {document: common practice, basis: practice}

@@ -19,7 +19,7 @@
 #       message: "{id} in {where} can be made to carry {measured} by small differences of length; pulled aside as it is, it is rated for {limit}, and is marked {marked_load_n}"
 #     - name: over_at_angle
 #       severity: warning
-#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is used it is rated for {limit}. It is marked {marked_load_n}, from which angle, bend, edge or heat takes"
+#       message: "{id} in {where} can be made to carry {measured} by small differences of length; as it is used it is rated for {limit}. It is marked {marked_load_n}, of which {takes}"
 #     - name: over
 #       severity: warning
 #   message: "{id} in {where} can be made to carry {measured} by small differences of length; it is rated for {limit}"

@@ -40,7 +40,7 @@
 #     - name: over_at_angle
 #       severity: error
 #       limit: over_ratio
-#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry as used, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, from which angle, edge or heat takes"
+#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry as used, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, of which {takes}"
 #     - name: over
 #       severity: error
 #       limit: over_ratio
@@ -53,7 +53,7 @@
 #       title: Part near its rated load
 #       severity: warning
 #       limit: near_ratio
-#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry as used, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, from which angle, edge or heat takes"
+#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry as used, {rated_load_n}; over {limit} leaves little for what is not known. It is marked {marked_load_n}, of which {takes}"
 #     - name: near
 #       title: Part near its rated load
 #       severity: warning

@@ -12,6 +12,8 @@ test_breaks_where_not_known if grades("multi_part", "lay_up_not_known") == {"not
 
 test_meets if grades("multi_part", "yes") == set()
 
-test_other_bodies if grades("cable_laid", "no") == set()
+test_breaks_cable_laid if grades("cable_laid", "no") == {"cable_laid", "disagree"}
+
+test_meets_cable_laid if grades("cable_laid", "yes") == set()
 
 test_unknown if finding == set() with input as {"ropes": [{"key": "rope/S1", "body": "multi_part"}]}

@@ -1,5 +1,5 @@
 # METADATA
-# title: Legs of different rope
+# title: Legs of different slings
 # description: >-
 #   Legs of one lift share a load alike only if they stretch alike: a thicker
 #   rope, or one with a steel core beside one with a fiber core, takes more than
@@ -10,12 +10,13 @@
 #   over: lifts
 #   where:
 #     legs: {at_least: 2}
-#   message: "the slings of the legs are of different rope, unlike in diameter, class or core: use a matched set, or see that each leg's share holds for it"
+#   message: "{legs_unlike.how}: use a matched set, or see that each leg's share holds for it"
+#   place: legs_unlike
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.legs_unlike
 
 finding contains lift.key if {
 	some lift in input.lifts
-	lift.ropes_unlike == true
+	lift.legs_unlike.how != ""
 }

@@ -30,7 +30,7 @@
 #       title: Choker rating unusually low
 #       severity: note
 #       limit: note_ratio
-#       message: "the tag of {id} rates a choke at {measured} of a straight pull; 70 to 80 % are usual: see that the tag is read right"
+#       message: "the tag of {id} rates a choke at {measured} of a straight pull; 70 to 80 % are usual: either the choke is rated for too little or the straight pull for too much; see that both are read right"
 #   message: "the tag of {id} rates a choke at {measured} of a straight pull; 70 to 80 % are usual, and at most {limit} is believable: see that the tag is read right"
 #   place: tag
 #   cite:
