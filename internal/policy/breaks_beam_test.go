@@ -18,6 +18,8 @@ func breaksBeam() []broken {
 			"SB1 is proof-tested on 2027-03-01, after the day of the lift: until then nothing shows that it holds; read the day again, or lift after the test", "#/beam/0", 0},
 		{"beam/proof_test_low", "low", func(d *facts.Document) { d.Beams[0].ProofTestRatio = ptr(1.1) },
 			"SB1 was proof-tested with <proof_test_ratio 1.1> of its rated load; at least <least_ratio 1.25> is asked for", "#/beam/0", 1.1},
+		{"beam/proof_test_low", "high", func(d *facts.Document) { d.Beams[0].ProofTestRatio = ptr(2.0) },
+			"SB1 was proof-tested with <proof_test_ratio 2> of its rated load; over <most_ratio 1.25> its maker or a qualified person says that it took no harm", "#/beam/0", 2},
 		{"beam/proof_test_low", "not_dated", func(d *facts.Document) { d.Beams[0].ProofTestDated = false },
 			"the plan does not give the day of the proof test of SB1: add `date` to it", "#/beam/0", 0},
 		{"beam/bending_not_given", "", func(d *facts.Document) { d.Beams[liftingBeam].BendingRated = false },

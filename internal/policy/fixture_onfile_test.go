@@ -45,9 +45,9 @@ func onFileLevel(d *facts.Document) {
 	add("outer_wire_wear", "wear of the outer wires", "wire_rope_sling", func(s *facts.Sign) { s.LostRatio = ptr(0.1) })
 	add("throat_now", "opening of the throat", "hook", func(s *facts.Sign) { s.GrewRatio, s.GrewM = ptr(0.01), ptr(0.001) })
 	add("twist", "twist", "hook", func(s *facts.Sign) { s.TwistDeg = ptr(0.0) })
-	add("stretch", "stretch", "chain_sling", func(s *facts.Sign) { s.GrewRatio = ptr(0.01) })
+	add("stretch", "stretch", "chain_sling", func(s *facts.Sign) { s.GrewRatio = ptr(0.002) })
 	add("diameter_now", "loss of diameter", "wire_rope_sling", func(s *facts.Sign) { s.LostRatio = ptr(0.02) })
 	add("wear", "wear", "hook", func(s *facts.Sign) { s.LostRatio = ptr(0.05) })
-	add("stretch", "stretch", "master_link", func(s *facts.Sign) { s.GrewRatio = ptr(0.01) })
+	add("stretch", "stretch", "master_link", func(s *facts.Sign) { s.GrewRatio = ptr(0.002) })
 	add("length_now", "length", "web_sling", func(s *facts.Sign) { s.GrewRatio, s.GrewM = ptr(0.01), ptr(0.03) })
 }

@@ -10,6 +10,7 @@
 #     proof_test_given: [true]
 #   params:
 #     least_ratio: {default: 1.25, at_least: 1, at_most: 2}
+#     most_ratio: {default: 1.25, at_least: 1.25, at_most: 2}
 #   grades:
 #     - name: after_lift
 #       title: Proof test after the day of the lift
@@ -20,6 +21,12 @@
 #       severity: error
 #       measured: proof_test_ratio
 #       limit: least_ratio
+#     - name: high
+#       title: Proof test of a beam or device very high
+#       severity: warning
+#       measured: proof_test_ratio
+#       limit: most_ratio
+#       message: "{id} was proof-tested with {measured} of its rated load; over {limit} its maker or a qualified person says that it took no harm"
 #     - name: not_dated
 #       title: Day of a proof test not given
 #       severity: warning
@@ -27,6 +34,8 @@
 #   message: "{id} was proof-tested with {measured} of its rated load; at least {limit} is asked for"
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: "(a)(4), for devices of special design", basis: read, profiles: [us]}
+#     - {document: ASME B30.20, clause: that it is tested with no more than 1.25 times, basis: memory, profiles: [us], grades: [high]}
+#     - {document: Directive 2006/42/EC, clause: "annex I, 4.1.2.3, for 1.5 times", basis: memory, profiles: [eu], grades: [low]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.beam.proof_test_low
 
@@ -41,6 +50,11 @@ finding contains {"key": beam.key, "grade": "after_lift"} if {
 finding contains {"key": beam.key, "grade": "low"} if {
 	some beam in input.beams
 	beam.proof_test_ratio < p.least_ratio
+}
+
+finding contains {"key": beam.key, "grade": "high"} if {
+	some beam in input.beams
+	beam.proof_test_ratio > p.most_ratio
 }
 
 finding contains {"key": beam.key, "grade": "not_dated"} if {

@@ -18,6 +18,8 @@ test_no_day_is_another_grade if after(false, true) == {"not_dated"}
 
 test_breaks if grades(true, true, 1.249) == {"low"}
 
+test_breaks_over_the_most if grades(true, true, 1.251) == {"high"}
+
 test_breaks_without_a_day if grades(true, false, 1.25) == {"not_dated"}
 
 test_meets_at_the_limit if grades(true, true, 1.25) == set()

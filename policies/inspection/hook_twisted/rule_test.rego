@@ -8,13 +8,13 @@ twist(deg) := {"key": "sign/H1", "uses": 1, "what": "twist", "twist_out_of_plane
 
 graded(grade) := {{"key": "sign/H1", "grade": grade}}
 
-test_breaks_removal if found(twist(10)) == graded("removal")
+test_breaks_removal if found(twist(1)) == graded("removal")
 
-test_breaks_to_be_judged if found(twist(9.9)) == graded("to_be_judged")
+test_breaks_to_be_judged if found(twist(0.99)) == graded("to_be_judged")
 
-test_breaks_just_seen if found(twist(1)) == graded("to_be_judged")
+test_breaks_just_seen if found(twist(0.5)) == graded("to_be_judged")
 
-test_meets if found(twist(0.97)) == set()
+test_meets if found(twist(0.49)) == set()
 
 test_throat_is_another_rule if found({"key": "sign/H1", "uses": 1, "what": "throat_now", "twist_out_of_plane_deg": 40}) == set()
 

@@ -21,6 +21,7 @@
 #   message: "{id} was proof-tested with {measured} of its rated load; {limit} is asked for"
 #   cite:
 #     - {document: 29 CFR 1926.251, clause: (a)(4), basis: read, profiles: [us]}
+#     - {document: Directive 2006/42/EC, clause: "annex I, 4.1.2.3, for 1.5 times", basis: memory, profiles: [eu]}
 #     - {document: common practice, basis: practice}
 package liftlint.rules.inspection.proof_test_missing
 

@@ -4,7 +4,10 @@
 #   Webbing and round slings lose their strength in heat that a hand can hardly feel,
 #   coated mesh its coating, chain and rope theirs when they are hot. What heat takes
 #   from a rated load before that is taken off it. Beyond a limit, hot or cold, only
-#   the maker can say what a sling may still carry. Mesh of
+#   the maker can say what a sling may still carry. What a sling has lost for good once
+#   it is cool again is for its inspection: alloy chain that was over 1000 F is taken
+#   out of service, and what was over 600 F is rated anew (29 CFR 1910.184(e)(6), from
+#   memory). Mesh of
 #   which the plan does not say that it is bare counts as coated.
 # custom:
 #   over: gear
