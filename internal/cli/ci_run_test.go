@@ -166,6 +166,10 @@ func TestActionOnARunner(t *testing.T) {
 	if _, err := os.Stat(filepath.Join(r.workspace, "acted")); err == nil {
 		t.Error("an input has run")
 	}
+	r.expect("blanks around a place", r.act(a, map[string]string{"since": first, "paths": " plans \n\t\n"}), 1, []string{"vessel.lift.yaml"}, nil, nil, nil)
+	for _, misspelt := range []string{"plnas", "plans/*.lift.yaml", "plans/pump.lift.yml"} {
+		r.expect("no such place, "+misspelt, r.act(a, map[string]string{"since": first, "paths": misspelt}), 3, []string{misspelt}, nil, nil, nil)
+	}
 	r.expect("a revision that is not there", r.act(a, map[string]string{"since": "none"}), 2, nil, nil, nil, []string{"what changed"})
 
 	noted := strings.Replace(clean, "  freed: anchor nuts off and shims loose, seen by the rigger\n", "", 1)

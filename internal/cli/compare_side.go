@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"liftlint/internal/gitrepo"
@@ -49,7 +50,18 @@ func (k *compareCommand) sides(ctx context.Context, old, new string, paths []str
 			return nil, nil, err
 		}
 	}
-	return a, b, nil
+	return a, b, inOne(a, b, paths)
+}
+
+// inOne refuses paths of two revisions that neither of them has: one that is misspelt
+// would be taken for one without plans.
+func inOne(a, b *side, paths []string) error {
+	for _, p := range paths {
+		if !a.given && !b.given && !slices.Contains(a.paths, p) && !slices.Contains(b.paths, p) {
+			return exit{Unchecked, fmt.Errorf("neither revision %s nor revision %s has %s", a.rev, b.rev, p)}
+		}
+	}
+	return nil
 }
 
 // side finds out what one argument names: a file or folder that is there, else

@@ -27,7 +27,8 @@ type difference struct {
 
 // concerned are the plans that differ, or of which anything that judges them does:
 // a configuration in their folder or above, what that extends, a folder of rules,
-// a register, a baseline.
+// a register, a baseline. What is named and is there on neither side, or is no plan
+// by its name, is not told to be unchanged: it is left to the check to say so.
 func (d *difference) concerned(all []input, j *judging) ([]input, error) {
 	reads := make([]*reading, len(all))
 	byFolder := map[string]*reading{}
@@ -53,7 +54,7 @@ func (d *difference) concerned(all []input, j *judging) ([]input, error) {
 	var list []input
 	for i, in := range all {
 		plan := d.name(in.path)
-		if plan == "" || changed[plan] || reads[i].outside || slices.ContainsFunc(reads[i].files, func(p string) bool { return changed[p] }) {
+		if !isPlan(in.path) || !exists(in.path) || plan == "" || changed[plan] || reads[i].outside || slices.ContainsFunc(reads[i].files, func(p string) bool { return changed[p] }) {
 			list = append(list, in)
 		}
 	}
@@ -178,6 +179,34 @@ func holds(folder, p string) bool {
 	return folder == "." || folder == p || strings.HasPrefix(p, folder+"/")
 }
 
+// isGone reports whether a path that is not there any more was there before.
+func (d *difference) isGone(file string) bool {
+	if exists(file) {
+		return false
+	}
+	at, ok := d.place(file)
+	return ok && d.had(at)
+}
+
+// had reports whether there was a file before, or a folder with any.
+func (d *difference) had(at string) bool {
+	if _, ok := d.before[at]; ok {
+		return true
+	}
+	for p := range d.before {
+		if holds(at, p) {
+			return true
+		}
+	}
+	return false
+}
+
+// exists is true also of what can't be looked at.
+func exists(file string) bool {
+	_, err := os.Lstat(file)
+	return !errors.Is(err, fs.ErrNotExist)
+}
+
 // gone are the plans that the arguments would have named before, in order.
 func (d *difference) gone(args []string) []string {
 	var list []string
@@ -185,7 +214,7 @@ func (d *difference) gone(args []string) []string {
 		if !isPlan(p) || !slices.ContainsFunc(args, func(a string) bool { at, ok := d.place(a); return ok && holds(at, p) }) {
 			continue
 		}
-		if _, err := os.Lstat(filepath.Join(d.top, filepath.FromSlash(p))); errors.Is(err, fs.ErrNotExist) {
+		if !exists(filepath.Join(d.top, filepath.FromSlash(p))) {
 			list = append(list, p)
 		}
 	}

@@ -129,17 +129,19 @@ func (k *check) judgeConcerned(ctx context.Context, args []string, d *difference
 	if err != nil {
 		return judged{}, err
 	}
+	all = slices.DeleteFunc(all, func(in input) bool { return d.isGone(in.path) })
 	concerned, err := d.concerned(all, &k.judging)
 	if err != nil {
 		return judged{}, err
 	}
-	for _, p := range d.gone(args) {
+	gone := d.gone(args)
+	for _, p := range gone {
 		fmt.Fprintf(k.env.Stderr, "liftlint: gone, and not checked: %s\n", visible(p))
 	}
 	if left := len(all) - len(concerned); left > 0 && len(concerned) > 0 {
 		fmt.Fprintf(k.env.Stderr, "liftlint: %d of %d plans are checked; the others have not changed, nor has what judges them\n", len(concerned), len(all))
 	}
 	run, err := k.judge(ctx, concerned)
-	run.Unchanged = len(all) - len(concerned)
+	run.Unchanged, run.Gone = len(all)-len(concerned), gone
 	return run, err
 }

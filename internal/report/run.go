@@ -17,6 +17,8 @@ type Run struct {
 	// Unchanged counts the plans left out on purpose: neither they nor what they are
 	// judged by has changed since a revision that was asked for.
 	Unchanged int
+	// Gone are the plans that were there in that revision and are not any more.
+	Gone []string
 }
 
 // Threshold is the least severity that makes the run fail.
@@ -44,7 +46,7 @@ func (r Run) Meaning() string {
 	switch r.Exit() {
 	case Clean:
 		if c.Plans == 0 {
-			return fmt.Sprintf("nothing was checked: of %s none has changed, nor has what judges them", Plural(r.Unchanged, "plan"))
+			return r.idleWords()
 		}
 		return r.cleanWords(c)
 	case Findings:
@@ -56,6 +58,29 @@ func (r Run) Meaning() string {
 		return "something could not be checked"
 	}
 	return "nothing was checked"
+}
+
+// idleWords say why no plan of a change had to be checked.
+func (r Run) idleWords() string {
+	gone := ""
+	if n := len(r.Gone); n > 0 {
+		gone = fmt.Sprintf("%s gone", isOrAre(n, "plan"))
+	}
+	if r.Unchanged == 0 {
+		return "nothing was checked: " + gone + ", and no other differs"
+	}
+	said := fmt.Sprintf("nothing was checked: of %s none has changed, nor has what judges them", Plural(r.Unchanged, "plan"))
+	if gone != "" {
+		said += "; " + gone
+	}
+	return said
+}
+
+func isOrAre(n int, thing string) string {
+	if n == 1 {
+		return "1 " + thing + " is"
+	}
+	return fmt.Sprintf("%d %ss are", n, thing)
 }
 
 // cleanWords never call a plan free of what is only set aside.
@@ -77,7 +102,7 @@ func (r Run) Exit() Exit {
 	if len(r.Failures) > 0 {
 		return Unchecked
 	}
-	if r.Unchanged > 0 {
+	if r.Unchanged > 0 || len(r.Gone) > 0 {
 		code = Clean
 	}
 	for _, x := range r.Results {
