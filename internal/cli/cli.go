@@ -97,6 +97,7 @@ func newRoot(e Environment) *cobra.Command {
 	}
 	root.AddCommand(newCheck(e), newBaseline(e), newFacts(e), newRules(e), newExplain(e), newPolicy(e), newGear(e), newSchema(e), newHook(e))
 	root.AddCommand(newCompare(e), newInit(e), newMan(e))
+	refuseUnknown(root)
 	completeWords(root)
 	return root
 }

@@ -1,12 +1,39 @@
 package cli
 
 import (
+	"fmt"
+
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
 )
+
+// refuseUnknown has the commands that the library adds refuse what they don't know,
+// where they would show their help and call that a success.
+func refuseUnknown(root *cobra.Command) {
+	root.InitDefaultCompletionCmd()
+	root.InitDefaultHelpCmd()
+	for _, c := range root.Commands() {
+		switch c.Name() {
+		case "completion":
+			c.Args = cobra.NoArgs
+			c.RunE = func(c *cobra.Command, _ []string) error { return c.Help() }
+			for _, shell := range c.Commands() {
+				shell.Example = "  liftlint completion " + shell.Name() + " > liftlint-completion"
+			}
+		case "help":
+			c.Args = func(c *cobra.Command, args []string) error {
+				found, rest, err := root.Find(args)
+				if err == nil && len(rest) > 0 {
+					err = fmt.Errorf("unknown command %q for %q", rest[0], found.CommandPath())
+				}
+				return err
+			}
+		}
+	}
+}
 
 // completeWords lets a shell complete the words that flags take, and the names of
 // plans.
