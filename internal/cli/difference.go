@@ -5,7 +5,6 @@ import (
 	"errors"
 	"io/fs"
 	"maps"
-	"os"
 	"path"
 	"path/filepath"
 	"slices"
@@ -177,47 +176,4 @@ func isRegister(name string) bool {
 // holds reports whether a path is a folder itself or lies below it.
 func holds(folder, p string) bool {
 	return folder == "." || folder == p || strings.HasPrefix(p, folder+"/")
-}
-
-// isGone reports whether a path that is not there any more was there before.
-func (d *difference) isGone(file string) bool {
-	if exists(file) {
-		return false
-	}
-	at, ok := d.place(file)
-	return ok && d.had(at)
-}
-
-// had reports whether there was a file before, or a folder with any.
-func (d *difference) had(at string) bool {
-	if _, ok := d.before[at]; ok {
-		return true
-	}
-	for p := range d.before {
-		if holds(at, p) {
-			return true
-		}
-	}
-	return false
-}
-
-// exists is true also of what can't be looked at.
-func exists(file string) bool {
-	_, err := os.Lstat(file)
-	return !errors.Is(err, fs.ErrNotExist)
-}
-
-// gone are the plans that the arguments would have named before, in order.
-func (d *difference) gone(args []string) []string {
-	var list []string
-	for p := range d.before {
-		if !isPlan(p) || !slices.ContainsFunc(args, func(a string) bool { at, ok := d.place(a); return ok && holds(at, p) }) {
-			continue
-		}
-		if !exists(filepath.Join(d.top, filepath.FromSlash(p))) {
-			list = append(list, p)
-		}
-	}
-	slices.Sort(list)
-	return list
 }

@@ -134,14 +134,13 @@ func (k *check) judgeConcerned(ctx context.Context, args []string, d *difference
 	if err != nil {
 		return judged{}, err
 	}
-	gone := d.gone(args)
-	for _, p := range gone {
-		fmt.Fprintf(k.env.Stderr, "liftlint: gone, and not checked: %s\n", visible(p))
-	}
-	if left := len(all) - len(concerned); left > 0 && len(concerned) > 0 {
-		fmt.Fprintf(k.env.Stderr, "liftlint: %d of %d plans are checked; the others have not changed, nor has what judges them\n", len(concerned), len(all))
-	}
 	run, err := k.judge(ctx, concerned)
-	run.Unchanged, run.Gone = len(all)-len(concerned), gone
-	return run, err
+	if err != nil {
+		return run, err
+	}
+	run.Unchanged, run.Gone, run.GoneConfigs = len(all)-len(concerned), d.gone(args), d.goneConfigs(args)
+	for _, words := range run.LeftOut() {
+		fmt.Fprintf(k.env.Stderr, "liftlint: %s\n", visible(words))
+	}
+	return run, nil
 }

@@ -46,6 +46,7 @@ func (r Run) RelativeTo(p Paths) Run {
 	for i, f := range r.Failures {
 		r.Failures[i] = names.Replace(f)
 	}
+	r.Gone, r.GoneConfigs = p.each(r.Gone), p.each(r.GoneConfigs)
 	r.Results = slices.Clone(r.Results)
 	for i, x := range r.Results {
 		if x != nil {
@@ -53,6 +54,14 @@ func (r Run) RelativeTo(p Paths) Run {
 		}
 	}
 	return r
+}
+
+func (p Paths) each(files []string) []string {
+	files = slices.Clone(files)
+	for i, f := range files {
+		files[i] = p.Relative(f)
+	}
+	return files
 }
 
 func (p Paths) result(x *lint.Result, names *strings.Replacer) *lint.Result {

@@ -19,6 +19,9 @@ type Run struct {
 	Unchanged int
 	// Gone are the plans that were there in that revision and are not any more.
 	Gone []string
+	// GoneConfigs are the configurations that were, and that held for what was to be
+	// checked.
+	GoneConfigs []string
 }
 
 // Threshold is the least severity that makes the run fail.
@@ -64,7 +67,7 @@ func (r Run) Meaning() string {
 func (r Run) idleWords() string {
 	gone := ""
 	if n := len(r.Gone); n > 0 {
-		gone = fmt.Sprintf("%s gone", isOrAre(n, "plan"))
+		gone = fmt.Sprintf("%s %s gone", Plural(n, "plan"), be(n))
 	}
 	if r.Unchanged == 0 {
 		return "nothing was checked: " + gone + ", and no other differs"
@@ -76,11 +79,11 @@ func (r Run) idleWords() string {
 	return said
 }
 
-func isOrAre(n int, thing string) string {
+func be(n int) string {
 	if n == 1 {
-		return "1 " + thing + " is"
+		return "is"
 	}
-	return fmt.Sprintf("%d %ss are", n, thing)
+	return "are"
 }
 
 // cleanWords never call a plan free of what is only set aside.

@@ -14,6 +14,7 @@ type Report struct {
 	Exit     Exit     `json:"exit" doc:"What the run came to."`
 	Summary  Summary  `json:"summary" doc:"Sums over all plans."`
 	Failures []string `json:"failures" doc:"What could not be checked at all. The rest of the report does not speak for it."`
+	LeftOut  LeftOut  `json:"left_out" doc:"What a run over a change (--since, --staged) did not check. The report does not speak for it."`
 	Plans    []Plan   `json:"plans" doc:"One record a plan, in the order they were given."`
 }
 
@@ -21,6 +22,13 @@ type Report struct {
 type Exit struct {
 	Code    int    `json:"code" doc:"Exit code: 0 checked, nothing at or above fail_on; 1 findings, or a plan that is not valid; 3 something could not be checked; 4 nothing was checked."`
 	Meaning string `json:"meaning" doc:"The code in words."`
+}
+
+// LeftOut is what was not looked at on purpose; in a run over all plans there is none.
+type LeftOut struct {
+	Unchanged          int      `json:"unchanged" doc:"Plans that have not changed, and of which nothing has that judges them."`
+	Gone               []string `json:"gone" doc:"Plans that were there before and are not any more."`
+	GoneConfigurations []string `json:"gone_configurations" doc:"Configurations that were there before and are not any more: what they asked for is not asked."`
 }
 
 // Summary counts. Every plan is judged, not valid or not checked.

@@ -24,6 +24,24 @@ func (p *page) verdict(run report.Run) {
 	}
 	p.paragraph("## Lift plans: " + words)
 	p.paragraph("**Outcome: " + Text(report.Outcome(run)) + "** " + Text(report.Totals(c)))
+	if left := run.LeftOut(); len(left) > 0 {
+		p.paragraph("**Left out of this check.** It is over what changed, and does not speak for the following.")
+		p.list(left)
+	}
+}
+
+// mostLeftOut is how many lines are shown of what a check leaves out.
+const mostLeftOut = 20
+
+func (p *page) list(lines []string) {
+	for i, l := range lines {
+		if i == mostLeftOut {
+			p.out.WriteString(fmt.Sprintf("- and %d more\n", len(lines)-i))
+			break
+		}
+		p.out.WriteString("- " + Text(short(report.Sentence(l))) + "\n")
+	}
+	p.out.WriteString("\n")
 }
 
 // headline is the run in a few words. It never says that all is well.
