@@ -31,7 +31,7 @@ func TestNoChange(t *testing.T) {
 			}
 		}
 	}
-	waivers := []string{"  - {rule: angle/leg_too_flat, subject: leg/hook/1, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n", "  - {rule: angle/leg_too_flat, subject: leg/hook/2, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n"}
+	waivers := []string{"  - {rule: angle/leg_too_flat, subject: leg/hook to A, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n", "  - {rule: angle/leg_too_flat, subject: leg/hook to B, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n"}
 	text := example(t, "filter-vessel")
 	if c := compared(compare.Pair{Old: side(t, text+"waivers:\n"+waivers[0]+waivers[1]), New: side(t, text+"waivers:\n"+waivers[1]+waivers[0])}); c.Same != 1 {
 		t.Errorf("waivers turned: %+v", c.Plans)
