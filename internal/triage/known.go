@@ -37,7 +37,7 @@ func (x *waiving) isKnown() bool {
 	case !slices.Contains(r.Subjects, x.here(x.Subject)) && !slices.Contains(x.Keys, x.here(x.Subject)):
 		return x.say(waiverUnknown, "subject", fmt.Sprintf("%s judges no %q%s", r.ID, x.Subject, near(x.Subject, x.stableSubjects(), "; the report names the keys behind each rule")))
 	case x.byPlace(x.Subject) != "":
-		return x.say(waiverNotBound, "subject", fmt.Sprintf("%s: write %q here, or give the leg an `id`", x.byPlace(x.Subject), x.stable(x.Subject)))
+		return x.say(waiverNotBound, "subject", fmt.Sprintf("%s: write %q here if that is the leg that is meant, or give the leg an `id`", x.byPlace(x.Subject), x.stable(x.Subject)))
 	case x.Grade != "" && !slices.Contains(r.Grades, x.Grade):
 		return x.say(waiverUnknown, "grade", fmt.Sprintf("%s has no grade %q%s", r.ID, x.Grade, nearest.Hint(x.Grade, r.Grades)))
 	}

@@ -52,7 +52,7 @@ func TestWaiverStaysWithItsSubject(t *testing.T) {
 	byPlace.Subject = "k1"
 	got := Run(ofBoth, Waive([]plan.Waiver{byPlace}, numbered(inOrder)))
 	i := slices.IndexFunc(got, func(f finding.Finding) bool { return f.Rule == waiverNotBound })
-	if len(asideIn(got)) != 0 || i < 0 || got[i].Severity != finding.Error || !strings.Contains(got[i].Message, `write "to A" here`) {
+	if len(asideIn(got)) != 0 || i < 0 || got[i].Severity != finding.Error || !strings.Contains(got[i].Message, `write "to A" here if that`) {
 		t.Errorf("%+v", got)
 	}
 }
