@@ -8,15 +8,11 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime"
 	"runtime/debug"
-	"slices"
-	"sync"
 
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/config"
-	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
@@ -125,7 +121,7 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
 	lint.SameDay(results)
-	run := runOf(results, failures)
+	run := runOf(inputs, results, failures)
 	run.FailOn = failOn
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil
 }
@@ -159,16 +155,24 @@ func (k *check) inputs(args []string) ([]input, error) {
 	return inputs, nil
 }
 
+// assigned is a plan's linter, or why there is none: its configuration is broken.
+type assigned struct {
+	*lint.Linter
+	fault error
+}
+
 // linters finds the linter of each plan, by the configuration of its folder.
-func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]*lint.Linter, error) {
+func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]assigned, error) {
 	all := newLinters(&k.judging, remedies)
 	all.settle = settle
-	each := make([]*lint.Linter, len(inputs))
+	each := make([]assigned, len(inputs))
 	for i, in := range inputs {
-		var err error
-		if each[i], err = all.forFolder(filepath.Dir(in.path)); err != nil {
+		l, err := all.forFolder(filepath.Dir(in.path))
+		fault := configFault{}
+		if err != nil && !errors.As(err, &fault) {
 			return nil, err
 		}
+		each[i] = assigned{l, fault.error}
 	}
 	return each, nil
 }
@@ -185,7 +189,13 @@ func (k *check) known(c config.Config, o *lint.Options) error {
 	}
 	o.Named = paths.Relative
 	o.Baseline, err = readBaseline(path)
-	return err
+	switch {
+	case err != nil && k.judging.baseline != "":
+		return wrongUsage(err)
+	case err != nil:
+		return configFault{fmt.Errorf("%w; a configuration names it", err)}
+	}
+	return nil
 }
 
 // tellGone names the plans that a baseline has and that are not there any more: no
@@ -220,47 +230,4 @@ func (k *check) planPaths() (report.Paths, error) {
 	}
 	paths.Root = root
 	return paths, err
-}
-
-// judgeAll judges the plans on all cores, each with its linter. There is a result
-// or a failure for each plan, in their order.
-func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) (results []*lint.Result, failures []error) {
-	results, failures = make([]*lint.Result, len(inputs)), make([]error, len(inputs))
-	var group sync.WaitGroup
-	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
-	for i, in := range inputs {
-		slots <- struct{}{}
-		group.Go(func() {
-			defer func() { <-slots }()
-			results[i], failures[i] = judge(ctx, each[i], in)
-		})
-	}
-	group.Wait()
-	return results, failures
-}
-
-func runOf(results []*lint.Result, failures []error) report.Run {
-	var run report.Run
-	for i := range results {
-		if results[i] != nil {
-			run.Results = append(run.Results, results[i])
-		}
-		if err := failures[i]; err != nil && !slices.Contains(run.Failures, err.Error()) {
-			run.Failures = append(run.Failures, err.Error())
-		}
-	}
-	return run
-}
-
-func judge(ctx context.Context, l *lint.Linter, in input) (r *lint.Result, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			r, err = nil, fmt.Errorf("%s: the check stopped: %v", in.path, p)
-		}
-	}()
-	content, err := in.read()
-	if err != nil {
-		return lint.Unreadable(in.path, datafile.Cause(err)), nil
-	}
-	return l.Check(ctx, in.path, content)
 }

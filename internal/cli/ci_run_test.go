@@ -180,7 +180,7 @@ func TestActionOnARunner(t *testing.T) {
 	r.expect("no such stage", r.act(a, map[string]string{"stage": "none"}), 2, nil, nil, nil, nil)
 
 	broken := r.commit(map[string]string{"liftlint.yaml": "liftlint: 1\nruels: {}\n", "plans/pump.lift.yaml": clean})
-	r.expect("a broken configuration", r.act(a, nil), 2, nil, nil, nil, nil)
+	r.expect("a broken configuration", r.act(a, nil), 3, []string{"::error title=Could not check::liftlint.yaml:2:1"}, nil, []string{"liftlint.yaml:2:1"}, nil)
 	r.commit(map[string]string{"liftlint.yaml": ""})
 	r.expect("mended", r.act(a, map[string]string{"since": broken}), 0, []string{"::warning title=Lift plans::Not all of what changed could be told"}, nil, []string{"Not all of what changed could be told"}, nil)
 

@@ -148,15 +148,13 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 		return nil, nil, err
 	}
 	results, failed := judgeAll(ctx, each, inputs)
-	var failures []string
 	for i, r := range results {
 		name := s.nameOf(inputs[i].path, paths)
 		if failed[i] != nil {
-			failures = append(failures, failed[i].Error())
 			s.lost = append(s.lost, name)
 			continue
 		}
 		sides[name] = &compare.Side{Name: s.label(inputs[i].path), Result: r, Text: texts[i]}
 	}
-	return sides, failures, nil
+	return sides, told(inputs, failed, s.words, s.label), nil
 }

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/gitrepo"
 )
 
@@ -129,6 +130,23 @@ func (s *side) failed(err error) error {
 		return err
 	}
 	return exit{x.code, fmt.Errorf("revision %s can't be judged: %w", s.rev, err)}
+}
+
+// words says what keeps a plan of the side from being judged, with the revision where
+// it has one.
+func (s *side) words(err error) string {
+	var problems datafile.Problems
+	switch {
+	case s.rev == "":
+		return err.Error()
+	case !errors.As(err, &problems):
+		return "revision " + s.rev + ": " + err.Error()
+	}
+	problems = slices.Clone(problems)
+	for i := range problems {
+		problems[i].File = s.label(problems[i].File)
+	}
+	return problems.Error()
 }
 
 // label is what a file is called in the report.

@@ -78,8 +78,11 @@ type reading struct {
 
 func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 	c, err := j.configFor(folder)
-	if err != nil {
+	switch {
+	case err != nil && j.config != "":
 		return nil, wrongUsage(err)
+	case err != nil: // whether what it names has changed can't be told, and the check says what is wrong
+		return &reading{outside: true}, nil
 	}
 	r := &reading{}
 	for _, f := range slices.Concat(c.Files, c.Registers, j.registers) {

@@ -148,7 +148,7 @@ func repository(here string) string {
 
 // rulesJudging lists the rules that each plan was judged by, once for each profile
 // and configuration.
-func rulesJudging(each []*lint.Linter, results []*lint.Result) ([]*policy.Rule, error) {
+func rulesJudging(each []assigned, results []*lint.Result) ([]*policy.Rule, error) {
 	type judgedBy struct {
 		linter  *lint.Linter
 		profile string
@@ -156,7 +156,10 @@ func rulesJudging(each []*lint.Linter, results []*lint.Result) ([]*policy.Rule, 
 	var list []*policy.Rule
 	var seen []judgedBy
 	for i, r := range results {
-		by := judgedBy{each[i], each[i].Profile()}
+		if each[i].Linter == nil {
+			continue
+		}
+		by := judgedBy{each[i].Linter, each[i].Profile()}
 		if r != nil && r.Profile != "" {
 			by.profile = r.Profile
 		}

@@ -13,8 +13,8 @@ func (r Run) LeftOut() []string {
 	for _, c := range r.GoneConfigs {
 		list = append(list, GoneConfig(c))
 	}
-	if n := len(r.Results); n > 0 && r.Unchanged > 0 {
-		list = append(list, fmt.Sprintf("%d of %s %s checked; what is left out has not changed, nor has what judges it", n, Plural(n+r.Unchanged, "plan"), be(n)))
+	if n := len(r.Results) + len(r.Lost); n > 0 && r.Unchanged > 0 {
+		list = append(list, fmt.Sprintf("the change concerns %d of %s; what is left out has not changed, nor has what judges it", n, Plural(n+r.Unchanged, "plan")))
 	}
 	return list
 }

@@ -46,7 +46,7 @@ func (r Run) RelativeTo(p Paths) Run {
 	for i, f := range r.Failures {
 		r.Failures[i] = names.Replace(f)
 	}
-	r.Gone, r.GoneConfigs = p.each(r.Gone), p.each(r.GoneConfigs)
+	r.Lost, r.Gone, r.GoneConfigs = p.each(r.Lost), p.each(r.Gone), p.each(r.GoneConfigs)
 	r.Results = slices.Clone(r.Results)
 	for i, x := range r.Results {
 		if x != nil {
@@ -100,7 +100,7 @@ func (p Paths) from(o policy.Override) string {
 // begin with dots: no other could be told from a word. What else lies below the
 // root is cut at it.
 func (p Paths) namesIn(r Run) *strings.Replacer {
-	var files []string
+	files := slices.Clone(r.Lost)
 	for _, x := range r.Results {
 		if x == nil {
 			continue

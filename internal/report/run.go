@@ -13,6 +13,7 @@ import (
 type Run struct {
 	Results  []*lint.Result
 	Failures []string         // what could not be checked at all: a rule has failed, the tool has
+	Lost     []string         // plans that a failure has kept from being checked, and that have no result
 	FailOn   finding.Severity // the least severity that makes a run fail; empty is error
 	// Unchanged counts the plans left out on purpose: neither they nor what they are
 	// judged by has changed since a revision that was asked for.

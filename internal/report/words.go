@@ -23,6 +23,15 @@ func Sentence(message string) string {
 	return message + "."
 }
 
+// OneLine joins the lines of a failure.
+func OneLine(text string) string {
+	lines := strings.Split(strings.TrimSpace(text), "\n")
+	for i, l := range lines {
+		lines[i] = strings.Join(strings.Fields(l), " ")
+	}
+	return strings.Join(lines, "; ")
+}
+
 // Place is a location in the form that terminals and editors follow.
 func Place(at source.Location) string {
 	switch {

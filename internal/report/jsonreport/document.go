@@ -33,10 +33,10 @@ type LeftOut struct {
 
 // Summary counts. Every plan is judged, not valid or not checked.
 type Summary struct {
-	Plans      int `json:"plans" doc:"Plans in the report."`
+	Plans      int `json:"plans" doc:"Plans in the report, and those that failures keep from being checked."`
 	Judged     int `json:"judged" doc:"Plans that rules were put to."`
 	NotValid   int `json:"not_valid" doc:"Plans that could not be understood: no rule ran."`
-	NotChecked int `json:"not_checked" doc:"Plans of which nothing was checked, such as files that could not be read."`
+	NotChecked int `json:"not_checked" doc:"Plans of which nothing was checked, such as files that could not be read, and those of a configuration that is broken."`
 	Errors     int `json:"errors" doc:"Findings of severity error that count."`
 	Warnings   int `json:"warnings" doc:"Findings of severity warning that count."`
 	Notes      int `json:"notes" doc:"Findings of severity note that count."`

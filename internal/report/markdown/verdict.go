@@ -68,7 +68,7 @@ func (p *page) failures(list []string) {
 	}
 	p.paragraph("**Could not check.** What is named here was not checked, and nothing below speaks for it.")
 	for _, f := range list {
-		p.out.WriteString("- " + Text(short(strings.Join(strings.Fields(f), " "))) + "\n")
+		p.out.WriteString("- " + Text(short(report.OneLine(f))) + "\n")
 	}
 	p.out.WriteString("\n")
 }

@@ -37,7 +37,7 @@ func (c *catalog) invocation(r report.Run) invocation {
 		ExitCodeDescription: r.Meaning(),
 	}
 	for _, f := range r.Failures {
-		v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, failed(inOneLine(f)))
+		v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, failed(report.OneLine(f)))
 	}
 	var settings []policy.Override
 	for _, x := range r.Results {

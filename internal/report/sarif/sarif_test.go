@@ -251,7 +251,7 @@ func TestWhatCouldNotBeChecked(t *testing.T) {
 	if v.ExecutionSuccessful || v.ExitCode != 3 || len(v.ToolExecutionNotifications) != 5 || len(v.ToolConfigurationNotes) != 1 {
 		t.Errorf("%+v", v)
 	}
-	for i, want := range []string{"stopped after 1 s", "permission denied", "gone, and not checked: plans/before.lift.yaml", "plans/liftlint.yaml", "3 of 7 plans are checked"} {
+	for i, want := range []string{"stopped after 1 s", "permission denied", "gone, and not checked: plans/before.lift.yaml", "plans/liftlint.yaml", "the change concerns 4 of 8 plans"} {
 		level := "error"
 		if i > 1 { // what is left out on purpose
 			level = "note"
