@@ -2,7 +2,6 @@ package cli
 
 import (
 	"cmp"
-	"errors"
 	"io/fs"
 	"maps"
 	"path"
@@ -21,7 +20,6 @@ type difference struct {
 	top       string                                        // the folder of what is checked
 	place     func(file string) (string, bool)              // where a file stands in the repository
 	changed   func(paths []string) (map[string]bool, error) // those of the paths that differ
-	registers []string                                      // that are there now; nil before they are looked for
 }
 
 // concerned are the plans that differ, or of which anything that judges them does:
@@ -85,7 +83,7 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 		return &reading{outside: true}, nil
 	}
 	r := &reading{}
-	for _, f := range slices.Concat(c.Files, c.Registers, j.registers) {
+	for _, f := range c.Files {
 		d.add(r, f)
 	}
 	folders := slices.Clone(j.rules)
@@ -101,12 +99,12 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 		d.add(r, path)
 	}
 	at := d.name(folder)
-	for p := range d.before { // those that are gone, and registers wherever they are
-		if isRegister(p) || path.Base(p) == config.FileName && holds(path.Dir(p), at) {
+	for p := range d.before { // those that are gone
+		if path.Base(p) == config.FileName && holds(path.Dir(p), at) {
 			r.files = append(r.files, p)
 		}
 	}
-	return r, d.addRegisters(r)
+	return r, d.addRegisters(r, slices.Concat(c.Registers, j.registers))
 }
 
 func (d *difference) add(r *reading, file string) {
@@ -136,44 +134,6 @@ func (d *difference) addFolder(r *reading, folder string) error {
 		}
 		return err
 	})
-}
-
-// addRegisters adds the registers that are there, wherever: which plan reads which
-// one is not asked, so that none is missed.
-func (d *difference) addRegisters(r *reading) error {
-	if d.registers == nil {
-		d.registers = []string{}
-		err := filepath.WalkDir(d.top, func(file string, e fs.DirEntry, err error) error {
-			switch {
-			case errors.Is(err, fs.ErrPermission) && e != nil && e.IsDir() && file != d.top:
-				return fs.SkipDir
-			case err != nil:
-				return err
-			case e.IsDir() && e.Name() == ".git":
-				return fs.SkipDir
-			case !e.IsDir() && isRegister(e.Name()):
-				d.registers = append(d.registers, d.name(file))
-			}
-			return nil
-		})
-		if err != nil {
-			return exit{Unchecked, err}
-		}
-	}
-	r.files = append(r.files, d.registers...)
-	return nil
-}
-
-// isRegister reports whether a file holds a register of gear, or a table that one
-// is read from, by its name.
-func isRegister(name string) bool {
-	name = strings.ToLower(name)
-	for _, end := range []string{".gear.yaml", ".gear.yml", ".columns.yaml", ".columns.yml", ".csv"} {
-		if strings.HasSuffix(name, end) {
-			return true
-		}
-	}
-	return false
 }
 
 // holds reports whether a path is a folder itself or lies below it.
