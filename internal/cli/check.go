@@ -43,12 +43,15 @@ with a dot and without following links in it; without a PATH the current folder 
 
 With --since and --staged only plans are checked that a change concerns: those that
 differ, and those of which a rule, a configuration or a register does. Where that is
-none, nothing is checked, the report says so, and the exit code is 0.
+none, nothing is checked, the report says so, and the exit code is 0. Of a branch that
+has moved on, --since takes the commit where this history left it; a commit or a tag it
+takes as it is. --at checks what a revision holds instead of the files that are there.
 
 What would put a finding right is computed for runs of fewer than 20 plans.`,
 		Example: `  liftlint check examples/pump-skid.lift.yaml
   liftlint check --stage prelift --on 2026-12-04 plans/
   liftlint check --since origin/main
+  liftlint check --at HEAD --since v1 plans
   liftlint check --format json - < plan.lift.yaml`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}

@@ -16,10 +16,10 @@ import (
 // difference is between a revision and what is to be checked: the working tree or
 // the index. It errs to one side only: what can't be told apart counts as changed.
 type difference struct {
-	before    gitrepo.Tree
-	top       string                                        // the folder of what is checked
-	place     func(file string) (string, bool)              // where a file stands in the repository
-	changed   func(paths []string) (map[string]bool, error) // those of the paths that differ
+	before  gitrepo.Tree
+	top     string                                        // the folder of what is checked
+	place   func(file string) (string, bool)              // where a file stands in the repository
+	changed func(paths []string) (map[string]bool, error) // those of the paths that differ
 }
 
 // concerned are the plans that differ, or of which anything that judges them does:

@@ -57,6 +57,19 @@ func (d *difference) goneConfigs(args []string) []string {
 	})
 }
 
+// goneFromAll are those that are gone in every difference.
+func goneFromAll(ds []*difference, args []string) (plans, configs []string) {
+	for i, d := range ds {
+		p, c := d.gone(args), d.goneConfigs(args)
+		if i > 0 {
+			p = slices.DeleteFunc(p, func(file string) bool { return !slices.Contains(plans, file) })
+			c = slices.DeleteFunc(c, func(file string) bool { return !slices.Contains(configs, file) })
+		}
+		plans, configs = p, c
+	}
+	return plans, configs
+}
+
 // notThere lists the files of a kind that are not there any more, as they are called
 // from the current folder.
 func (d *difference) notThere(is func(p string) bool) []string {
