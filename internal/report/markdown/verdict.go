@@ -156,6 +156,8 @@ func stateOf(r *lint.Result) string {
 // judged.
 func (p *page) plan(run report.Run, n int) {
 	r := run.Results[n]
+	defer func(d detail) { p.detail = d }(p.detail)
+	p.detail = p.detailOf(n)
 	if r == nil {
 		p.paragraph("### Not checked")
 		p.paragraph("There is no result for one plan.")
@@ -163,17 +165,19 @@ func (p *page) plan(run report.Run, n int) {
 	}
 	p.paragraph("### " + Text(short(cmp.Or(report.NameOf(r), r.File))))
 	p.paragraph(Code(short(r.File)) + ". " + p.state(r))
-	if len(run.Results) > 1 {
+	if len(run.Results) > 1 && p.detail.form != inShort {
 		p.paragraph("Outcome: " + Text(report.OutcomeOf(run, n)))
 	}
 	judged := report.Understood(r) && r.State == lint.Judged
 	if judged {
 		p.overrides(r)
 		p.aside(r)
-		p.hanging(r)
+		if p.detail.form == whole {
+			p.hanging(r)
+		}
 	}
 	p.findings(r)
-	if judged {
+	if judged && p.detail.form != inShort {
 		p.checked(r)
 	}
 }
