@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -76,6 +77,7 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 		}
 	}
 	c := compare.Of(old, new, compare.Pairs(was, is, alone), append(failures, more...), failOn)
+	c.NotCompared = len(distinct(append(a.lost, b.lost...)))
 	if err := k.write(c); err != nil {
 		return exit{Unchecked, err}
 	}
@@ -83,6 +85,12 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 		return exit{code: c.Exit}
 	}
 	return nil
+}
+
+func distinct(list []string) []string {
+	list = slices.Clone(list)
+	slices.Sort(list)
+	return slices.Compact(list)
 }
 
 func (k *compareCommand) write(c compare.Comparison) error {

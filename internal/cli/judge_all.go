@@ -57,27 +57,35 @@ func told(inputs []input, failures []error, words func(error) string, name func(
 		if err == nil {
 			continue
 		}
-		text := words(err)
+		text := words(cause{err, inputs[i].path})
 		if !slices.Contains(texts, text) {
 			texts = append(texts, text)
 		}
 		plans[text] = append(plans[text], name(inputs[i].path))
 	}
 	for i, text := range texts {
-		texts[i] += keptBack(text, plans[text])
+		texts[i] += keptBack(plans[text])
 	}
 	return texts
 }
 
+// cause is what has failed, without the name of the plan that it has failed for.
+type cause struct {
+	error
+	plan string
+}
+
+// Error is the text without the name.
+func (c cause) Error() string { return strings.TrimPrefix(c.error.Error(), c.plan+": ") }
+
+// Unwrap gives what has failed.
+func (c cause) Unwrap() error { return c.error }
+
 // mostKeptBack is how many plans are named that something keeps from being checked.
 const mostKeptBack = 5
 
-// keptBack names the plans that a failure keeps from being checked, unless it does so
-// itself.
-func keptBack(failure string, plans []string) string {
-	if len(plans) == 1 && strings.HasPrefix(failure, plans[0]+":") {
-		return ""
-	}
+// keptBack names the plans that a failure keeps from being checked.
+func keptBack(plans []string) string {
 	more := ""
 	if n := len(plans) - mostKeptBack; n > 0 {
 		more = fmt.Sprintf(" and %d more", n)
