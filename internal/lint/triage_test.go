@@ -137,6 +137,20 @@ func TestWaiverIsWhole(t *testing.T) {
 	}
 }
 
+// TestWaiverTextsAreTold once, and of a bare number at once what it lacks.
+func TestWaiverTextsAreTold(t *testing.T) {
+	l := linter(t, lint.Options{})
+	for waiver, want := range map[string]string{
+		strings.Replace(flat, "no longer leg fits under the gantry", `""`, 1) + "}": "`reason` of entry 1 of `waivers`: the text is empty; write something",
+		strings.Replace(flat, "by: lift planner", `by: ""`, 1) + "}":                "`by` of entry 1 of `waivers`: the text is empty; write something",
+		flat + ", measured: 29.3, limit: 30 deg}":                                   "`measured` of entry 1 of `waivers`: `29.3` is a number; a figure with its unit is asked for, as the report prints it, such as `29.3 deg`",
+	} {
+		if r := check(t, l, waived(t, waiver)); len(r.Findings) != 1 || r.Findings[0].Message != want {
+			t.Errorf("%v, not %q", r.Findings, want)
+		}
+	}
+}
+
 // TestCompanyForbidsWaivers of rules that may be waived elsewhere.
 func TestCompanyForbidsWaivers(t *testing.T) {
 	o := lint.Options{Config: config.Config{Files: []string{"x"}, Layers: []policy.Layer{{Name: "company/liftlint.yaml", NotWaivable: []string{"angle/leg_too_flat"}}}}}
