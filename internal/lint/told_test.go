@@ -33,6 +33,10 @@ func TestReasonThatNothingTellsIsFound(t *testing.T) {
 		if f.Severity != finding.Error || f.Aside != nil || !strings.Contains(f.Message, "is not rated at its temperature") {
 			t.Errorf("%s: %s", f.Severity, f.Message)
 		}
+		id, _, _ := strings.Cut(f.Message, " ")
+		if line := r.Line(f.Place.Range.From.Line); !strings.Contains(line, "id: "+id) {
+			t.Errorf("%s stands at %q", f.Message, line)
+		}
 	}
 }
 
