@@ -58,6 +58,8 @@ What would put a finding right is computed for runs of fewer than 20 plans.`,
 	k.judging.flags(c)
 	k.output.flags(c)
 	k.change.flags(c)
+	complete(c, "since", completeRevisions(e, cobra.ShellCompDirectiveNoFileComp))
+	complete(c, "at", completeRevisions(e, cobra.ShellCompDirectiveNoFileComp))
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
 	c.Flags().StringVar(&k.judging.baseline, "baseline", "", "what is known of the plans already: only findings that are new or worse count; goes before the one that a configuration names")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
@@ -131,10 +133,11 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 
 // finish reports a run, and ends with what it comes to.
 func (k *check) finish(run judged) error {
-	if err := k.output.write(run.Run, k.judging.stage, run.rules); err != nil {
+	reported, err := k.output.write(run.Run, k.judging.stage, run.rules)
+	if err != nil {
 		return exit{Unchecked, err}
 	}
-	if code := int(run.Exit()); code != Clean {
+	if code := int(reported.Exit()); code != Clean {
 		return exit{code: code}
 	}
 	return nil

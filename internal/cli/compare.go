@@ -44,6 +44,7 @@ no plan.`,
 		Args: cobra.MinimumNArgs(2),
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0], args[1], args[2:]) },
 	}
+	c.ValidArgsFunction = completeRevisions(e, cobra.ShellCompDirectiveDefault)
 	k.judging.flags(c)
 	c.Flags().Var(k.format, "format", "text, json, or markdown, for a review comment")
 	c.Flags().Var(k.failOn, "fail-on", "the least severity of what is new or worse that makes the exit code 1: error, warning or note")

@@ -1,11 +1,13 @@
 package cli
 
 import (
+	"context"
 	"fmt"
 
 	"github.com/spf13/cobra"
 	"github.com/spf13/pflag"
 
+	"liftlint/internal/gitrepo"
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
 )
@@ -43,13 +45,37 @@ func completeWords(c *cobra.Command) {
 		if len(words) == 0 {
 			return
 		}
-		err := c.RegisterFlagCompletionFunc(f.Name, cobra.FixedCompletions(words, cobra.ShellCompDirectiveNoFileComp))
-		if err != nil {
-			panic(err) // a flag of this command, registered once
-		}
+		complete(c, f.Name, cobra.FixedCompletions(words, cobra.ShellCompDirectiveNoFileComp))
 	})
 	for _, below := range c.Commands() {
 		completeWords(below)
+	}
+}
+
+// completeRevisions offers branches and tags, and files where they are among what is
+// asked for.
+func completeRevisions(e Environment, files cobra.ShellCompDirective) cobra.CompletionFunc {
+	return func(c *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+		ctx := c.Context()
+		if ctx == nil {
+			ctx = context.Background()
+		}
+		repo, err := gitrepo.Open(ctx, ".", e.Getenv)
+		if err != nil {
+			return nil, files
+		}
+		names, err := repo.Names(ctx)
+		if err != nil {
+			return nil, files
+		}
+		return append(names, "HEAD"), files
+	}
+}
+
+// complete registers what completes a flag.
+func complete(c *cobra.Command, flag string, by cobra.CompletionFunc) {
+	if err := c.RegisterFlagCompletionFunc(flag, by); err != nil {
+		panic(err) // a flag of this command, registered once
 	}
 }
 

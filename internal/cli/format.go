@@ -60,15 +60,15 @@ func (o *output) check() error {
 // job's summary.
 const summaryVariable = "GITHUB_STEP_SUMMARY"
 
-// write reports a run. rules are those that it was judged by.
-func (o *output) write(run report.Run, stage string, rules func() ([]*policy.Rule, error)) error {
-	if err := o.report(run, stage, rules); err != nil {
-		return err
-	}
+// write reports a run, and gives it back as it was reported: that the summary of the job
+// could not be written is a part of it. rules are those that it was judged by.
+func (o *output) write(run report.Run, stage string, rules func() ([]*policy.Rule, error)) (report.Run, error) {
 	if o.jobSummary {
-		return o.addSummary(run)
+		if err := o.addSummary(run); err != nil {
+			run.Failures = append(slices.Clone(run.Failures), fmt.Sprintf("the summary of the job could not be written: %v", err))
+		}
 	}
-	return nil
+	return run, o.report(run, stage, rules)
 }
 
 func (o *output) report(run report.Run, stage string, rules func() ([]*policy.Rule, error)) error {

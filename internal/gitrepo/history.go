@@ -9,6 +9,15 @@ import (
 	"strings"
 )
 
+// Names are those of branches and tags, for people to choose from.
+func (r *Repo) Names(ctx context.Context) ([]string, error) {
+	out, err := r.git(ctx, nil, "for-each-ref", "--format=%(refname:short)", "refs/heads", "refs/remotes", "refs/tags")
+	if err != nil {
+		return nil, err
+	}
+	return strings.Fields(string(out)), nil
+}
+
 // mostRefs is how many references of another side are asked for a common commit.
 const mostRefs = 4000
 
