@@ -8,11 +8,13 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/config"
 	"liftlint/internal/datafile"
+	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/report"
 	"liftlint/internal/triage"
@@ -24,6 +26,7 @@ type baseline struct {
 	check *check // finds and judges the plans
 	write string
 	grow  bool
+	stay  map[finding.Severity]int // findings that no baseline takes in
 }
 
 func newBaseline(e Environment) *cobra.Command {
@@ -118,8 +121,37 @@ func (k *baseline) today(ctx context.Context, args []string) ([]triage.KnownPlan
 			return nil, exit{Unchecked, fmt.Errorf("%s could not be judged, and nothing is written: liftlint check tells why", inputs[i].path)}
 		}
 		list = append(list, *r.Recorded)
+		k.countStaying(r)
 	}
 	return list, nil
+}
+
+// countStaying counts what goes on counting: findings that nobody may accept, and those
+// of liftlint itself.
+func (k *baseline) countStaying(r *lint.Result) {
+	if k.stay == nil {
+		k.stay = map[finding.Severity]int{}
+	}
+	for _, f := range finding.Counting(r.Findings) {
+		k.stay[f.Severity]++
+	}
+	for _, f := range r.Recorded.Findings {
+		k.stay[finding.Severity(f.Severity)]--
+	}
+}
+
+// staying words them; empty where there is none.
+func (k *baseline) staying() string {
+	var parts []string
+	for _, s := range finding.Severities() {
+		if n := k.stay[s]; n > 0 {
+			parts = append(parts, report.Plural(n, string(s)))
+		}
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "; no baseline takes in " + strings.Join(parts, ", ") + ", which go on counting: what nobody may accept, and what liftlint itself finds, such as inputs that are missing"
 }
 
 func (k *baseline) record(_ config.Config, o *lint.Options) error {
@@ -154,7 +186,7 @@ func (k *baseline) put(m triage.Merged) error {
 	if m.LeftOut > 0 {
 		said += fmt.Sprintf("; %s new or worse, not taken in (--grow does)", report.Plural(m.LeftOut, "finding"))
 	}
-	if _, err := fmt.Fprintln(k.env.Stdout, said); err != nil {
+	if _, err := fmt.Fprintln(k.env.Stdout, said+k.staying()); err != nil {
 		return exit{Unchecked, err}
 	}
 	return nil

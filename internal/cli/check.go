@@ -8,15 +8,11 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime"
 	"runtime/debug"
-	"slices"
-	"sync"
 
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/config"
-	"liftlint/internal/datafile"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
@@ -47,18 +43,23 @@ with a dot and without following links in it; without a PATH the current folder 
 
 With --since and --staged only plans are checked that a change concerns: those that
 differ, and those of which a rule, a configuration or a register does. Where that is
-none, nothing is checked, the report says so, and the exit code is 0.
+none, nothing is checked, the report says so, and the exit code is 0. Of a branch that
+has moved on, --since takes the commit where this history left it; a commit or a tag it
+takes as it is. --at checks what a revision holds instead of the files that are there.
 
 What would put a finding right is computed for runs of fewer than 20 plans.`,
 		Example: `  liftlint check examples/pump-skid.lift.yaml
   liftlint check --stage prelift --on 2026-12-04 plans/
   liftlint check --since origin/main
+  liftlint check --at HEAD --since v1 plans
   liftlint check --format json - < plan.lift.yaml`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.judging.flags(c)
 	k.output.flags(c)
 	k.change.flags(c)
+	complete(c, "since", completeRevisions(e, cobra.ShellCompDirectiveNoFileComp))
+	complete(c, "at", completeRevisions(e, cobra.ShellCompDirectiveNoFileComp))
 	c.Flags().Var(k.failOn, "fail-on", "the least severity that makes the exit code 1: error, warning or note")
 	c.Flags().StringVar(&k.judging.baseline, "baseline", "", "what is known of the plans already: only findings that are new or worse count; goes before the one that a configuration names")
 	c.Flags().StringVar(&k.stdinName, "stdin-filename", "stdin", "what to call standard input in the report")
@@ -125,17 +126,18 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
 	lint.SameDay(results)
-	run := runOf(results, failures)
+	run := runOf(inputs, results, failures)
 	run.FailOn = failOn
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil
 }
 
 // finish reports a run, and ends with what it comes to.
 func (k *check) finish(run judged) error {
-	if err := k.output.write(run.Run, k.judging.stage, run.rules); err != nil {
+	reported, err := k.output.write(run.Run, k.judging.stage, run.rules)
+	if err != nil {
 		return exit{Unchecked, err}
 	}
-	if code := int(run.Exit()); code != Clean {
+	if code := int(reported.Exit()); code != Clean {
 		return exit{code: code}
 	}
 	return nil
@@ -159,16 +161,24 @@ func (k *check) inputs(args []string) ([]input, error) {
 	return inputs, nil
 }
 
+// assigned is a plan's linter, or why there is none: its configuration is broken.
+type assigned struct {
+	*lint.Linter
+	fault error
+}
+
 // linters finds the linter of each plan, by the configuration of its folder.
-func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]*lint.Linter, error) {
+func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]assigned, error) {
 	all := newLinters(&k.judging, remedies)
 	all.settle = settle
-	each := make([]*lint.Linter, len(inputs))
+	each := make([]assigned, len(inputs))
 	for i, in := range inputs {
-		var err error
-		if each[i], err = all.forFolder(filepath.Dir(in.path)); err != nil {
+		l, err := all.forFolder(filepath.Dir(in.path))
+		fault := configFault{}
+		if err != nil && !errors.As(err, &fault) {
 			return nil, err
 		}
+		each[i] = assigned{l, fault.error}
 	}
 	return each, nil
 }
@@ -185,7 +195,13 @@ func (k *check) known(c config.Config, o *lint.Options) error {
 	}
 	o.Named = paths.Relative
 	o.Baseline, err = readBaseline(path)
-	return err
+	switch {
+	case err != nil && k.judging.baseline != "":
+		return wrongUsage(err)
+	case err != nil:
+		return configFault{fmt.Errorf("%w; a configuration names it", err)}
+	}
+	return nil
 }
 
 // tellGone names the plans that a baseline has and that are not there any more: no
@@ -220,47 +236,4 @@ func (k *check) planPaths() (report.Paths, error) {
 	}
 	paths.Root = root
 	return paths, err
-}
-
-// judgeAll judges the plans on all cores, each with its linter. There is a result
-// or a failure for each plan, in their order.
-func judgeAll(ctx context.Context, each []*lint.Linter, inputs []input) (results []*lint.Result, failures []error) {
-	results, failures = make([]*lint.Result, len(inputs)), make([]error, len(inputs))
-	var group sync.WaitGroup
-	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
-	for i, in := range inputs {
-		slots <- struct{}{}
-		group.Go(func() {
-			defer func() { <-slots }()
-			results[i], failures[i] = judge(ctx, each[i], in)
-		})
-	}
-	group.Wait()
-	return results, failures
-}
-
-func runOf(results []*lint.Result, failures []error) report.Run {
-	var run report.Run
-	for i := range results {
-		if results[i] != nil {
-			run.Results = append(run.Results, results[i])
-		}
-		if err := failures[i]; err != nil && !slices.Contains(run.Failures, err.Error()) {
-			run.Failures = append(run.Failures, err.Error())
-		}
-	}
-	return run
-}
-
-func judge(ctx context.Context, l *lint.Linter, in input) (r *lint.Result, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			r, err = nil, fmt.Errorf("%s: the check stopped: %v", in.path, p)
-		}
-	}()
-	content, err := in.read()
-	if err != nil {
-		return lint.Unreadable(in.path, datafile.Cause(err)), nil
-	}
-	return l.Check(ctx, in.path, content)
 }

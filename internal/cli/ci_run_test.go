@@ -166,6 +166,10 @@ func TestActionOnARunner(t *testing.T) {
 	if _, err := os.Stat(filepath.Join(r.workspace, "acted")); err == nil {
 		t.Error("an input has run")
 	}
+	r.expect("blanks around a place", r.act(a, map[string]string{"since": first, "paths": " plans \n\t\n"}), 1, []string{"vessel.lift.yaml"}, nil, nil, nil)
+	for _, misspelt := range []string{"plnas", "plans/*.lift.yaml", "plans/pump.lift.yml"} {
+		r.expect("no such place, "+misspelt, r.act(a, map[string]string{"since": first, "paths": misspelt}), 3, []string{misspelt}, nil, nil, nil)
+	}
 	r.expect("a revision that is not there", r.act(a, map[string]string{"since": "none"}), 2, nil, nil, nil, []string{"what changed"})
 
 	noted := strings.Replace(clean, "  freed: anchor nuts off and shims loose, seen by the rigger\n", "", 1)
@@ -176,7 +180,7 @@ func TestActionOnARunner(t *testing.T) {
 	r.expect("no such stage", r.act(a, map[string]string{"stage": "none"}), 2, nil, nil, nil, nil)
 
 	broken := r.commit(map[string]string{"liftlint.yaml": "liftlint: 1\nruels: {}\n", "plans/pump.lift.yaml": clean})
-	r.expect("a broken configuration", r.act(a, nil), 2, nil, nil, nil, nil)
+	r.expect("a broken configuration", r.act(a, nil), 3, []string{"::error title=Could not check::liftlint.yaml:2:1"}, nil, []string{"liftlint.yaml:2:1"}, nil)
 	r.commit(map[string]string{"liftlint.yaml": ""})
 	r.expect("mended", r.act(a, map[string]string{"since": broken}), 0, []string{"::warning title=Lift plans::Not all of what changed could be told"}, nil, []string{"Not all of what changed could be told"}, nil)
 

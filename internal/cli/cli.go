@@ -36,8 +36,8 @@ func (e Environment) color() bool {
 const (
 	Clean     = int(report.Clean)     // checked, nothing at or above --fail-on
 	Findings  = int(report.Findings)  // findings at or above --fail-on, or a plan that is not valid
-	Usage     = 2                     // wrong usage or configuration
-	Unchecked = int(report.Unchecked) // could not check: a rule, a file that can't be read, the tool
+	Usage     = 2                     // wrong usage, or a configuration that was named or all depends on is wrong
+	Unchecked = int(report.Unchecked) // could not check: a rule, a file that can't be read, a configuration that was found, the tool
 	Nothing   = int(report.Nothing)   // nothing was checked
 )
 
@@ -97,6 +97,7 @@ func newRoot(e Environment) *cobra.Command {
 	}
 	root.AddCommand(newCheck(e), newBaseline(e), newFacts(e), newRules(e), newExplain(e), newPolicy(e), newGear(e), newSchema(e), newHook(e))
 	root.AddCommand(newCompare(e), newInit(e), newMan(e))
+	refuseUnknown(root)
 	completeWords(root)
 	return root
 }

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -43,6 +44,7 @@ no plan.`,
 		Args: cobra.MinimumNArgs(2),
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0], args[1], args[2:]) },
 	}
+	c.ValidArgsFunction = completeRevisions(e, cobra.ShellCompDirectiveDefault)
 	k.judging.flags(c)
 	c.Flags().Var(k.format, "format", "text, json, or markdown, for a review comment")
 	c.Flags().Var(k.failOn, "fail-on", "the least severity of what is new or worse that makes the exit code 1: error, warning or note")
@@ -76,6 +78,7 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 		}
 	}
 	c := compare.Of(old, new, compare.Pairs(was, is, alone), append(failures, more...), failOn)
+	c.NotCompared = len(distinct(append(a.lost, b.lost...)))
 	if err := k.write(c); err != nil {
 		return exit{Unchecked, err}
 	}
@@ -83,6 +86,12 @@ func (k *compareCommand) run(ctx context.Context, old, new string, paths []strin
 		return exit{code: c.Exit}
 	}
 	return nil
+}
+
+func distinct(list []string) []string {
+	list = slices.Clone(list)
+	slices.Sort(list)
+	return slices.Compact(list)
 }
 
 func (k *compareCommand) write(c compare.Comparison) error {
@@ -148,15 +157,13 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 		return nil, nil, err
 	}
 	results, failed := judgeAll(ctx, each, inputs)
-	var failures []string
 	for i, r := range results {
 		name := s.nameOf(inputs[i].path, paths)
 		if failed[i] != nil {
-			failures = append(failures, failed[i].Error())
 			s.lost = append(s.lost, name)
 			continue
 		}
 		sides[name] = &compare.Side{Name: s.label(inputs[i].path), Result: r, Text: texts[i]}
 	}
-	return sides, failures, nil
+	return sides, told(inputs, failed, s.words, s.label), nil
 }

@@ -6,8 +6,10 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
+	"liftlint/internal/datafile"
 	"liftlint/internal/gitrepo"
 )
 
@@ -49,7 +51,18 @@ func (k *compareCommand) sides(ctx context.Context, old, new string, paths []str
 			return nil, nil, err
 		}
 	}
-	return a, b, nil
+	return a, b, inOne(a, b, paths)
+}
+
+// inOne refuses paths of two revisions that neither of them has: one that is misspelt
+// would be taken for one without plans.
+func inOne(a, b *side, paths []string) error {
+	for _, p := range paths {
+		if !a.given && !b.given && !slices.Contains(a.paths, p) && !slices.Contains(b.paths, p) {
+			return exit{Unchecked, fmt.Errorf("neither revision %s nor revision %s has %s", a.rev, b.rev, p)}
+		}
+	}
+	return nil
 }
 
 // side finds out what one argument names: a file or folder that is there, else
@@ -117,6 +130,23 @@ func (s *side) failed(err error) error {
 		return err
 	}
 	return exit{x.code, fmt.Errorf("revision %s can't be judged: %w", s.rev, err)}
+}
+
+// words says what keeps a plan of the side from being judged, with the revision where
+// it has one.
+func (s *side) words(err error) string {
+	var problems datafile.Problems
+	switch {
+	case s.rev == "":
+		return err.Error()
+	case !errors.As(err, &problems):
+		return "revision " + s.rev + ": " + err.Error()
+	}
+	problems = slices.Clone(problems)
+	for i := range problems {
+		problems[i].File = s.label(problems[i].File)
+	}
+	return problems.Error()
 }
 
 // label is what a file is called in the report.

@@ -2,10 +2,8 @@ package cli
 
 import (
 	"cmp"
-	"errors"
 	"io/fs"
 	"maps"
-	"os"
 	"path"
 	"path/filepath"
 	"slices"
@@ -13,22 +11,21 @@ import (
 
 	"liftlint/internal/config"
 	"liftlint/internal/gitrepo"
-	"liftlint/internal/register"
 )
 
 // difference is between a revision and what is to be checked: the working tree or
 // the index. It errs to one side only: what can't be told apart counts as changed.
 type difference struct {
-	before    gitrepo.Tree
-	top       string                                        // the folder of what is checked
-	place     func(file string) (string, bool)              // where a file stands in the repository
-	changed   func(paths []string) (map[string]bool, error) // those of the paths that differ
-	registers []string                                      // that are there now; nil before they are looked for
+	before  gitrepo.Tree
+	top     string                                        // the folder of what is checked
+	place   func(file string) (string, bool)              // where a file stands in the repository
+	changed func(paths []string) (map[string]bool, error) // those of the paths that differ
 }
 
 // concerned are the plans that differ, or of which anything that judges them does:
 // a configuration in their folder or above, what that extends, a folder of rules,
-// a register, a baseline.
+// a register, a baseline. What is named and is there on neither side, or is no plan
+// by its name, is not told to be unchanged: it is left to the check to say so.
 func (d *difference) concerned(all []input, j *judging) ([]input, error) {
 	reads := make([]*reading, len(all))
 	byFolder := map[string]*reading{}
@@ -54,7 +51,7 @@ func (d *difference) concerned(all []input, j *judging) ([]input, error) {
 	var list []input
 	for i, in := range all {
 		plan := d.name(in.path)
-		if plan == "" || changed[plan] || reads[i].outside || slices.ContainsFunc(reads[i].files, func(p string) bool { return changed[p] }) {
+		if !isPlan(in.path) || !exists(in.path) || plan == "" || changed[plan] || reads[i].outside || slices.ContainsFunc(reads[i].files, func(p string) bool { return changed[p] }) {
 			list = append(list, in)
 		}
 	}
@@ -79,11 +76,14 @@ type reading struct {
 
 func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 	c, err := j.configFor(folder)
-	if err != nil {
+	switch {
+	case err != nil && j.config != "":
 		return nil, wrongUsage(err)
+	case err != nil: // whether what it names has changed can't be told, and the check says what is wrong
+		return &reading{outside: true}, nil
 	}
 	r := &reading{}
-	for _, f := range slices.Concat(c.Files, c.Registers, j.registers) {
+	for _, f := range c.Files {
 		d.add(r, f)
 	}
 	folders := slices.Clone(j.rules)
@@ -99,12 +99,12 @@ func (d *difference) readFor(folder string, j *judging) (*reading, error) {
 		d.add(r, path)
 	}
 	at := d.name(folder)
-	for p := range d.before { // those that are gone, and registers wherever they are
-		if register.IsPart(p) || path.Base(p) == config.FileName && holds(path.Dir(p), at) {
+	for p := range d.before { // those that are gone
+		if path.Base(p) == config.FileName && holds(path.Dir(p), at) {
 			r.files = append(r.files, p)
 		}
 	}
-	return r, d.addRegisters(r)
+	return r, d.addRegisters(r, slices.Concat(c.Registers, j.registers))
 }
 
 func (d *difference) add(r *reading, file string) {
@@ -136,48 +136,7 @@ func (d *difference) addFolder(r *reading, folder string) error {
 	})
 }
 
-// addRegisters adds the registers that are there, wherever: which plan reads which
-// one is not asked, so that none is missed.
-func (d *difference) addRegisters(r *reading) error {
-	if d.registers == nil {
-		d.registers = []string{}
-		err := filepath.WalkDir(d.top, func(file string, e fs.DirEntry, err error) error {
-			switch {
-			case errors.Is(err, fs.ErrPermission) && e != nil && e.IsDir() && file != d.top:
-				return fs.SkipDir
-			case err != nil:
-				return err
-			case e.IsDir() && e.Name() == ".git":
-				return fs.SkipDir
-			case !e.IsDir() && register.IsPart(e.Name()):
-				d.registers = append(d.registers, d.name(file))
-			}
-			return nil
-		})
-		if err != nil {
-			return exit{Unchecked, err}
-		}
-	}
-	r.files = append(r.files, d.registers...)
-	return nil
-}
-
 // holds reports whether a path is a folder itself or lies below it.
 func holds(folder, p string) bool {
 	return folder == "." || folder == p || strings.HasPrefix(p, folder+"/")
-}
-
-// gone are the plans that the arguments would have named before, in order.
-func (d *difference) gone(args []string) []string {
-	var list []string
-	for p := range d.before {
-		if !isPlan(p) || !slices.ContainsFunc(args, func(a string) bool { at, ok := d.place(a); return ok && holds(at, p) }) {
-			continue
-		}
-		if _, err := os.Lstat(filepath.Join(d.top, filepath.FromSlash(p))); errors.Is(err, fs.ErrNotExist) {
-			list = append(list, p)
-		}
-	}
-	slices.Sort(list)
-	return list
 }

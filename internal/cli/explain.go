@@ -3,9 +3,11 @@ package cli
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/builtin"
 	"liftlint/internal/lint"
 	"liftlint/internal/rulepage"
 )
@@ -25,9 +27,33 @@ func newExplain(e Environment) *cobra.Command {
 		Args:    cobra.ExactArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return k.run(args[0]) },
 	}
+	c.ValidArgsFunction = func(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+		if len(args) > 0 {
+			return nil, cobra.ShellCompDirectiveNoFileComp
+		}
+		return k.ids(), cobra.ShellCompDirectiveNoFileComp
+	}
 	k.judging.flags(c)
 	c.Flags().Var(k.format, "format", "text or json")
 	return c
+}
+
+// ids are all that there is to explain here; none where the rules can't be read.
+func (k *explainCommand) ids() []string {
+	linter, err := k.judging.linter(".", false)
+	if err != nil {
+		return nil
+	}
+	rules, err := linter.Rules(linter.Profile())
+	if err != nil {
+		return nil
+	}
+	list := builtin.IDs()
+	for _, r := range rules {
+		list = append(list, r.ID)
+	}
+	slices.Sort(list)
+	return list
 }
 
 func (k *explainCommand) run(id string) error {

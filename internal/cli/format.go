@@ -68,15 +68,15 @@ func (o *output) check() error {
 // job's summary.
 const summaryVariable = "GITHUB_STEP_SUMMARY"
 
-// write reports a run. rules are those that it was judged by.
-func (o *output) write(run report.Run, stage string, rules func() ([]*policy.Rule, error)) error {
-	if err := o.report(run, stage, rules); err != nil {
-		return err
-	}
+// write reports a run, and gives it back as it was reported: that the summary of the job
+// could not be written is a part of it. rules are those that it was judged by.
+func (o *output) write(run report.Run, stage string, rules func() ([]*policy.Rule, error)) (report.Run, error) {
 	if o.jobSummary {
-		return o.addSummary(run)
+		if err := o.addSummary(run); err != nil {
+			run.Failures = append(slices.Clone(run.Failures), fmt.Sprintf("the summary of the job could not be written: %v", err))
+		}
 	}
-	return nil
+	return run, o.report(run, stage, rules)
 }
 
 func (o *output) report(run report.Run, stage string, rules func() ([]*policy.Rule, error)) error {
@@ -156,7 +156,7 @@ func repository(here string) string {
 
 // rulesJudging lists the rules that each plan was judged by, once for each profile
 // and configuration.
-func rulesJudging(each []*lint.Linter, results []*lint.Result) ([]*policy.Rule, error) {
+func rulesJudging(each []assigned, results []*lint.Result) ([]*policy.Rule, error) {
 	type judgedBy struct {
 		linter  *lint.Linter
 		profile string
@@ -164,7 +164,10 @@ func rulesJudging(each []*lint.Linter, results []*lint.Result) ([]*policy.Rule, 
 	var list []*policy.Rule
 	var seen []judgedBy
 	for i, r := range results {
-		by := judgedBy{each[i], each[i].Profile()}
+		if each[i].Linter == nil {
+			continue
+		}
+		by := judgedBy{each[i].Linter, each[i].Profile()}
 		if r != nil && r.Profile != "" {
 			by.profile = r.Profile
 		}

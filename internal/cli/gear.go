@@ -17,6 +17,7 @@ func newGear(e Environment) *cobra.Command {
 		Long: `Gear is for registers: slings and fittings with their serial numbers, certificates
 and inspections, in *.gear.yaml files, or in a table in CSV with a *.columns.yaml
 that says what its columns are.`,
+		Args: cobra.NoArgs,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	c.AddCommand(newGearShow(e), newGearImport(e), newGearCheck(e), newGearDue(e), newGearWhere(e))

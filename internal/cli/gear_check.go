@@ -87,10 +87,11 @@ func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *
 		}
 	}
 	rules := func() ([]*policy.Rule, error) { return linter.GearRules(ctx) }
-	if err := k.output.write(run, k.judging.stage, rules); err != nil {
+	reported, err := k.output.write(run, k.judging.stage, rules)
+	if err != nil {
 		return exit{Unchecked, err}
 	}
-	if code := int(run.Exit()); code != Clean {
+	if code := int(reported.Exit()); code != Clean {
 		return exit{code: code}
 	}
 	return nil

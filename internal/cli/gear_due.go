@@ -189,7 +189,7 @@ func (u *gearUsers) read(args []string) error {
 	for _, in := range inputs {
 		linter, err := each.forFolder(filepath.Dir(in.path))
 		if err != nil {
-			return err
+			return asUsage(err)
 		}
 		text, err := in.read()
 		if err != nil {

@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 
 	"github.com/spf13/cobra"
@@ -26,9 +25,14 @@ func newHook(e Environment) *cobra.Command {
 		Use:   "hook install|remove",
 		Short: "Check plans at each git commit, or at each push",
 		Long: `Hook puts a check into a git repository. At each commit the plans that it concerns are
-checked as they are staged; at each push (--pre-push), as they are in what is pushed.
-A commit with findings of severity error, with a plan that is not valid, or whose
-plans could not be checked is refused. git commit --no-verify leaves the check out.`,
+checked as they are staged; at each push (--pre-push), as they are in what is pushed, as
+far as the other side does not have it yet. A commit with findings of severity error,
+with a plan that is not valid, or whose plans could not be checked is refused.
+git commit --no-verify leaves the check out.
+
+The hook of commits sees what differs from the last one. Git does not ask it of merges
+that it makes by itself, and what was committed with --no-verify no longer differs when
+the commit is amended: --pre-push, and a check where all come together, see that.`,
 		Args: cobra.NoArgs,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
@@ -85,7 +89,7 @@ func newHookRun(e Environment) *cobra.Command {
 		Hidden:    true,
 		Args:      cobra.MinimumNArgs(1), // git adds its own to that of the name
 		ValidArgs: []string{preCommit, prePush},
-		RunE:      func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0]) },
+		RunE:      func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0], args[1:]) },
 	}
 	k.checkFlags(c)
 	return c
@@ -147,19 +151,19 @@ func (k *hookCommand) remove(ctx context.Context) error {
 }
 
 // run checks, and refuses what is not to be: also what could not be checked.
-func (k *hookCommand) run(ctx context.Context, name string) error {
+func (k *hookCommand) run(ctx context.Context, name string, told []string) error {
 	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn}
 	c.env.Stdout, c.output.env.Stdout = k.env.Stderr, k.env.Stderr // where git shows what hooks say
 	c.judging.stage, c.output.format.value = k.stage.value, "line"
 	var err error
-	what := "commit"
+	what, whole := "commit", "liftlint check --staged"
 	switch name {
 	case preCommit:
 		c.change.staged = true
 		err = c.run(ctx, nil)
 	case prePush:
 		what = "push"
-		err = c.runPushed(ctx)
+		whole, err = c.runPushed(ctx, append(told, "")[0])
 	default:
 		return wrongUsage(fmt.Errorf("there is no hook %s: there are %s and %s", name, preCommit, prePush))
 	}
@@ -167,50 +171,12 @@ func (k *hookCommand) run(ctx context.Context, name string) error {
 	if err == nil || errors.As(err, &x) && x.code == Nothing && x.err == nil {
 		return nil
 	}
-	fmt.Fprintf(k.env.Stderr, "liftlint: the %s is refused; %s\n", what, hookAdvice(name))
+	advice := fmt.Sprintf("git %s --no-verify leaves the check out", what)
+	if whole != "" {
+		advice = whole + " shows the whole report, and " + advice
+	}
+	fmt.Fprintf(k.env.Stderr, "liftlint: the %s is refused; %s\n", what, advice)
 	return err
-}
-
-// hookAdvice says what to do about a refusal.
-func hookAdvice(name string) string {
-	if name == prePush {
-		return "liftlint check shows the whole report, and git push --no-verify leaves the check out"
-	}
-	return "liftlint check --staged shows the whole report, and git commit --no-verify leaves the check out"
-}
-
-// runPushed checks each revision that is pushed, against what the other side has.
-// Git tells them on standard input: local name and commit, remote name and commit.
-func (k *check) runPushed(ctx context.Context) error {
-	text, err := io.ReadAll(k.env.Stdin)
-	if err != nil {
-		return exit{Unchecked, err}
-	}
-	repo, err := gitrepo.Open(ctx, ".", k.env.Getenv)
-	if err != nil {
-		return wrongUsage(err)
-	}
-	pushes, err := readPushes(string(text))
-	if err != nil {
-		return exit{Unchecked, err}
-	}
-	judgedBy := k.judging
-	var worst error
-	for _, p := range pushes {
-		before := gitrepo.Tree{} // all is new, or of what is there it can't be told
-		if _, err := repo.Commit(ctx, p.remote); !p.created() && err == nil {
-			if before, err = repo.Tree(ctx, p.remote); err != nil {
-				return exit{Unchecked, err}
-			}
-		}
-		now, err := repo.Tree(ctx, p.local)
-		if err != nil {
-			return exit{Unchecked, err}
-		}
-		k.judging = judgedBy
-		worst = worseExit(worst, k.runSnapshot(ctx, repo, before, now, []string{repo.Top}))
-	}
-	return worst
 }
 
 // ownProgram is the path of this program, for where the PATH does not have it;

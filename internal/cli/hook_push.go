@@ -1,10 +1,81 @@
 package cli
 
 import (
+	"context"
 	"errors"
 	"fmt"
+	"io"
 	"strings"
+
+	"liftlint/internal/gitrepo"
 )
+
+// runPushed checks each revision that is pushed, as far as the other side does not
+// have it yet. Git tells them on standard input: local name and commit, remote name
+// and commit. whole is the command that shows the report of the worst of them.
+func (k *check) runPushed(ctx context.Context, remote string) (whole string, err error) {
+	text, err := io.ReadAll(k.env.Stdin)
+	if err != nil {
+		return "", exit{Unchecked, err}
+	}
+	repo, err := gitrepo.Open(ctx, ".", k.env.Getenv)
+	if err != nil {
+		return "", wrongUsage(err)
+	}
+	pushes, err := readPushes(string(text))
+	if err != nil {
+		return "", exit{Unchecked, err}
+	}
+	judgedBy := k.judging
+	var worst error
+	for _, p := range pushes {
+		k.judging = judgedBy
+		bases, err := k.runPush(ctx, repo, remote, p)
+		if rankOf(err) > rankOf(worst) {
+			worst, whole = err, wholeReport(judgedBy.stage, p.local, bases)
+		}
+	}
+	return whole, worst
+}
+
+// wholeReport is the command that checks again what was pushed. Where that is compared
+// with several commits, it checks more.
+func wholeReport(stage, commit string, bases []string) string {
+	words := fmt.Sprintf("liftlint check --stage %s --at %.10s", stage, commit)
+	if len(bases) > 0 {
+		words += fmt.Sprintf(" --since %.10s", bases[0])
+	}
+	return words
+}
+
+// runPush checks one revision against the nearest that the other side has; all of it
+// where none is known.
+func (k *check) runPush(ctx context.Context, repo *gitrepo.Repo, remote string, p pushed) (bases []string, err error) {
+	var has []string
+	if _, err := repo.Commit(ctx, p.remote); !p.created() && err == nil {
+		has = append(has, p.remote)
+	}
+	if bases, err = repo.Shared(ctx, p.local, remote, has...); err != nil {
+		return nil, exit{Unchecked, err}
+	}
+	var before []gitrepo.Tree
+	for _, b := range bases {
+		t, err := repo.Tree(ctx, b)
+		if err != nil {
+			return bases, exit{Unchecked, err}
+		}
+		before = append(before, t)
+	}
+	if len(bases) == 0 {
+		fmt.Fprintln(k.env.Stderr, "liftlint: nothing is known of what the other side has: all plans are checked that are pushed")
+		before = []gitrepo.Tree{{}}
+	}
+	now, err := repo.Tree(ctx, p.local)
+	if err != nil {
+		return bases, exit{Unchecked, err}
+	}
+	return bases, k.runSnapshot(ctx, repo, now, []string{repo.Top}, before...)
+}
 
 // pushed is one reference that is pushed.
 type pushed struct{ local, remote string } // commits
@@ -30,14 +101,6 @@ func readPushes(text string) ([]pushed, error) {
 		}
 	}
 	return list, nil
-}
-
-// worseExit is the one of two outcomes that goes before the other.
-func worseExit(a, b error) error {
-	if rankOf(b) > rankOf(a) {
-		return b
-	}
-	return a
 }
 
 // rankOf orders outcomes by the precedence of their exit codes.

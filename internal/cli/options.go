@@ -94,63 +94,8 @@ func (j *judging) configFor(folder string) (config.Config, error) {
 
 // linter judges the plans of one folder.
 func (j *judging) linter(folder string, remedies bool) (*lint.Linter, error) {
-	return newLinters(j, remedies).forFolder(folder)
-}
-
-// linters are the linters of one run: one for each configuration, shared by
-// all folders that it holds for.
-type linters struct {
-	judging  *judging
-	remedies bool
-	settle   func(config.Config, *lint.Options) error // adds what a command asks for besides; may be nil
-	byFolder map[string]*lint.Linter
-	byConfig map[string]*lint.Linter
-	// registers are shared by all linters that have the same.
-	registers map[string]*lint.Registers
-}
-
-func newLinters(j *judging, remedies bool) *linters {
-	return &linters{j, remedies, nil, map[string]*lint.Linter{}, map[string]*lint.Linter{}, map[string]*lint.Registers{}}
-}
-
-// registersFor are those of a configuration and of the command, read once for
-// all that have the same.
-func (ls *linters) registersFor(c config.Config) *lint.Registers {
-	paths := slices.Concat(c.Registers, ls.judging.registers)
-	key := strings.Join(paths, "\x00")
-	if ls.registers[key] == nil {
-		ls.registers[key] = lint.NewRegisters(paths...)
-	}
-	return ls.registers[key]
-}
-
-func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
-	if l := ls.byFolder[folder]; l != nil {
-		return l, nil
-	}
-	c, err := ls.judging.configFor(folder)
-	if err != nil {
-		return nil, wrongUsage(err)
-	}
-	l := ls.byConfig[c.Key()]
-	if l == nil {
-		o, err := ls.judging.options()
-		if err != nil {
-			return nil, err
-		}
-		o.Remedies, o.Config, o.Registers = ls.remedies, c, ls.registersFor(c)
-		if ls.settle != nil {
-			if err := ls.settle(c, &o); err != nil {
-				return nil, wrongUsage(err)
-			}
-		}
-		if l, err = lint.New(o); err != nil {
-			return nil, wrongUsage(err)
-		}
-		ls.byConfig[c.Key()] = l
-	}
-	ls.byFolder[folder] = l
-	return l, nil
+	l, err := newLinters(j, remedies).forFolder(folder)
+	return l, asUsage(err)
 }
 
 // profilesOf lists the profile asked for, or all.

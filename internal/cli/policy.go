@@ -16,6 +16,7 @@ func newPolicy(e Environment) *cobra.Command {
 		Long: `Policy is for those who set the rules: what is in force in this folder and where
 each value comes from, a first rule to begin from, and whether rules and their
 tests are sound.`,
+		Args: cobra.NoArgs,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	c.AddCommand(newPolicySettings(e), newPolicyNew(e), newPolicyCheck(e), newPolicyTest(e), newPolicyDocs(e))

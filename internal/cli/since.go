@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -17,21 +18,25 @@ import (
 type changeFlags struct {
 	since  string
 	staged bool
+	at     string
 }
 
 func (f *changeFlags) flags(c *cobra.Command) {
-	c.Flags().StringVar(&f.since, "since", "", "check only the plans that differ from a git revision, or whose rules, configuration or registers do; each is checked whole")
+	c.Flags().StringVar(&f.since, "since", "", "check only the plans that differ from a git revision, or whose rules, configuration or registers do; each is checked whole. Of a branch that has moved on, what counts is where this one left it")
+	c.Flags().StringVar(&f.at, "at", "", "check plans, rules, configuration and registers as a git revision has them, instead of the files that are there; with --since, what differs between the two")
 	c.Flags().BoolVar(&f.staged, "staged", false, "check what is staged for the next commit: plans, rules, configuration and registers as the index has them")
 }
 
-func (f *changeFlags) asked() bool { return f.since != "" || f.staged }
+func (f *changeFlags) asked() bool { return f.since != "" || f.staged || f.at != "" }
 
 func (f *changeFlags) check(args []string) error {
 	switch {
 	case f.since != "" && f.staged:
 		return wrongUsage(errors.New("--since and --staged exclude each other: --staged is what differs from the last commit"))
+	case f.at != "" && f.staged:
+		return wrongUsage(errors.New("--at and --staged exclude each other: what is staged is in no revision yet"))
 	case f.asked() && slices.Contains(args, "-"):
-		return wrongUsage(errors.New("standard input is in no revision: it goes neither with --since nor with --staged"))
+		return wrongUsage(errors.New("standard input is in no revision: it goes with none of --since, --staged and --at"))
 	}
 	return nil
 }
@@ -45,18 +50,42 @@ func (k *check) runChanged(ctx context.Context, args []string) error {
 	if k.change.staged {
 		return k.runStaged(ctx, repo, args)
 	}
-	before, err := repo.Tree(ctx, k.change.since)
+	before, err := k.before(ctx, repo)
 	if err != nil {
 		return wrongUsage(err)
+	}
+	if k.change.at != "" {
+		now, err := repo.Tree(ctx, k.change.at)
+		if err != nil {
+			return wrongUsage(err)
+		}
+		return k.runSnapshot(ctx, repo, now, args, before)
 	}
 	d := &difference{before: before, top: repo.Top, place: repo.Path, changed: func(paths []string) (map[string]bool, error) {
 		return repo.Changed(ctx, before, paths)
 	}}
-	run, err := k.judgeConcerned(ctx, args, d)
+	run, err := k.judgeConcerned(ctx, args, []*difference{d})
 	if err != nil {
 		return err
 	}
 	return k.finish(run)
+}
+
+// before is what the change begins from: nothing, where it is all of a revision.
+func (k *check) before(ctx context.Context, repo *gitrepo.Repo) (gitrepo.Tree, error) {
+	since := k.change.since
+	if since == "" {
+		return gitrepo.Tree{}, nil
+	}
+	left, err := repo.Left(ctx, since, cmp.Or(k.change.at, "HEAD"))
+	if err != nil {
+		return nil, err
+	}
+	if left != "" {
+		fmt.Fprintf(k.env.Stderr, "liftlint: %s has moved on: compared with %.10s, where this history left it\n", visible(since), left)
+		since = left
+	}
+	return repo.Tree(ctx, since)
 }
 
 // runStaged checks the index against the last commit.
@@ -69,11 +98,12 @@ func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string
 	if err != nil {
 		return exit{Unchecked, err}
 	}
-	return k.runSnapshot(ctx, repo, before, now, args)
+	return k.runSnapshot(ctx, repo, now, args, before)
 }
 
-// runSnapshot checks one tree of the repository against another.
-func (k *check) runSnapshot(ctx context.Context, repo *gitrepo.Repo, before, now gitrepo.Tree, args []string) (err error) {
+// runSnapshot checks one tree of the repository against others: of plans that are in
+// one of them as they are now, and judged as they are now, nothing is new.
+func (k *check) runSnapshot(ctx context.Context, repo *gitrepo.Repo, now gitrepo.Tree, args []string, before ...gitrepo.Tree) (err error) {
 	s, err := takeSnapshot(ctx, repo, now)
 	if err != nil {
 		return exit{Unchecked, err}
@@ -85,11 +115,14 @@ func (k *check) runSnapshot(ctx context.Context, repo *gitrepo.Repo, before, now
 	if k.judging, err = s.judging(k.judging); err != nil {
 		return exit{Unchecked, err}
 	}
-	differ := gitrepo.Differing(before, now)
-	d := &difference{before: before, top: s.dir, place: s.place, changed: func([]string) (map[string]bool, error) { return differ, nil }}
+	var ds []*difference
+	for _, b := range before {
+		differ := gitrepo.Differing(b, now)
+		ds = append(ds, &difference{before: b, top: s.dir, place: s.place, changed: func([]string) (map[string]bool, error) { return differ, nil }})
+	}
 	var run judged
 	err = s.within(func() (err error) {
-		if run, err = k.judgeConcerned(ctx, args, d); err != nil {
+		if run, err = k.judgeConcerned(ctx, args, ds); err != nil {
 			return err
 		}
 		rules, failed := run.rules() // while they are there
@@ -122,24 +155,30 @@ func (s *snapshot) place(file string) (string, bool) {
 	return filepath.ToSlash(rel), true
 }
 
-// judgeConcerned judges those of the plans that a difference concerns, and says of
-// how many that is not so.
-func (k *check) judgeConcerned(ctx context.Context, args []string, d *difference) (judged, error) {
+// judgeConcerned judges those of the plans that every one of the differences concerns,
+// and says of how many that is not so.
+func (k *check) judgeConcerned(ctx context.Context, args []string, ds []*difference) (judged, error) {
 	all, err := k.inputs(args)
 	if err != nil {
 		return judged{}, err
 	}
-	concerned, err := d.concerned(all, &k.judging)
-	if err != nil {
-		return judged{}, err
-	}
-	for _, p := range d.gone(args) {
-		fmt.Fprintf(k.env.Stderr, "liftlint: gone, and not checked: %s\n", visible(p))
-	}
-	if left := len(all) - len(concerned); left > 0 && len(concerned) > 0 {
-		fmt.Fprintf(k.env.Stderr, "liftlint: %d of %d plans are checked; the others have not changed, nor has what judges them\n", len(concerned), len(all))
+	all = slices.DeleteFunc(all, func(in input) bool {
+		return slices.ContainsFunc(ds, func(d *difference) bool { return d.isGone(in.path) })
+	})
+	concerned := all
+	for _, d := range ds {
+		if concerned, err = d.concerned(concerned, &k.judging); err != nil {
+			return judged{}, err
+		}
 	}
 	run, err := k.judge(ctx, concerned)
+	if err != nil {
+		return run, err
+	}
 	run.Unchanged = len(all) - len(concerned)
-	return run, err
+	run.Gone, run.GoneConfigs = goneFromAll(ds, args)
+	for _, words := range run.LeftOut() {
+		fmt.Fprintf(k.env.Stderr, "liftlint: %s\n", visible(words))
+	}
+	return run, nil
 }

@@ -2,11 +2,13 @@ package compare
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"liftlint/internal/builtin"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 )
 
 // account is how the subjects of each rule stand, with legs called by what they go
@@ -16,6 +18,7 @@ type account struct {
 	met       map[put]string        // the key as the plan has it
 	notJudged map[put]lint.Unjudged // likewise, with what the rule waits for
 	rules     map[string]lint.Checked
+	otherwise map[string][]string // what is set otherwise than before, by rule
 }
 
 // put is a subject that a rule was put to.
@@ -67,7 +70,35 @@ func (a account) wentHow(f like) (change string, why []string) {
 	if why, ok := a.notAsked(f.rule); ok && !slices.Contains(builtin.IDs(), f.rule) {
 		return "not_looked_for", []string{why}
 	}
+	if why := a.otherwise[f.rule]; len(why) > 0 {
+		return "judged_otherwise", why
+	}
 	return "gone", nil
+}
+
+// settingsChanged says of each rule what configurations set otherwise than before.
+func settingsChanged(a, b *lint.Result) map[string][]string {
+	if a == nil || b == nil {
+		return nil
+	}
+	was, is := settings(a), settings(b)
+	changed := map[string][]string{}
+	for _, s := range [][]policy.Override{a.Overrides, b.Overrides} {
+		for _, o := range s {
+			k := settingKey(o)
+			if was.by[k] == is.by[k] {
+				continue
+			}
+			why := fmt.Sprintf("%s is set to %s now", o.What, is.by[k])
+			if is.by[k] == "" {
+				why = fmt.Sprintf("%s is not set to %s any more", o.What, was.by[k])
+			}
+			if !slices.Contains(changed[o.Rule], why) {
+				changed[o.Rule] = append(changed[o.Rule], why)
+			}
+		}
+	}
+	return changed
 }
 
 // unjudged are the subjects that were met, and that the same rule can't judge or

@@ -100,3 +100,50 @@ func TestRuleSwitchedOff(t *testing.T) {
 		t.Errorf("%+v", c)
 	}
 }
+
+// TestRuleSetOtherwise by a configuration: what is not found for that is not gone, and
+// counts as bad as it was.
+func TestRuleSetOtherwise(t *testing.T) {
+	f := finding.Finding{Rule: "a/b", Key: "k", Severity: finding.Error, Message: "m"}
+	set := func(s *compare.Side, is string) *compare.Side {
+		s.Result.Overrides = []policy.Override{{Rule: "a/b", What: "error_deg", From: "liftlint.yaml", Was: "30", Is: is}}
+		return s
+	}
+	for _, c := range []struct {
+		old, new *compare.Side
+		change   string
+		why      string
+		exit     int
+	}{
+		{handMade(f), set(handMade(), "20"), "judged_otherwise", "error_deg is set to 20 now", 1},
+		{set(handMade(f), "45"), handMade(), "judged_otherwise", "error_deg is not set to 45 any more", 1},
+		{set(handMade(f), "45"), set(handMade(), "31"), "judged_otherwise", "error_deg is set to 31 now", 1},
+		{set(handMade(f), "45"), set(handMade(), "45"), "gone", "", 0},
+	} {
+		r := compared(compare.Pair{Old: c.old, New: c.new})
+		got := r.Plans[0].Findings[0]
+		if got.Change != c.change || strings.Join(got.Why, "") != c.why || r.Exit != c.exit {
+			t.Errorf("%+v, exit code %d, not %s, %q, %d", got, r.Exit, c.change, c.why, c.exit)
+		}
+		for format, text := range map[string]string{"text": written(t, compare.WriteText, r), "Markdown": written(t, compare.WriteMarkdown, r)} {
+			if c.why != "" && !strings.Contains(text, "JUDGED OTHERWISE error") {
+				t.Errorf("%s: %s", format, text)
+			}
+		}
+	}
+}
+
+// TestNotValidIsNotTakenOut: of a revision that can't be read nothing is said to be
+// gone or taken out.
+func TestNotValidIsNotTakenOut(t *testing.T) {
+	text := example(t, "pump-skid")
+	good, bad := side(t, text), side(t, edited(t, text, "mass: 8650 kg", "mass: 08650 kg\n  x: 010"))
+	if bad.Result.State != lint.NotValid {
+		t.Fatal(bad.Result.State)
+	}
+	for _, p := range []compare.Pair{{Old: good, New: bad}, {Old: bad, New: good}} {
+		if c := compared(p).Plans[0]; len(c.Figures)+len(c.Gear) > 0 || c.Status != "not_judged" {
+			t.Errorf("%+v", c)
+		}
+	}
+}

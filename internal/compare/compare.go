@@ -8,6 +8,7 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 	"liftlint/internal/report"
 )
 
@@ -61,9 +62,13 @@ func of(p Pair) Plan {
 		return plan
 	}
 	plan.Judged = judgedOtherwise(a.Result, b.Result)
-	plan.Figures = figures(a, b, x, y, an, bn)
-	plan.Gear, plan.Written = gearOf(differing(x, y), x, y)
-	plan.Written = gathered(slices.DeleteFunc(plan.Written, func(w Word) bool { return isCenter(w.What) }))
+	if plan.Status != "not_judged" {
+		plan.Figures = figures(a, b, x, y, an, bn)
+	}
+	if a.Result.GearList() != nil && b.Result.GearList() != nil || plan.Status != "not_judged" {
+		plan.Gear, plan.Written = gearOf(differing(x, y), x, y)
+		plan.Written = gathered(slices.DeleteFunc(plan.Written, func(w Word) bool { return isCenter(w.What) }))
+	}
 	plan.Findings = findings(a, b, an, bn)
 	plan.Unjudged = unjudged(accountOf(a.Result, an), accountOf(b.Result, bn))
 	return plan
@@ -107,7 +112,7 @@ func judgedOtherwise(a, b *lint.Result) []Word {
 		list = append(list, w)
 	}
 	if a.State != b.State {
-		add("how far it came", string(a.State), string(b.State))
+		add("how far it came", spaced(string(a.State)), spaced(string(b.State)))
 		return list
 	}
 	add("profile", a.Profile, b.Profile)
@@ -129,12 +134,14 @@ type settingList struct {
 func settings(r *lint.Result) settingList {
 	s := settingList{by: map[string]string{}}
 	for _, o := range r.Overrides {
-		k := o.Rule + ", " + o.What
+		k := settingKey(o)
 		s.keys = append(s.keys, k)
 		s.by[k] = fmt.Sprint(o.Is)
 	}
 	return s
 }
+
+func settingKey(o policy.Override) string { return o.Rule + ", " + o.What }
 
 func (p Plan) same() bool {
 	return p.Status == "changed" && len(p.Judged)+len(p.Figures)+len(p.Gear)+len(p.Written)+len(p.Findings)+len(p.Unjudged) == 0

@@ -31,7 +31,7 @@ func TestNoChange(t *testing.T) {
 			}
 		}
 	}
-	waivers := []string{"  - {rule: angle/leg_too_flat, subject: leg/hook/1, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n", "  - {rule: angle/leg_too_flat, subject: leg/hook/2, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n"}
+	waivers := []string{"  - {rule: angle/leg_too_flat, subject: leg/hook to A, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n", "  - {rule: angle/leg_too_flat, subject: leg/hook to B, grade: too_flat, reason: the roof is low, by: lift planner, approved_by: appointed engineer, until: 2026-12-31}\n"}
 	text := example(t, "filter-vessel")
 	if c := compared(compare.Pair{Old: side(t, text+"waivers:\n"+waivers[0]+waivers[1]), New: side(t, text+"waivers:\n"+waivers[1]+waivers[0])}); c.Same != 1 {
 		t.Errorf("waivers turned: %+v", c.Plans)
@@ -159,6 +159,7 @@ func TestBecame(t *testing.T) {
 	with := func(f finding.Finding, change func(*finding.Finding)) finding.Finding { change(&f); return f }
 	waived := with(of(3, 2), func(f *finding.Finding) { f.Aside = &finding.Aside{} })
 	graded := with(of(3, 2), func(f *finding.Finding) { f.Severity = finding.Error })
+	printed := func(f *finding.Finding) { f.Measured.Text, f.Limit.Text = "3 m", "2 m" }
 	for _, c := range []struct {
 		old, new finding.Finding
 		want     string
@@ -174,7 +175,15 @@ func TestBecame(t *testing.T) {
 		{of(3, 2), waived, "set_aside"},
 		{waived, of(3, 2), "counts_again"},
 		{of(3, 2), graded, "worse"},
-		{graded, of(4, 2), "better"},
+		{graded, of(2.5, 2), "better"},
+		{graded, of(4, 2), "judged_otherwise"}, // less bad, and further beyond its limit
+		{graded, of(3, 2), "judged_otherwise"},
+		{of(3, 2), of(3, 2.5), "judged_otherwise"}, // less is asked for
+		{of(3, 2), of(3.1, 2.5), "judged_otherwise"},
+		{of(3, 2), of(2.9, 2.5), "better"},
+		{with(of(3, 2), printed), with(of(3.001, 2), printed), ""}, // as far as is printed
+		{with(of(3, 2), printed), with(of(3.001, 2), func(*finding.Finding) {}), "worse"},
+		{finding.Finding{Rule: "a/b", Key: "k", Severity: finding.Error}, finding.Finding{Rule: "a/b", Key: "k", Severity: finding.Note}, "judged_otherwise"},
 		{finding.Finding{Rule: "a/b", Key: "k"}, finding.Finding{Rule: "a/b", Key: "k", Message: "in other words"}, ""},
 	} {
 		got := ""

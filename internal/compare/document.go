@@ -20,10 +20,12 @@ type Comparison struct {
 	Old      string   `json:"old" doc:"What was compared, as it was asked for."`
 	New      string   `json:"new" doc:"With what."`
 	FailOn   string   `json:"fail_on" doc:"The least severity of a finding, new or worse, that makes the exit code 1." enum:"error,warning,note"`
-	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 something of that severity is new or worse, or a rule that could find it can't judge any more what it judged before, or is off now, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
+	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 something of that severity is new or worse, or a rule that could find it can't judge any more what it judged before, is off now, or is set so that it finds less, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
 	Failures []string `json:"failures" doc:"What could not be compared. The rest does not speak for it."`
-	Same     int      `json:"same" doc:"Plans in which nothing changed. They are not in the list."`
-	Plans    []Plan   `json:"plans" doc:"All other plans, in the order of their files."`
+	// NotCompared counts plans of which a check has failed.
+	NotCompared int    `json:"not_compared" doc:"Plans that failures keep from being compared. They are not in the list."`
+	Same        int    `json:"same" doc:"Plans in which nothing changed. They are not in the list."`
+	Plans       []Plan `json:"plans" doc:"All other plans, in the order of their files."`
 }
 
 // Plan is what changed in one plan.
@@ -75,13 +77,13 @@ type Gear struct {
 
 // Finding is one that came, went or changed.
 type Finding struct {
-	Change string           `json:"change" doc:"What became of it. Gone: it is met, or there is no such thing any more. Not judged: the rule can't tell any more. Not looked for: the rule is off, or is not there. Set aside, and counts again: by a waiver or the baseline." enum:"new,worse,not_judged,not_looked_for,counts_again,changed,set_aside,better,gone"`
+	Change string           `json:"change" doc:"What became of it. Gone: it is met, or there is no such thing any more. Not judged: the rule can't tell any more. Not looked for: the rule is off, or is not there. Judged otherwise: it is less bad, or is not found any more, and what is measured is no better by the limit that there was, or the rule is set otherwise than before. Set aside, and counts again: by a waiver or the baseline." enum:"new,worse,not_judged,not_looked_for,counts_again,judged_otherwise,changed,set_aside,better,gone"`
 	Rule   string           `json:"rule" doc:"Id of the rule or built-in check."`
 	Title  string           `json:"title" doc:"The rule's title."`
 	Key    string           `json:"key" doc:"The subject: a record's key in the facts, or what a built-in check names."`
 	Old    *FindingRevision `json:"old,omitempty" doc:"As it was; absent of a new one."`
-	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone, not judged or not looked for."`
-	Why    []string         `json:"why,omitempty" doc:"Why it is not judged or not looked for any more; absent of all others, and where it is not known."`
+	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone, not judged, not looked for, or judged otherwise so that it is not found."`
+	Why    []string         `json:"why,omitempty" doc:"Why it is not judged or not looked for any more, or what is set otherwise; absent of all others, and where it is not known."`
 }
 
 // FindingRevision is one side of a finding.
@@ -118,6 +120,8 @@ func (f Finding) severity() (finding.Severity, bool) {
 	switch f.Change {
 	case "new", "worse", "counts_again":
 		return finding.Severity(f.New.Severity), !f.New.SetAside
+	case "judged_otherwise":
+		return finding.Severity(f.Old.Severity), !f.Old.SetAside
 	case "not_judged", "not_looked_for":
 		return finding.Severity(f.Old.Severity), true
 	}

@@ -53,6 +53,7 @@ func findings(a, b Side, an, bn names) []Finding {
 		list = append(list, entry)
 	}
 	account := accountOf(b.Result, bn)
+	account.otherwise = settingsChanged(a.Result, b.Result)
 	for k, f := range was {
 		if _, ok := is[k]; !ok {
 			change, why := account.wentHow(k)
@@ -70,12 +71,39 @@ func becameOf(a, b finding.Finding) string {
 		return "set_aside"
 	case a.Aside != nil && b.Aside == nil:
 		return "counts_again"
+	case a.Severity == b.Severity && a.Grade == b.Grade && a.Message == b.Message && samePrinted(a.Measured, b.Measured) && samePrinted(a.Limit, b.Limit):
+		return ""
+	case milder(a, b):
+		return "judged_otherwise"
 	case b.Severity.Rank() > a.Severity.Rank():
 		return "worse"
 	case b.Severity.Rank() < a.Severity.Rank():
 		return "better"
 	}
 	return byFigures(a, b)
+}
+
+// samePrinted reports whether figures differ by less than is printed, so that a reader
+// would see no difference.
+func samePrinted(a, b *finding.Figure) bool {
+	if a == nil || b == nil {
+		return a == b
+	}
+	return a.Text != "" && a.Text == b.Text && a.Field == b.Field
+}
+
+// milder reports whether a finding is less bad only for how it is judged: what is
+// measured is no better by the limit that there was.
+func milder(a, b finding.Finding) bool {
+	x, y := a.Measured, b.Measured
+	if x == nil && y == nil {
+		return b.Severity.Rank() < a.Severity.Rank() && a.Message == b.Message
+	}
+	if x == nil || y == nil || x.Field != y.Field {
+		return false
+	}
+	better := b.Severity.Rank() < a.Severity.Rank() || byFigures(a, b) == "better"
+	return better && (!differs(x.Value, y.Value) || a.Limit != nil && math.Abs(y.Value-a.Limit.Value) >= math.Abs(x.Value-a.Limit.Value))
 }
 
 // byFigures judges by how far what is measured lies beyond what is asked for.
@@ -138,7 +166,7 @@ func revision(f finding.Finding, s Side) *FindingRevision {
 
 // changes are what becomes of findings, what a reviewer has to know first at the
 // front.
-var changes = []string{"new", "worse", "not_judged", "not_looked_for", "counts_again", "changed", "set_aside", "better", "gone"}
+var changes = []string{"new", "worse", "not_judged", "not_looked_for", "counts_again", "judged_otherwise", "changed", "set_aside", "better", "gone"}
 
 func order(a, b Finding) int {
 	return cmp.Or(

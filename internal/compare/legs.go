@@ -1,25 +1,22 @@
 package compare
 
 import (
-	"regexp"
-	"slices"
-	"strings"
-
+	"liftlint/internal/keyname"
 	"liftlint/internal/lint"
 )
 
 // names calls the legs of a plan by what they hang from and go to, so that they are
 // known again when their numbers change, and rules by the ids that they have now.
 type names struct {
-	pattern *regexp.Regexp // an id of a leg as a part of a key; nil where there is none
-	by      map[string]string
-	rules   map[string]string // ids by those that rules had before
+	legs  keyname.Legs
+	rest  func(key string) string // of legs that are not told apart in both revisions
+	rules map[string]string       // ids by those that rules had before
 }
 
 // namesOf are those of both revisions, for legs that this tells apart in both.
 func namesOf(a, b *lint.Result) (names, names) {
 	x, y := ends(a), ends(b)
-	old, new := newNames(x, y), newNames(y, x)
+	old, new := newNames(x, y, a), newNames(y, x, b)
 	old.rules = idsNow(b)
 	return old, new
 }
@@ -59,32 +56,19 @@ func ends(r *lint.Result) map[string][]string {
 	return list
 }
 
-func newNames(own, other map[string][]string) names {
-	n := names{by: map[string]string{}}
-	var ids []string
+func newNames(own, other map[string][]string, r *lint.Result) names {
+	by := map[string]string{}
 	for end, list := range own {
 		if len(list) == 1 && len(other[end]) <= 1 {
-			n.by[list[0]] = end
-			ids = append(ids, regexp.QuoteMeta(list[0]))
+			by[list[0]] = end
 		}
 	}
-	if len(ids) > 0 {
-		slices.SortFunc(ids, func(a, b string) int { return len(b) - len(a) }) // hook/12 before hook/1
-		n.pattern = regexp.MustCompile(`(^|[/ ])(` + strings.Join(ids, "|") + `)($|[/. ,])`)
+	n := names{legs: keyname.New(by), rest: func(key string) string { return key }}
+	if r != nil {
+		n.rest = r.Stable
 	}
 	return n
 }
 
 // of gives a key with its leg called so.
-func (n names) of(key string) string {
-	if n.pattern == nil {
-		return key
-	}
-	for { // one at a time: what ends one may begin the next
-		m := n.pattern.FindStringSubmatchIndex(key)
-		if m == nil {
-			return key
-		}
-		key = key[:m[4]] + n.by[key[m[4]:m[5]]] + key[m[5]:]
-	}
-}
+func (n names) of(key string) string { return n.rest(n.legs.Of(key)) }

@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 
+	"liftlint/internal/report"
 	"liftlint/internal/report/markdown"
 )
 
@@ -26,7 +27,7 @@ func markdownOf(c Comparison, plans int) string {
 	p.block("## Lift plans: what changed")
 	p.block(markdown.Text(totals(c)))
 	p.block("Compared: " + markdown.Text(c.Old) + " with " + markdown.Text(c.New))
-	p.list("Could not compare", c.Failures)
+	p.list("Could not compare", lines(c.Failures, report.OneLine))
 	for _, x := range c.Plans[:plans] {
 		p.plan(x)
 	}

@@ -14,7 +14,7 @@ func WriteText(w io.Writer, c Comparison) error {
 	t := &textPage{}
 	t.line("Compared: %s with %s", c.Old, c.New)
 	for _, f := range c.Failures {
-		t.line("COULD NOT COMPARE: %s", f)
+		t.line("COULD NOT COMPARE: %s", report.OneLine(f))
 	}
 	for _, p := range c.Plans {
 		t.plan(p)

@@ -25,7 +25,7 @@ func headline(p Plan) string {
 
 func notJudgedWords(p Plan) string {
 	if p.New.State != "judged" {
-		return "The new revision is not judged (" + spaced(p.New.State) + "): no rule ran on it, and nothing can be told of its findings."
+		return "The new revision is not judged (" + spaced(p.New.State) + "): no rule ran on it, and nothing can be told of its findings and figures."
 	}
 	return "The old revision was not judged (" + spaced(p.Old.State) + "): all findings are new. " + counted(p)
 }
@@ -155,7 +155,11 @@ func quoted(text string) string {
 
 // totals sum up the comparison.
 func totals(c Comparison) string {
-	return fmt.Sprintf("%s, %d the same. %s (exit code %d).", report.Plural(c.Same+len(c.Plans), "plan"), c.Same, outcomeWords(c), c.Exit)
+	words := fmt.Sprintf("%s, %d the same", report.Plural(c.Same+len(c.Plans)+c.NotCompared, "plan"), c.Same)
+	if c.NotCompared > 0 {
+		words += fmt.Sprintf(", %d not compared", c.NotCompared)
+	}
+	return fmt.Sprintf("%s. %s (exit code %d).", words, outcomeWords(c), c.Exit)
 }
 
 func outcomeWords(c Comparison) string {

@@ -33,9 +33,8 @@ func (r *Repo) Commit(ctx context.Context, rev string) (string, error) {
 	if err == nil {
 		return strings.TrimSpace(string(out)), nil
 	}
-	shallow, err := r.git(ctx, nil, "rev-parse", "--is-shallow-repository")
-	if err == nil && strings.TrimSpace(string(shallow)) == "true" {
-		return "", fmt.Errorf("there is no revision %s here, and this clone is shallow: fetch its history (git fetch --unshallow, or fetch-depth: 0 where a build checks out)", rev)
+	if shallow, err := r.shallow(ctx); err == nil && shallow {
+		return "", fmt.Errorf("there is no revision %s here, and this clone is shallow: %s", rev, fetchAll)
 	}
 	return "", fmt.Errorf("there is no revision %s in the repository %s", rev, r.Top)
 }

@@ -5,6 +5,7 @@ package lint
 import (
 	"cmp"
 	"context"
+	"errors"
 	"fmt"
 	"time"
 
@@ -50,20 +51,15 @@ type Linter struct {
 // New makes a linter. Rules are loaded when the first plan needs them, and
 // while it is being read.
 func New(o Options) (*Linter, error) {
-	if err := knownStage(o.Stage); err != nil {
+	if err := Known(o.Profile, o.Stage); err != nil {
 		return nil, err
 	}
-	l := &Linter{options: o, packs: newPacks(o)}
-	for _, name := range []string{o.Profile, o.Config.Profile} {
-		if name == "" {
-			continue
-		}
-		if err := l.packs.known(name); err != nil {
-			return nil, err
-		}
+	if err := Known(o.Config.Profile, o.Stage); err != nil {
+		return nil, fmt.Errorf("%s: %w", o.Config.ProfileFrom, err)
 	}
+	l := &Linter{options: o, packs: newPacks(o)}
 	if held := o.Config; held.ProfileHeld && o.Profile != "" && o.Profile != held.Profile {
-		return nil, fmt.Errorf("profile %s is asked for, and %s locks the profile to %s", o.Profile, held.ProfileFrom, held.Profile)
+		return nil, fmt.Errorf("profile %s is asked for, and %s locks the profile to %s: %w", o.Profile, held.ProfileFrom, held.Profile, ErrProfileLocked)
 	}
 	if o.Baseline != nil {
 		if err := o.Baseline.FitsStage(o.Stage); err != nil {
@@ -77,6 +73,18 @@ func New(o Options) (*Linter, error) {
 	}
 	l.validator = v
 	return l, nil
+}
+
+// ErrProfileLocked is for a profile that is asked for, and that a configuration does
+// not let be.
+var ErrProfileLocked = errors.New("it can't be asked for here")
+
+// Known refuses a profile, where one is named, and a stage that there are not.
+func Known(profile, stage string) error {
+	if err := knownStage(stage); err != nil || profile == "" {
+		return err
+	}
+	return knownProfile(profile)
 }
 
 // profileFor is the profile for a plan that names the one given, or none: what

@@ -33,7 +33,7 @@ func newPacks(o Options) *packs {
 	return &packs{options: o, byName: map[string]func() (loaded, error){}}
 }
 
-func (p *packs) known(name string) error {
+func knownProfile(name string) error {
 	names, err := ProfileNames()
 	if err != nil {
 		return err

@@ -11,6 +11,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
 	"liftlint/internal/hang"
+	"liftlint/internal/keyname"
 	"liftlint/internal/onfile"
 	"liftlint/internal/plan"
 	"liftlint/internal/policy"
@@ -54,6 +55,7 @@ type Result struct {
 	doc       *yamldoc.Document
 	onFile    *onfile.Plan // the gear that it takes from a register
 	registers *Registers
+	legs      keyname.Legs
 	items     []identity // what its gear is known by
 	planned   string     // the day that the plan itself names, empty where it names none
 }
@@ -109,6 +111,7 @@ func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
 	r.onFile.Lead(f)
 	r.Facts = f
 	r.items = r.identities(p)
+	r.legs = keyname.New(p.LegNames())
 	if p.Lift.Date != nil {
 		r.planned = p.Lift.Date.Format(time.DateOnly)
 	}

@@ -18,12 +18,29 @@ func (r *Result) addUntold(reasons []*waiting) {
 		if counts {
 			continue
 		}
+		if at := r.placeOf(w.reason.ToldOf); at != "" {
+			w.at = at
+		}
 		f := r.addReason(w)
 		if len(telling) > 0 {
 			f.Aside = telling[0].Aside
 		}
 	}
 	r.Findings = finding.Sort(r.Findings)
+}
+
+// placeOf is where a part, a leg or an attachment stands; empty for the lift as a
+// whole.
+func (r *Result) placeOf(id string) string {
+	for _, collection := range []string{"gear", "legs", "attachments"} {
+		views, _ := r.Facts.Document.Records(collection)
+		for _, v := range views {
+			if _, own, _ := strings.Cut(v.Key, "/"); own == id {
+				return v.At
+			}
+		}
+	}
+	return ""
 }
 
 // telling lists the findings that say why, no milder than what waits, and whether

@@ -33,6 +33,10 @@ func TestReasonThatNothingTellsIsFound(t *testing.T) {
 		if f.Severity != finding.Error || f.Aside != nil || !strings.Contains(f.Message, "is not rated at its temperature") {
 			t.Errorf("%s: %s", f.Severity, f.Message)
 		}
+		id, _, _ := strings.Cut(f.Message, " ")
+		if line := r.Line(f.Place.Range.From.Line); !strings.Contains(line, "id: "+id) {
+			t.Errorf("%s stands at %q", f.Message, line)
+		}
 	}
 }
 
@@ -48,7 +52,7 @@ func TestReasonIsSetAsideWithWhatTellsIt(t *testing.T) {
 	if r := check(t, l, thin); len(of(r, "bend/sling_round_thin_body")) != 2 || len(of(r, "input/not_judged")) != 0 {
 		t.Fatalf("%s", rules(r))
 	}
-	r := check(t, l, thin+"waivers:\n  - {rule: bend/sling_round_thin_body, subject: hitch/hook/1, grade: rope, "+people+", until: 2026-12-31}\n")
+	r := check(t, l, thin+"waivers:\n  - {rule: bend/sling_round_thin_body, subject: hitch/hook to pipe by S1, grade: rope, "+people+", until: 2026-12-31}\n")
 	if got := asideOf(r, "input/not_judged"); !slices.Equal(got, []string{"S1 in its basket is bent round 0.86 of its rope's diameter, for which nothing is rated"}) {
 		t.Errorf("%s: %v", rules(r), got)
 	}

@@ -40,7 +40,7 @@ func (r *Result) settle(rules []*policy.Rule, o Options) error {
 
 // caseOf is what triage has to know of the plan.
 func (r *Result) caseOf(rules []*policy.Rule) triage.Case {
-	c := triage.Case{Keys: r.keys(), Locate: func(pointer string) source.Location { return r.locate("#" + pointer) }}
+	c := triage.Case{Keys: r.keys(), Stable: r.Stable, Locate: func(pointer string) source.Location { return r.locate("#" + pointer) }}
 	c.Print = func(field string, value float64) string { return single(field, value, r.Units) }
 	if day, err := time.Parse(time.DateOnly, r.Day); err == nil {
 		c.Day = &day

@@ -24,7 +24,7 @@ func waived(t *testing.T, waivers ...string) string {
 
 const (
 	people = "reason: no longer leg fits under the gantry, by: lift planner, approved_by: appointed engineer"
-	flat   = "{rule: angle/leg_too_flat, subject: leg/hook/1, grade: too_flat, " + people + ", until: 2026-12-31"
+	flat   = "{rule: angle/leg_too_flat, subject: leg/hook to A, grade: too_flat, " + people + ", until: 2026-12-31"
 )
 
 // asideOf are the keys of a rule's findings that are set aside.
@@ -59,7 +59,7 @@ func TestWaivers(t *testing.T) {
 		{"figure of another kind", flat + ", measured: 29.3 mm, limit: 30 deg}", "waiver/not_bound", "can't be compared"},
 		{"figure within its limit", flat + ", measured: 31 deg, limit: 30 deg}", "waiver/not_bound", "breaks no limit"},
 		{"unknown rule", strings.Replace(flat, "leg_too_flat", "leg_to_flat", 1) + "}", "waiver/unknown", `did you mean "angle/leg_too_flat"?`},
-		{"unknown key", strings.Replace(flat, "leg/hook/1", "leg/hok/1", 1) + "}", "waiver/unknown", `did you mean "leg/hook/1"?`},
+		{"unknown key", strings.Replace(flat, "leg/hook to A", "leg/hok to A", 1) + "}", "waiver/unknown", `did you mean "leg/hook to A"?`},
 		{"unknown grade", strings.Replace(flat, "grade: too_flat", "grade: too_flatt", 1) + "}", "waiver/unknown", `did you mean "too_flat"?`},
 		{"forbidden", "{rule: load/over_rated_load, subject: part/hook/1/S1, grade: over, " + people + ", until: 2026-12-31}", "waiver/forbidden", "nobody may leave aside"},
 		{"built in", "{rule: input/missing, subject: x, " + people + ", until: 2026-12-31}", "waiver/forbidden", "a check of liftlint itself"},
@@ -133,6 +133,20 @@ func TestWaiverIsWhole(t *testing.T) {
 		r := check(t, l, waived(t, strings.Replace(flat, c[0], with, 1)+"}"))
 		if r.State != lint.NotValid || len(of(r, c[1])) != 1 {
 			t.Errorf("without %q: %s", c[0], rules(r))
+		}
+	}
+}
+
+// TestWaiverTextsAreTold once, and of a bare number at once what it lacks.
+func TestWaiverTextsAreTold(t *testing.T) {
+	l := linter(t, lint.Options{})
+	for waiver, want := range map[string]string{
+		strings.Replace(flat, "no longer leg fits under the gantry", `""`, 1) + "}": "`reason` of entry 1 of `waivers`: the text is empty; write something",
+		strings.Replace(flat, "by: lift planner", `by: ""`, 1) + "}":                "`by` of entry 1 of `waivers`: the text is empty; write something",
+		flat + ", measured: 29.3, limit: 30 deg}":                                   "`measured` of entry 1 of `waivers`: `29.3` is a number; a figure with its unit is asked for, as the report prints it, such as `29.3 deg`",
+	} {
+		if r := check(t, l, waived(t, waiver)); len(r.Findings) != 1 || r.Findings[0].Message != want {
+			t.Errorf("%v, not %q", r.Findings, want)
 		}
 	}
 }

@@ -57,6 +57,7 @@ func (l *linker) leg(f fields, all []Support, support, index int) Leg {
 	leg := Leg{
 		Pointer:     f.pointer(),
 		ID:          s.From + "/" + legName(f, index),
+		Numbered:    f.text("id") == "",
 		StatedAngle: f.angle("angle_from_horizontal"),
 		Doubled:     f.truth("doubled"),
 	}

@@ -115,6 +115,7 @@ type LinkUse struct {
 type Leg struct {
 	Pointer     string
 	ID          string // support and name or number, as in hook/1
+	Numbered    bool   // it has no id of its own
 	Link        *Use   // the intermediate link it hangs from
 	Down        []Use
 	Doubled     bool            // its sling is laid double between its bearings

@@ -95,7 +95,7 @@ func breaksWhatIsLifted() []broken {
 		{"load/hazardous_contents", "not_given", load(func(l *facts.Load) { l.Contents, l.Hazard = "secured", "not_given" }),
 			"the plan does not say whether what is in the load is hazardous: add `hazardous` to its contents", "#/load", 0},
 		{"load/strength_not_confirmed", "", load(func(l *facts.Load) { l.FlattestLegDeg, l.ThrustN = ptr(60.0), ptr(9000.0) }),
-			"its legs put up to <thrust_n 9000> of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
+			"its legs, the flattest at <flattest_leg_from_horizontal_deg 60> from horizontal (from <plumb_deg 85> on a leg counts as plumb), put up to <thrust_n 9000> of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`", "#/load", 60},
 		{"load/insert_weak", "tilt_up", cast(func(a *facts.Attachment) { a.Panel, a.BreakingTimes = ptr("tilt_up"), ptr(1.8) }),
 			"insert I1 holds <breaking_over_pull_times 1.8> the pull on it; in a panel that is tilted up at least <tilt_up_times 2> is asked for", "#/attachment/4", 1.8},
 		{"load/insert_weak", "other", cast(func(a *facts.Attachment) { a.BreakingTimes = ptr(3.5) }),

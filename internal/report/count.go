@@ -21,6 +21,8 @@ func (r Run) Count() Counts {
 	for _, x := range r.Results {
 		sum.add(x)
 	}
+	sum.Plans += len(r.Lost)
+	sum.NotChecked += len(r.Lost)
 	return sum
 }
 

@@ -9,7 +9,7 @@ import (
 )
 
 // Fingerprints are those of a plan's findings, in their order. They stay the
-// same when lines move, items change places or values are written in another
+// same when lines move, items and legs change places or values are written in another
 // unit. Files are to be named from the root of the repository.
 func Fingerprints(r *lint.Result) []string {
 	list := Identities(r)
@@ -29,7 +29,7 @@ func Identities(r *lint.Result) []string {
 	keys := stableKeys(r)
 	list := make([]string, len(r.Findings))
 	for i, f := range r.Findings {
-		list[i] = f.Identity(keys.of(f.Key))
+		list[i] = f.Identity(r.Stable(keys.of(f.Key)))
 	}
 	return list
 }

@@ -54,10 +54,12 @@ func TestFingerprintsSurvive(t *testing.T) {
 	last := text[strings.Index(text, "    - {id: E, kind: padeye"):]
 	last = last[:strings.Index(last, "\n")+1]
 	gear := text[strings.Index(text, "gear:\n")+len("gear:\n") : strings.Index(text, "\nrigging:")+1]
+	legs := text[strings.Index(text, "      - {down: [S1, K1]"):]
 	for name, changed := range map[string]string{
+		"reordered legs":  strings.Replace(text, legs, reversed(legs, "      - "), 1),
 		"moved lines":     strings.Replace(text, "load:\n", "# a line\n\n\nload:\n", 1),
 		"reordered items": edited(t, edited(t, text, attachment, ""), last, last+attachment),
-		"reordered gear":  strings.Replace(text, gear, reversed(gear), 1),
+		"reordered gear":  strings.Replace(text, gear, reversed(gear, "  - "), 1),
 		"other units":     edited(t, text, "mass: 11.4 t\n", "mass: 11400 kg\n", "throat: 100 mm", "throat: 10 cm"),
 	} {
 		if changed == text {
@@ -72,12 +74,12 @@ func TestFingerprintsSurvive(t *testing.T) {
 	}
 }
 
-// reversed turns the items of a list round.
-func reversed(list string) string {
-	items := strings.Split(strings.TrimPrefix(list, "  - "), "\n  - ")
+// reversed turns the items of a list round. Each begins with the mark.
+func reversed(list, mark string) string {
+	items := strings.Split(strings.TrimPrefix(list, mark), "\n"+mark)
 	items[len(items)-1] = strings.TrimSuffix(items[len(items)-1], "\n")
 	slices.Reverse(items)
-	return "  - " + strings.Join(items, "\n  - ") + "\n"
+	return mark + strings.Join(items, "\n"+mark) + "\n"
 }
 
 // TestFingerprintsAreUnique for every finding in one plan, those of plans that

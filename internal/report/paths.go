@@ -46,6 +46,7 @@ func (r Run) RelativeTo(p Paths) Run {
 	for i, f := range r.Failures {
 		r.Failures[i] = names.Replace(f)
 	}
+	r.Lost, r.Gone, r.GoneConfigs = p.each(r.Lost), p.each(r.Gone), p.each(r.GoneConfigs)
 	r.Results = slices.Clone(r.Results)
 	for i, x := range r.Results {
 		if x != nil {
@@ -53,6 +54,14 @@ func (r Run) RelativeTo(p Paths) Run {
 		}
 	}
 	return r
+}
+
+func (p Paths) each(files []string) []string {
+	files = slices.Clone(files)
+	for i, f := range files {
+		files[i] = p.Relative(f)
+	}
+	return files
 }
 
 func (p Paths) result(x *lint.Result, names *strings.Replacer) *lint.Result {
@@ -91,7 +100,7 @@ func (p Paths) from(o policy.Override) string {
 // begin with dots: no other could be told from a word. What else lies below the
 // root is cut at it.
 func (p Paths) namesIn(r Run) *strings.Replacer {
-	var files []string
+	files := slices.Clone(r.Lost)
 	for _, x := range r.Results {
 		if x == nil {
 			continue

@@ -14,10 +14,16 @@ import (
 type Run struct {
 	Results  []*lint.Result
 	Failures []string         // what could not be checked at all: a rule has failed, the tool has
+	Lost     []string         // plans that a failure has kept from being checked, and that have no result
 	FailOn   finding.Severity // the least severity that makes a run fail; empty is error
 	// Unchanged counts the plans left out on purpose: neither they nor what they are
 	// judged by has changed since a revision that was asked for.
 	Unchanged int
+	// Gone are the plans that were there in that revision and are not any more.
+	Gone []string
+	// GoneConfigs are the configurations that were, and that held for what was to be
+	// checked.
+	GoneConfigs []string
 }
 
 // Threshold is the least severity that makes the run fail.
@@ -45,7 +51,7 @@ func (r Run) Meaning() string {
 	switch r.Exit() {
 	case Clean:
 		if c.Plans == 0 {
-			return fmt.Sprintf("nothing was checked: of %s none has changed, nor has what judges them", Plural(r.Unchanged, "plan"))
+			return r.idleWords()
 		}
 		return r.cleanWords(c)
 	case Findings:
@@ -63,6 +69,29 @@ func (r Run) Meaning() string {
 		return "no item here may be used, so that nothing was judged"
 	}
 	return "nothing was checked"
+}
+
+// idleWords say why no plan of a change had to be checked.
+func (r Run) idleWords() string {
+	gone := ""
+	if n := len(r.Gone); n > 0 {
+		gone = fmt.Sprintf("%s %s gone", Plural(n, "plan"), be(n))
+	}
+	if r.Unchanged == 0 {
+		return "nothing was checked: " + gone + ", and no other differs"
+	}
+	said := fmt.Sprintf("nothing was checked: of %s none has changed, nor has what judges them", Plural(r.Unchanged, "plan"))
+	if gone != "" {
+		said += "; " + gone
+	}
+	return said
+}
+
+func be(n int) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
 }
 
 // cleanWords never call a plan free of what is only set aside.
@@ -84,7 +113,7 @@ func (r Run) Exit() Exit {
 	if len(r.Failures) > 0 {
 		return Unchecked
 	}
-	if r.Unchanged > 0 {
+	if r.Unchanged > 0 || len(r.Gone) > 0 {
 		code = Clean
 	}
 	for _, x := range r.Results {

@@ -15,13 +15,32 @@ func Sentence(message string) string {
 	if message == "" {
 		return "no message is given"
 	}
-	if c := message[0]; 'a' <= c && c <= 'z' {
+	first, _, _ := strings.Cut(message, " ")
+	if c := message[0]; 'a' <= c && c <= 'z' && !strings.ContainsAny(first, "/_.") { // an id stays as it is
 		message = strings.ToUpper(message[:1]) + message[1:]
 	}
 	if strings.ContainsAny(message[len(message)-1:], ".?!") {
 		return message
 	}
 	return message + "."
+}
+
+// OneLine joins the lines of a failure.
+func OneLine(text string) string {
+	one := ""
+	for line := range strings.Lines(text) {
+		line = strings.Join(strings.Fields(line), " ")
+		switch {
+		case line == "":
+		case one == "":
+			one = line
+		case strings.HasSuffix(one, ":"):
+			one += " " + line
+		default:
+			one += "; " + line
+		}
+	}
+	return one
 }
 
 // Place is a location in the form that terminals and editors follow.

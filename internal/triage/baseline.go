@@ -21,7 +21,7 @@ const (
 func Known(b *Baseline, file string, c Case) Step {
 	return func(fs []finding.Finding) []finding.Finding {
 		known := b.plan(file)
-		prints := fingerprints(file, fs)
+		prints := fingerprints(file, fs, c)
 		for _, k := range known.Findings {
 			fs = b.known(fs, prints, k.underNewID(file, c), c)
 		}
@@ -34,6 +34,9 @@ func (b *Baseline) known(fs []finding.Finding, prints map[string]int, k KnownFin
 	at := b.at(k)
 	note := func(id, message string, related []finding.Related) []finding.Finding {
 		return append(fs, builtin.Finding(id, message, "baseline/"+k.Rule+"/"+k.Key, at, related))
+	}
+	if why := c.byPlace(k.Key); why != "" {
+		return note(baselineNotHeld, why+": what the baseline has of it sets nothing aside; write the baseline anew, with --grow, which names it by what it goes to", nil)
 	}
 	i, ok := prints[k.Fingerprint]
 	if why := c.idle(k.Rule, k.Key); !ok && why != "" {
@@ -101,12 +104,12 @@ func (k KnownFinding) worse(f finding.Finding, c Case) string {
 }
 
 // fingerprints give the index of each finding. A rule finds one thing of a subject.
-func fingerprints(file string, fs []finding.Finding) map[string]int {
+func fingerprints(file string, fs []finding.Finding, c Case) map[string]int {
 	prints := map[string]int{}
 	seen := map[[2]string]int{}
 	for i, f := range fs {
 		like := [2]string{f.Rule, f.Key}
-		prints[finding.Fingerprint(file, f.Rule, f.Identity(f.Key), seen[like])] = i
+		prints[finding.Fingerprint(file, f.Rule, f.Identity(c.stable(f.Key)), seen[like])] = i
 		seen[like]++
 	}
 	return prints

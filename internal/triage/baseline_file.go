@@ -40,7 +40,7 @@ type KnownPlan struct {
 // KnownFinding is a finding as it was.
 type KnownFinding struct {
 	Rule        string       `json:"rule" doc:"Id of the rule."`
-	Key         string       `json:"key" doc:"The subject: a record's key in the facts."`
+	Key         string       `json:"key" doc:"The subject: a record's key in the facts, with a leg that has no id called by what it goes to."`
 	Severity    string       `json:"severity" doc:"How bad it was." enum:"error,warning,note"`
 	Grade       *string      `json:"grade,omitempty" doc:"The grade reached, of rules that have grades."`
 	Measured    *KnownFigure `json:"measured,omitempty" doc:"What was measured; absent where the rule measures nothing."`

@@ -51,14 +51,43 @@ func (c Case) idle(id, subject string) string {
 	if !ok {
 		return "there is no rule " + id + " here"
 	}
-	return r.idle(subject)
+	return r.idle(c.here(subject))
+}
+
+// stable is the key by which a subject is known again when legs change places.
+func (c Case) stable(key string) string {
+	if c.Stable == nil {
+		return key
+	}
+	return c.Stable(key)
+}
+
+// here is the key that the plan has now for a subject known by its stable one.
+func (c Case) here(stable string) string {
+	for _, key := range c.Keys {
+		if c.stable(key) == stable {
+			return key
+		}
+	}
+	return stable
+}
+
+// byPlace says why a key can't be kept; empty where it can. It is that of a leg
+// without an id, whose number passes to another leg when legs change places.
+func (c Case) byPlace(key string) string {
+	known := c.stable(key)
+	if known == key {
+		return ""
+	}
+	return fmt.Sprintf("%s has the number of a leg without an id, which passes to another leg when legs change places", key)
 }
 
 // Case is what is known of the plan whose findings are gone over.
 type Case struct {
 	Rules  []Rule
-	Keys   []string   // of all records of the plan
-	Day    *time.Time // judged for; nil where it is not known
+	Keys   []string                // of all records of the plan
+	Stable func(key string) string // the key by which a record is known again when legs change places; nil where all are
+	Day    *time.Time              // judged for; nil where it is not known
 	Locate func(pointer string) source.Location
 	Print  func(field string, value float64) string // a figure in the plan's units
 }

@@ -11,7 +11,7 @@ import (
 // isInForce reports whether the waiver holds for what it names as it is found now,
 // and says what is wrong where it does not.
 func (x *waiving) isInForce() bool {
-	idle := x.rule.idle(x.Subject)
+	idle := x.rule.idle(x.here(x.Subject))
 	switch {
 	case len(x.found) == 0 && idle == "":
 		return x.say(waiverUnused, "subject", fmt.Sprintf("%s finds nothing on %s: take this waiver out", x.rule.ID, x.Subject))

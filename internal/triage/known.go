@@ -34,8 +34,10 @@ func (x *waiving) isKnown() bool {
 		return x.say(waiverUnknown, "rule", fmt.Sprintf("there is no rule %q%s", x.Waiver.Rule, near(x.Waiver.Rule, x.ids(), "; `liftlint rules` lists them")))
 	case r.Forbidden != "":
 		return x.say(waiverForbidden, "rule", "what "+r.ID+" finds can't be waived: "+r.Forbidden)
-	case !slices.Contains(r.Subjects, x.Subject) && !slices.Contains(x.Keys, x.Subject):
-		return x.say(waiverUnknown, "subject", fmt.Sprintf("%s judges no %q%s", r.ID, x.Subject, near(x.Subject, r.Subjects, "; the report names the keys behind each rule")))
+	case !slices.Contains(r.Subjects, x.here(x.Subject)) && !slices.Contains(x.Keys, x.here(x.Subject)):
+		return x.say(waiverUnknown, "subject", fmt.Sprintf("%s judges no %q%s", r.ID, x.Subject, near(x.Subject, x.stableSubjects(), "; the report names the keys behind each rule")))
+	case x.byPlace(x.Subject) != "":
+		return x.say(waiverNotBound, "subject", fmt.Sprintf("%s: write %q here if that is the leg that is meant, or give the leg an `id`", x.byPlace(x.Subject), x.stable(x.Subject)))
 	case x.Grade != "" && !slices.Contains(r.Grades, x.Grade):
 		return x.say(waiverUnknown, "grade", fmt.Sprintf("%s has no grade %q%s", r.ID, x.Grade, nearest.Hint(x.Grade, r.Grades)))
 	}
@@ -43,6 +45,15 @@ func (x *waiving) isKnown() bool {
 		x.say(waiverFormerID, "rule", fmt.Sprintf("rule %s is called %s now: write that", x.Waiver.Rule, r.ID))
 	}
 	return true
+}
+
+// stableSubjects are what the waiver may name.
+func (x *waiving) stableSubjects() []string {
+	list := make([]string, len(x.rule.Subjects))
+	for i, key := range x.rule.Subjects {
+		list[i] = x.stable(key)
+	}
+	return list
 }
 
 // near offers the nearest name, or else says where there are names.

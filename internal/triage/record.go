@@ -12,9 +12,9 @@ import (
 func Record(into *KnownPlan, c Case) Step {
 	return func(fs []finding.Finding) []finding.Finding {
 		into.judged = c
-		for print, i := range fingerprints(into.File, fs) {
+		for print, i := range fingerprints(into.File, fs, c) {
 			if f := fs[i]; f.Aside == nil && c.forbidden(f.Rule) == "" {
-				into.Findings = append(into.Findings, entryOf(f, print))
+				into.Findings = append(into.Findings, entryOf(f, c.stable(f.Key), print))
 			}
 		}
 		slices.SortFunc(into.Findings, byRule)
@@ -22,8 +22,8 @@ func Record(into *KnownPlan, c Case) Step {
 	}
 }
 
-func entryOf(f finding.Finding, print string) KnownFinding {
-	k := KnownFinding{Rule: f.Rule, Key: f.Key, Severity: string(f.Severity), Fingerprint: print}
+func entryOf(f finding.Finding, key, print string) KnownFinding {
+	k := KnownFinding{Rule: f.Rule, Key: key, Severity: string(f.Severity), Fingerprint: print}
 	if f.Grade != "" {
 		k.Grade = &f.Grade
 	}

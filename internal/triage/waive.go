@@ -41,7 +41,7 @@ func newWaiving(w plan.Waiver, c Case, fs []finding.Finding) *waiving {
 	x := &waiving{Waiver: w, Case: c}
 	x.rule, _, _ = c.rule(w.Rule)
 	for i, f := range fs {
-		if x.rule.ID != "" && f.Rule == x.rule.ID && f.Key == w.Subject {
+		if x.rule.ID != "" && f.Rule == x.rule.ID && f.Key == x.here(w.Subject) {
 			x.found, x.of = append(x.found, i), append(x.of, f)
 		}
 	}

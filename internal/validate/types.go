@@ -2,6 +2,7 @@ package validate
 
 import (
 	"strconv"
+	"strings"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
@@ -52,6 +53,9 @@ func wanted(s *jsonschema.Schema) string {
 	if _, ok := s.Extensions["calendar_day"]; ok {
 		return "a day such as " + quote(exampleDay) + " is asked for"
 	}
+	if strings.HasSuffix(s.Location, figureLocation) {
+		return "a figure with its unit is asked for, as the report prints it, such as `29.3 deg`"
+	}
 	noun := map[string]string{
 		"object": "a mapping", "array": "a list", "string": "text", "boolean": "true or false",
 		"integer": "a whole number", "number": "a number",
@@ -67,6 +71,8 @@ func wanted(s *jsonschema.Schema) string {
 func remedy(c complaint) string {
 	n := c.node
 	switch {
+	case strings.HasSuffix(c.schema.Location, figureLocation): // quotes give it no unit
+		return ""
 	case c.schema.Types[0] == "array" && n.Kind == yamldoc.Mapping:
 		return ": put `- ` before each entry"
 	case c.schema.Types[0] == "array" && n.Kind == yamldoc.String && run(c.schema, []any{n.Text}) == nil:

@@ -12,11 +12,12 @@ import (
 	"liftlint/internal/yamldoc"
 )
 
-// The ends of the addresses of the two schemas with a pattern: that of ids, and
-// that of what may also be a point of a beam.
+// The ends of the addresses of schemas whose values are worded apart: ids, what may
+// also be a point of a beam, and figures as reports print them.
 const (
-	idLocation    = "common" + suffix + "#/$defs/id"
-	placeLocation = "common" + suffix + "#/$defs/place"
+	figureLocation = "#/$defs/figure" // a figure with its unit, in words of a report
+	idLocation     = "common" + suffix + "#/$defs/id"
+	placeLocation  = "common" + suffix + "#/$defs/place"
 )
 
 // unframed is the pattern of names that are looked up, which a blank at an end
@@ -95,7 +96,9 @@ func (x *explainer) pattern(c complaint) {
 		form += "; of a point of a beam, the ids of both with a dot between"
 		example = asPlace(c.node.Text)
 	case c.schema.Pattern.String() == unframed:
-		if c.node.Text != "" {
+		if c.node.Text == "" {
+			x.textLength(c) // said of its length too, and told once
+		} else {
 			x.say(BadText, c.node, "%s begins or ends with a blank, or has a line break in it; write it without", quote(c.node.Text))
 		}
 		return

@@ -35,6 +35,9 @@ func Write(w io.Writer, run report.Run) error {
 			plain(&b, "Waived: "+report.WaiverOf(f))
 		}
 	}
+	for _, words := range run.LeftOut() {
+		plain(&b, report.Sentence(words))
+	}
 	plain(&b, report.Totals(run.Count()))
 	for _, r := range run.Results {
 		if why := report.DayMissing(r); why != "" {
@@ -88,6 +91,11 @@ func ranked(run report.Run, level string) []note {
 	var list []note
 	if level == "error" {
 		list = failures(run)
+	}
+	if level == "warning" {
+		for _, c := range run.GoneConfigs {
+			list = append(list, note{title: "Configuration gone", message: report.Sentence(report.GoneConfig(c))})
+		}
 	}
 	var rounds [][]note
 	for _, r := range run.Results {

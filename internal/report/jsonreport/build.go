@@ -23,6 +23,7 @@ func build(run report.Run) (Report, error) {
 		Exit:     Exit{int(run.Exit()), run.Meaning()},
 		Summary:  Summary{c.Plans, 0, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged, c.Waived, c.Known},
 		Failures: listOf(run.Failures),
+		LeftOut:  LeftOut{run.Unchanged, listOf(run.Gone), listOf(run.GoneConfigs)},
 		Plans:    []Plan{}, Registers: []Register{},
 	}
 	for _, x := range run.Results {

@@ -14,6 +14,7 @@ type Report struct {
 	Exit     Exit     `json:"exit" doc:"What the run came to."`
 	Summary  Summary  `json:"summary" doc:"Sums over all plans, or over all registers."`
 	Failures []string `json:"failures" doc:"What could not be checked at all. The rest of the report does not speak for it."`
+	LeftOut  LeftOut  `json:"left_out" doc:"What a run over a change (--since, --staged) did not check. The report does not speak for it."`
 	Plans    []Plan   `json:"plans" doc:"One record a plan, in the order they were given."`
 	// Registers is empty but where gear is judged by itself.
 	Registers []Register `json:"registers" doc:"One record a file of a gear register, where gear was judged by itself; then there are no plans."`
@@ -25,13 +26,20 @@ type Exit struct {
 	Meaning string `json:"meaning" doc:"The code in words."`
 }
 
+// LeftOut is what was not looked at on purpose; in a run over all plans there is none.
+type LeftOut struct {
+	Unchanged          int      `json:"unchanged" doc:"Plans that have not changed, and of which nothing has that judges them."`
+	Gone               []string `json:"gone" doc:"Plans that were there before and are not any more."`
+	GoneConfigurations []string `json:"gone_configurations" doc:"Configurations that were there before and are not any more: what they asked for is not asked."`
+}
+
 // Summary counts. Every plan or register is judged, not valid or not checked.
 type Summary struct {
-	Plans      int `json:"plans" doc:"Plans in the report."`
+	Plans      int `json:"plans" doc:"Plans in the report, and those that failures keep from being checked."`
 	Registers  int `json:"registers" doc:"Files of gear registers in the report."`
 	Judged     int `json:"judged" doc:"Plans or registers that rules were put to."`
 	NotValid   int `json:"not_valid" doc:"Plans or registers that could not be understood: no rule ran."`
-	NotChecked int `json:"not_checked" doc:"Plans or registers of which nothing was checked, such as files that could not be read."`
+	NotChecked int `json:"not_checked" doc:"Plans or registers of which nothing was checked, such as files that could not be read, and those of a configuration that is broken."`
 	Errors     int `json:"errors" doc:"Findings of severity error that count."`
 	Warnings   int `json:"warnings" doc:"Findings of severity warning that count."`
 	Notes      int `json:"notes" doc:"Findings of severity note that count."`

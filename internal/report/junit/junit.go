@@ -54,7 +54,7 @@ func ownSuite(run report.Run) (testSuite, bool) {
 	}
 	switch {
 	case len(run.Results) > 0 || len(run.Failures) > 0:
-	case run.Unchanged > 0:
+	case run.Unchanged > 0, len(run.Gone) > 0:
 		s.add(testCase{ClassName: "liftlint", Name: "nothing checked", Skipped: &answer{Message: run.Meaning()}})
 	default:
 		s.add(wrong("nothing checked", "there was no plan to judge"))

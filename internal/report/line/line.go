@@ -18,7 +18,7 @@ import (
 func Write(w io.Writer, run report.Run) error {
 	var b strings.Builder
 	for _, f := range run.Failures {
-		put(&b, "liftlint: error: could not check: "+oneLine(f))
+		put(&b, "liftlint: error: could not check: "+report.OneLine(f))
 	}
 	for _, r := range run.Results {
 		if r == nil {
@@ -77,15 +77,6 @@ func unjudged(r *lint.Result) string {
 		return ""
 	}
 	return "no rule was put to this " + report.NounOf(r)
-}
-
-// oneLine joins the lines of a failure.
-func oneLine(text string) string {
-	lines := strings.Split(strings.TrimSpace(text), "\n")
-	for i := range lines {
-		lines[i] = strings.TrimSpace(lines[i])
-	}
-	return strings.Join(lines, "; ")
 }
 
 // put writes one line, whatever stands in the text.

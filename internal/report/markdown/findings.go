@@ -17,39 +17,82 @@ func (p *page) findings(r *lint.Result) {
 	if len(r.Findings) == 0 {
 		return
 	}
-	left := p.detail.findings
-	p.paragraph("**Findings**")
-	for _, g := range report.Grouped(r.Findings) {
-		n := min(left, len(g))
-		if n > 0 {
-			p.group(r, g, n)
+	shown, left := p.detail.told(r)
+	if p.detail.form != inShort {
+		p.paragraph("**Findings**")
+	}
+	for _, g := range report.Grouped(shown) {
+		if p.detail.form == inShort {
+			p.kind(r, g)
+		} else {
+			p.group(r, g)
 		}
-		left -= n
 	}
 	p.out.WriteString("\n")
-	if rest := len(r.Findings) - min(p.detail.findings, len(r.Findings)); rest > 0 {
-		p.paragraph(fmt.Sprintf("**%s not shown here**, for want of room: the last of the least severity. The counts above take them in.", wasOrWere(rest, "finding")))
+	if len(left) > 0 {
+		p.paragraph(fmt.Sprintf("**%s not shown here**, for want of room: %s", wasOrWere(len(left), "finding"), named(left)))
 	}
 }
 
-// group shows the first so many of like findings under what they have in common.
-func (p *page) group(r *lint.Result, g []finding.Finding, n int) {
+// named counts findings by rule.
+func named(list []finding.Finding) string {
+	var parts []string
+	for _, g := range report.Grouped(list) {
+		parts = append(parts, fmt.Sprintf("%s %s", report.Plural(len(g), severityOf(g[0])), ruleOf(g[0])))
+	}
+	return strings.Join(parts, ", ") + "."
+}
+
+// severityOf is the word for a finding in a sum.
+func severityOf(f finding.Finding) string {
+	if f.Aside != nil {
+		return f.Word() + " finding"
+	}
+	return strings.ToLower(string(word(f.Severity)))
+}
+
+// mostLines is how many lines of a plan are named of findings that are told together.
+const mostLines = 12
+
+// kind tells like findings in one line: the first of them, and where the others are.
+func (p *page) kind(r *lint.Result, g []finding.Finding) {
+	p.out.WriteString(head(g) + " " + place(r, g[0].Place) + ": " + Text(short(report.Sentence(g[0].Message))) + figures(g[0]))
+	if len(g) > 1 {
+		var places []string
+		for _, f := range g[1:min(len(g), mostLines)] {
+			places = append(places, place(r, f.Place))
+		}
+		if n := len(g) - mostLines; n > 0 {
+			places = append(places, fmt.Sprintf("and %d more", n))
+		}
+		p.out.WriteString(" Likewise: " + strings.Join(places, ", ") + ".")
+	}
+	p.out.WriteString("\n")
+}
+
+// head begins like findings with what they have in common.
+func head(g []finding.Finding) string {
 	f := g[0]
 	severity := word(f.Severity)
 	if f.Aside != nil {
 		severity = strings.ToUpper(f.Word()) + " " + severity
 	}
-	head := fmt.Sprintf("- **%s: %s.**", severity, Text(short(f.Title)))
+	text := fmt.Sprintf("- **%s: %s.**", severity, Text(short(f.Title)))
 	if len(g) > 1 {
-		head += " " + report.Plural(len(g), "finding")
+		text += " " + report.Plural(len(g), "finding")
 	}
-	p.out.WriteString(head + " " + ruleOf(f) + "\n")
+	return text + " " + ruleOf(f)
+}
+
+// group shows like findings under what they have in common.
+func (p *page) group(r *lint.Result, g []finding.Finding) {
+	p.out.WriteString(head(g) + "\n")
 	var before *finding.Finding
-	for _, x := range g[:n] {
+	for _, x := range g {
 		p.one(r, x, before)
 		before = &x
 	}
-	p.out.WriteString("  - Source: " + Text(short(report.Sources(f.Citations))) + "\n")
+	p.out.WriteString("  - Source: " + Text(short(report.Sources(g[0].Citations))) + "\n")
 }
 
 // one shows what a finding has of its own. A remedy is told once where several in

@@ -22,41 +22,22 @@ type Options struct {
 	Most int // bytes at most; 0 is no bound
 }
 
-// Write writes the report of a run. What does not fit is left out from the end of
-// each plan's findings, the least bad first, and the report says how much that is.
+// Write writes the report of a run. Of what does not fit the figures of the lifts go
+// before errors do, and findings from the end of each plan's, the least bad first. The
+// report says ahead of all how much that is.
 // The only error is the writer's own.
 func Write(w io.Writer, run report.Run, o Options) error {
 	_, err := io.WriteString(w, fitting(run, o.Most))
 	return err
 }
 
-// detail is how much is told: findings of each plan, and plans.
-type detail struct{ findings, plans int }
-
-// fewFindings is from where on phases are left out as well.
-const fewFindings = 10
-
-const all = int(^uint(0) >> 1)
-
-// fitting writes as much as fits. The verdict and the caution are always there.
-func fitting(run report.Run, most int) string {
-	steps := []detail{{all, all}, {50, all}, {20, all}, {10, all}, {5, all}, {2, all}}
-	for plans := len(run.Results); plans > 0; plans /= 2 {
-		steps = append(steps, detail{0, plans})
-	}
-	text := ""
-	for _, d := range append(steps, detail{0, 0}) {
-		text = write(run, d)
-		if most == 0 || len(text) <= most {
-			break
-		}
-	}
-	return text
-}
-
 func write(run report.Run, d detail) string {
 	p := &page{detail: d}
+	if d.longer > 0 {
+		p.longer = setOf(worst(run, d.longer))
+	}
 	p.verdict(run)
+	p.cut(run)
 	p.failures(run.Failures)
 	p.plans(run)
 	p.paragraph("**Caution.** " + Text(report.Caution))
@@ -67,6 +48,7 @@ func write(run report.Run, d detail) string {
 type page struct {
 	out    strings.Builder
 	detail detail
+	longer map[int]bool // indices of plans that are shown longer than the others
 }
 
 // paragraph writes one block, which may have several lines.

@@ -152,6 +152,49 @@ func TestFits(t *testing.T) {
 	}
 }
 
+// TestErrorsBeforeFigures: where there is room for one of them, errors are told and the
+// tables of legs are not; ahead of all it is said what is left out, and how much of it
+// are errors.
+func TestErrorsBeforeFigures(t *testing.T) {
+	var run report.Run
+	r := reporttest.Judge(t, "v", reporttest.Example(t, root, "filter-vessel.lift.yaml"))
+	for i := range 60 {
+		x := *r
+		x.File = fmt.Sprintf("plans/%02d.lift.yaml", i)
+		run.Results = append(run.Results, &x)
+	}
+	few := report.Run{Results: run.Results[:12]}
+	rules := map[string]bool{}
+	for _, f := range r.Findings {
+		if f.Severity == finding.Error {
+			rules[f.Rule] = true
+		}
+	}
+	for name, c := range map[string]struct {
+		run   report.Run
+		table bool
+	}{"few": {few, false}, "many": {run, false}} {
+		got := written(t, c.run, Options{Most: Comment})
+		if len(got) > Comment || len(got) < Comment*2/3 {
+			t.Errorf("%s: %d bytes", name, len(got))
+		}
+		if strings.Contains(got, "| leg |") != c.table {
+			t.Errorf("%s: that there are tables of legs is not %v", name, c.table)
+		}
+		if n := strings.Index(got, "**Cut for want of room.** Not shown:"); n < 0 || n > strings.Index(got, "| plan |") {
+			t.Errorf("%s: that it is cut is not said at the top: %d", name, n)
+		}
+		for rule := range rules {
+			if n := strings.Count(got, Code(rule)); n < len(c.run.Results) {
+				t.Errorf("%s: %s is told of %d of %d plans", name, rule, n, len(c.run.Results))
+			}
+		}
+	}
+	if got := written(t, few, Options{Most: Comment}); strings.Contains(got, "not shown here") || strings.Count(got, "### ") != 12 || !strings.Contains(got, "To put it right") {
+		t.Error("errors are left out where warnings would do")
+	}
+}
+
 // TestHostileText: whatever stands in a plan, the page has the headings and cells
 // that were meant, and nothing in it links, notifies or acts.
 func TestHostileText(t *testing.T) {
@@ -182,11 +225,11 @@ func TestHostileText(t *testing.T) {
 // TestPhasesGiveWay: a long table of phases makes room, and the report says so.
 func TestPhasesGiveWay(t *testing.T) {
 	run := report.Run{Results: []*lint.Result{reporttest.Judge(t, "v", reporttest.Example(t, root, "vessel.lift.yaml"))}}
-	whole := written(t, run, Options{})
-	if cut := written(t, run, Options{Most: len(whole) - 1}); !strings.Contains(whole, "| phase |") || len(cut) >= len(whole) {
-		t.Errorf("%d of %d bytes", len(cut), len(whole))
+	full := written(t, run, Options{})
+	if cut := written(t, run, Options{Most: len(full) - 1}); !strings.Contains(full, "| phase |") || len(cut) >= len(full) {
+		t.Errorf("%d of %d bytes", len(cut), len(full))
 	}
-	got := write(run, detail{fewFindings - 1, all})
+	got := write(run, detail{findings: fewFindings - 1, plans: all})
 	if strings.Contains(got, "| phase |") || !strings.Contains(got, " positions are not shown here") {
 		t.Error(got)
 	}

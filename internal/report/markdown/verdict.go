@@ -28,6 +28,24 @@ func (p *page) verdict(run report.Run) {
 	}
 	p.paragraph("## " + title + ": " + words)
 	p.paragraph("**Outcome: " + Text(report.Outcome(run)) + "** " + Text(report.Totals(c)))
+	if left := run.LeftOut(); len(left) > 0 {
+		p.paragraph("**Left out of this check.** It is over what changed, and does not speak for the following.")
+		p.list(left)
+	}
+}
+
+// mostLeftOut is how many lines are shown of what a check leaves out.
+const mostLeftOut = 20
+
+func (p *page) list(lines []string) {
+	for i, l := range lines {
+		if i == mostLeftOut {
+			p.out.WriteString(fmt.Sprintf("- and %d more\n", len(lines)-i))
+			break
+		}
+		p.out.WriteString("- " + Text(short(report.Sentence(l))) + "\n")
+	}
+	p.out.WriteString("\n")
 }
 
 // headline is the run in a few words. It never says that all is well.
@@ -54,7 +72,7 @@ func (p *page) failures(list []string) {
 	}
 	p.paragraph("**Could not check.** What is named here was not checked, and nothing below speaks for it.")
 	for _, f := range list {
-		p.out.WriteString("- " + Text(short(strings.Join(strings.Fields(f), " "))) + "\n")
+		p.out.WriteString("- " + Text(short(report.OneLine(f))) + "\n")
 	}
 	p.out.WriteString("\n")
 }
@@ -142,6 +160,8 @@ func stateOf(r *lint.Result) string {
 // judged.
 func (p *page) plan(run report.Run, n int) {
 	r := run.Results[n]
+	defer func(d detail) { p.detail = d }(p.detail)
+	p.detail = p.detailOf(n)
 	if r == nil {
 		p.paragraph("### Not checked")
 		p.paragraph("There is no result for one plan.")
@@ -149,19 +169,19 @@ func (p *page) plan(run report.Run, n int) {
 	}
 	p.paragraph("### " + Text(short(cmp.Or(report.NameOf(r), r.File))))
 	p.paragraph(Code(short(r.File)) + ". " + p.state(r))
-	if len(run.Results) > 1 {
+	if len(run.Results) > 1 && p.detail.form != inShort {
 		p.paragraph("Outcome: " + Text(report.OutcomeOf(run, n)))
 	}
 	judged := report.Understood(r) && r.State == lint.Judged
 	if judged {
 		p.overrides(r)
 		p.aside(r)
-	}
-	if judged && !report.IsGear(r) {
-		p.hanging(r)
+		if p.detail.form == whole && !report.IsGear(r) {
+			p.hanging(r)
+		}
 	}
 	p.findings(r)
-	if judged {
+	if judged && p.detail.form != inShort {
 		p.checked(r)
 	}
 }

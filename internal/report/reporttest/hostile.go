@@ -72,6 +72,9 @@ func HostileRun(t *rapid.T, real *lint.Result) report.Run {
 	if rapid.Bool().Draw(t, "fails") {
 		run.Failures = []string{draw("failure")}
 	}
+	if rapid.Bool().Draw(t, "over a change") {
+		run.Unchanged, run.Gone, run.GoneConfigs = 1, []string{draw("gone")}, []string{draw("gone configuration")}
+	}
 	return run
 }
 

@@ -78,12 +78,14 @@ func At(file string, line, from, to int) source.Location {
 
 // Everything is a run in which all happens that a report can tell: findings of
 // each severity, places in other files and in none, subjects not judged, a plan
-// that is not valid, one that can't be read, and a failure.
+// that is not valid, one that can't be read, a failure, and what a run over a change
+// leaves out.
 func Everything(t testing.TB) report.Run {
 	notValid := Judge(t, "plans/faulty.lift.yaml", "liftlint: 1\nlift: {id: T-2, title: Bare mass}\nload:\n  mass: 1000\n")
 	return report.Run{
 		Results:  []*lint.Result{HandMade(t), notValid, lint.Unreadable("plans/gone.lift.yaml", errors.New("permission denied"))},
 		Failures: []string{"plans/b.lift.yaml: rule own/slow: stopped after 1 s\n  rule.rego:12: here\n"},
+		Lost:     []string{"plans/b.lift.yaml"}, Unchanged: 4, Gone: []string{"plans/before.lift.yaml"}, GoneConfigs: []string{"plans/liftlint.yaml"},
 	}
 }
 

@@ -13,12 +13,14 @@ import (
 const (
 	couldNotCheck = iota
 	setting
+	leftOut
 )
 
 func notifications() []descriptor {
 	return []descriptor{
 		{ID: "could_not_check", ShortDescription: &text{Text: "Something could not be checked, and no result speaks for it."}},
 		{ID: "setting", ShortDescription: &text{Text: "A configuration sets a rule otherwise than the profile and the rule do."}},
+		{ID: "left_out", ShortDescription: &text{Text: "The run is over a change, and something was left out of it: results of these files that were there before are not gone."}},
 	}
 }
 
@@ -35,7 +37,7 @@ func (c *catalog) invocation(r report.Run) invocation {
 		ExitCodeDescription: r.Meaning(),
 	}
 	for _, f := range r.Failures {
-		v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, failed(inOneLine(f)))
+		v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, failed(report.OneLine(f)))
 	}
 	var settings []policy.Override
 	for _, x := range r.Results {
@@ -55,6 +57,9 @@ func (c *catalog) invocation(r report.Run) invocation {
 				v.ToolConfigurationNotes = append(v.ToolConfigurationNotes, c.setting(o))
 			}
 		}
+	}
+	for _, words := range r.LeftOut() {
+		v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, notification{Descriptor: kindOf(leftOut), Level: "note", Message: text{Text: message(words)}})
 	}
 	return v
 }

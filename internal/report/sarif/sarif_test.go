@@ -248,11 +248,15 @@ func TestEvidence(t *testing.T) {
 func TestWhatCouldNotBeChecked(t *testing.T) {
 	_, got := written(t, reporttest.Everything(t), Options{Stage: policy.Review})
 	v := got.Invocations[0]
-	if v.ExecutionSuccessful || v.ExitCode != 3 || len(v.ToolExecutionNotifications) != 2 || len(v.ToolConfigurationNotes) != 1 {
+	if v.ExecutionSuccessful || v.ExitCode != 3 || len(v.ToolExecutionNotifications) != 5 || len(v.ToolConfigurationNotes) != 1 {
 		t.Errorf("%+v", v)
 	}
-	for i, want := range []string{"stopped after 1 s", "permission denied"} {
-		if n := v.ToolExecutionNotifications[i]; n.Level != "error" || !strings.Contains(n.Message.Text, want) || got.Tool.Driver.Notifications[n.Descriptor.Index].ID != n.Descriptor.ID {
+	for i, want := range []string{"stopped after 1 s", "permission denied", "gone, and not checked: plans/before.lift.yaml", "plans/liftlint.yaml", "the change concerns 4 of 8 plans"} {
+		level := "error"
+		if i > 1 { // what is left out on purpose
+			level = "note"
+		}
+		if n := v.ToolExecutionNotifications[i]; n.Level != level || !strings.Contains(n.Message.Text, want) || got.Tool.Driver.Notifications[n.Descriptor.Index].ID != n.Descriptor.ID {
 			t.Errorf("%+v", n)
 		}
 	}

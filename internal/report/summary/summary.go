@@ -47,7 +47,7 @@ func (p *page) line(text string) {
 
 func (p *page) failures(list []string) {
 	for _, f := range list {
-		p.line("COULD NOT CHECK: " + strings.Join(strings.Fields(f), " "))
+		p.line("COULD NOT CHECK: " + report.OneLine(f))
 	}
 	if len(list) > 0 {
 		p.line("")

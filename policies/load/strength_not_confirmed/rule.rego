@@ -11,7 +11,7 @@
 #   limit: plumb_deg
 #   params:
 #     plumb_deg: {default: 85, at_least: 60, at_most: 90}
-#   message: "its legs put up to {thrust_n} of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`"
+#   message: "its legs, the flattest at {flattest_leg_from_horizontal_deg} from horizontal (from {plumb_deg} on a leg counts as plumb), put up to {thrust_n} of compression into the load, and the plan does not say who or what confirms that it bears that: add `strength_confirmed_by`"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.load.strength_not_confirmed
