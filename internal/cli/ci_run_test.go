@@ -161,7 +161,7 @@ func TestActionOnARunner(t *testing.T) {
 		t.Errorf("%d annotations of one level", n)
 	}
 	r.expect("two places, a line each", r.act(a, map[string]string{"paths": "plans/pump.lift.yaml\n\nplans/vessel.lift.yaml\n"}), 1, []string{"vessel.lift.yaml"}, nil, []string{"pump.lift.yaml"}, nil)
-	r.expect("one of them", r.act(a, map[string]string{"paths": "plans/pump.lift.yaml"}), 0, nil, []string{"vessel"}, nil, nil)
+	r.expect("one of them", r.act(a, map[string]string{"paths": "plans/pump.lift.yaml"}), 0, nil, []string{"vessel.lift.yaml"}, nil, nil)
 	r.expect("what is written acts nowhere", r.act(a, map[string]string{"paths": "$(touch acted)\n`touch acted`\n--fail-on=note; touch acted"}), 3, nil, nil, nil, nil)
 	if _, err := os.Stat(filepath.Join(r.workspace, "acted")); err == nil {
 		t.Error("an input has run")

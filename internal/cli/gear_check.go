@@ -157,6 +157,7 @@ func gearPlace(f finding.Finding) string {
 func (k *gearCheck) total(out *bufio.Writer, c lint.GearCount) {
 	fmt.Fprintf(out, "liftlint: %s: %d judged, %d not in service and not judged. %s, %s, %s.\n", report.Plural(c.Items, "item"), c.Judged, c.Aside,
 		report.Plural(c.Findings[finding.Error], "error"), report.Plural(c.Findings[finding.Warning], "warning"), report.Plural(c.Findings[finding.Note], "note"))
+	fmt.Fprintln(out, "liftlint: this speaks of records: each item is looked at before each use.")
 	if k.judging.on == "" {
 		fmt.Fprintln(out, "liftlint: no day is given with --on: what is overdue, or due soon, was not judged.")
 	}

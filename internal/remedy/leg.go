@@ -35,12 +35,22 @@ func (m *Mender) longerLeg(a ask) (string, bool) {
 	if !ok {
 		return "", false
 	}
-	text := fmt.Sprintf("a leg of at least %s bearing to bearing (now %s)%s%s",
-		quantity.Length(offered).Format(m.units), quantity.Length(length).Format(m.units), by, m.slingFor(leg, offered-length))
-	if usual, ok := m.lengthFor(leg, length, usualDeg); ok && usual > offered {
-		text += fmt.Sprintf("; for %s from horizontal %s%s", inDeg(usualDeg), quantity.Length(usual).Format(m.units), m.slingFor(leg, usual-length))
+	in := func(lengthM float64) string { return quantity.Length(lengthM).Format(m.units) }
+	const others = "; the others longer in proportion, which takes more headroom"
+	usual, ok := m.lengthFor(leg, length, usualDeg)
+	if !ok || usual <= offered {
+		return fmt.Sprintf("a leg of at least %s bearing to bearing (now %s)%s%s%s", in(offered), in(length), by, m.slingFor(leg, offered-length), others), true
 	}
-	return text + "; the others longer in proportion, which takes more headroom", true
+	return fmt.Sprintf("for %s from horizontal a leg of %s bearing to bearing (now %s)%s; a leg of at least %s%s%s is the bare minimum, with nothing left for stretch and tolerance%s",
+		inDeg(usualDeg), in(usual), in(length), m.slingFor(leg, usual-length), in(offered), by, comma(m.slingFor(leg, offered-length)), others), true
+}
+
+// comma closes what is put in between.
+func comma(between string) string {
+	if between == "" {
+		return ""
+	}
+	return between + ","
 }
 
 // lengthFor finds by what factor all legs have to grow, keeping their

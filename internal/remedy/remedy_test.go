@@ -116,7 +116,7 @@ func TestLongerLegIsLongEnoughAndNoLonger(t *testing.T) {
 							}
 							continue
 						}
-						usual := length(t, text, `for 60 deg from horizontal`)
+						usual := length(t, text, `for 60 deg from horizontal a leg of`)
 						if got := angleWith(t, shackle, slings, i, usual); got < 60 {
 							t.Errorf("%q: at the usual length it hangs at %.6f deg", text, got)
 						}
