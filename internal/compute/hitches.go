@@ -18,14 +18,28 @@ func (w *work) hitches() {
 	}
 }
 
+// ropeOfHitch is the class and the core of a sling's rope; none for what is no rope.
+func ropeOfHitch(sling gear.Item) (class, core string) {
+	switch x := sling.(type) {
+	case *gear.WireRopeSling:
+		return orNotGiven(x.Class), orNotGiven(string(x.Core))
+	case *gear.Grommet:
+		return orNotGiven(x.Class), orNotGiven(string(x.Core))
+	}
+	return "none", "none"
+}
+
 func (w *work) hitch(i int, leg hang.Leg) {
 	sling := lastOf(leg.Leg)
+	class, core := ropeOfHitch(sling)
 	f := facts.Hitch{
 		SoftenerSecured: "none",
 		Record:          facts.Record{Key: "hitch/" + leg.ID, At: at(leg.End.Pointer)},
 		ID:              leg.ID,
 		Sling:           sling.Base().ID,
 		SlingKind:       string(sling.Base().Kind),
+		RopeClass:       class,
+		RopeCore:        core,
 		PinIn:           pinIn(leg.End, len(leg.Down) > 0 && isShackle(leg.Down[len(leg.Down)-1])),
 		Kind:            hitchOf(leg.End.Kind),
 		Turns:           1,

@@ -7,6 +7,8 @@ type Hitch struct {
 	ID                  string   `json:"id" doc:"The leg it is in."`
 	Sling               string   `json:"sling" doc:"The sling that makes it."`
 	SlingKind           string   `json:"sling_kind" enum:"wire_rope_sling,grommet,chain_sling,web_sling,round_sling,mesh_sling" doc:"What that is."`
+	RopeClass           string   `json:"rope_class" enum:"6x7,6x19,6x36,6x37,8x19,8x36,19x7,35x7,not_given,none" doc:"Class of its rope; none for what is no rope."`
+	RopeCore            string   `json:"rope_core" enum:"fiber,iwrc,not_given,none" doc:"Core of its rope; none for what is no rope."`
 	Kind                string   `json:"kind" enum:"basket,choke,over_sheave" doc:"What it is."`
 	Round               string   `json:"round" doc:"The body, the point or the sheave that it goes round or through."`
 	On                  string   `json:"on" enum:"round_body,body_with_corners,point,sheave" doc:"What that is."`

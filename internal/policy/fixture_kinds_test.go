@@ -14,6 +14,7 @@ const (
 func kindsLevel(d *facts.Document) {
 	for i := range d.Hitches {
 		d.Hitches[i].SlingKind, d.Hitches[i].SoftenerSecured = "wire_rope_sling", "none"
+		d.Hitches[i].RopeClass, d.Hitches[i].RopeCore = "6x36", "iwrc"
 	}
 	softened := d.Hitches[basketOnEdges]
 	softened.Record = facts.Record{Key: "hitch/softened", At: "#/hitch/softened"}
