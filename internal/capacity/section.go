@@ -19,11 +19,6 @@ const (
 	// plateOverThickness is how wide an eye that is flat may be at each side of its
 	// hole, in thicknesses (common practice: about 1).
 	plateOverThickness = 1.5
-	// bowlShare is how much of the square of a hook's width counts: all of it. Its body
-	// is bent by half its opening and half its width besides being pulled, which leaves
-	// about a sixth (statics, with the whole section yielding); but plans give the
-	// lesser size of a section too, which may be two thirds of the larger.
-	bowlShare = 1
 	// fabricFactor is the least strength over rated load of fabric and mesh (ASME
 	// B30.9, from memory).
 	fabricFactor = 5
@@ -62,7 +57,11 @@ func EyeMostRatedN(thicknessM float64) float64 {
 // BowlMostRatedN is the same of a hook by the largest size of its section at the
 // bowl, in meters.
 func BowlMostRatedN(widthM float64) float64 {
-	return perSquare(bowlShare*sectionSteelPa/sectionFactor, widthM)
+	// The body is bent by half its opening and half its width besides being pulled,
+	// which leaves about a sixth (statics, with the whole section yielding); but plans
+	// give the lesser size of a section too, which may be two thirds of the larger: all
+	// of it counts.
+	return perSquare(sectionSteelPa/sectionFactor, widthM)
 }
 
 // FabricMostRatedN is the most that a straight sling of webbing, of yarns or of mesh

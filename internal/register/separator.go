@@ -23,8 +23,8 @@ func separatorLine(text string) (separator byte, rest string, ok bool) {
 }
 
 // tellSeparator finds what stands between the cells: what gives the rows from the
-// heads on, which so many stand above, the most even number of cells, at least two, or the most of the heads that
-// are looked for. A table of one column has none, and reads as with a comma.
+// heads on, which so many stand above, the most even number of cells, at least two,
+// or the most of the heads that are looked for. A table of one column has none, and reads as with a comma.
 // It fails where two fit equally well.
 func tellSeparator(text string, skip int, heads map[string]bool) (separator byte, ok bool) {
 	best, tie := [3]int{}, false

@@ -38,7 +38,8 @@ type Table struct {
 }
 
 // ReadTable reads a CSV file, with columns that say what its columns are, or
-// nil where its heads are the names of fields. The first row holds the heads.
+// nil where its heads are the names of fields. The first row holds the heads, or the
+// one that the columns name.
 // The error holds Problems.
 func (rd *Reader) ReadTable(name string, src []byte, columns *Columns) (*Table, error) {
 	t, err := rd.readTable(name, src, columns)
