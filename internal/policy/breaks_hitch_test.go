@@ -101,7 +101,7 @@ func breaksRatedHitch() []broken {
 	const over = "load/over_rated_load"
 	return []broken{
 		{over, "over_choked", inPart("wire_rope_sling", "choke", 1.1, 43500),
-			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry in its choke, <rated_load_n 43500>; at most <over_ratio 1> is allowed. Its choker rating is <marked_load_n 50000>, less what the angle of the choke takes", "#/part/0", 1.1},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry in a choker hitch, <rated_load_n 43500>; at most <over_ratio 1> is allowed. Its choker rating is <marked_load_n 50000>, less what the angle of the choke takes", "#/part/0", 1.1},
 		{over, "over_in_basket", inPart("grommet", "basket", 1.1, 25000),
 			"each run of the basket of S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.1> of what it may carry, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Its basket rating is <marked_load_n 50000> for both runs, less what the bend takes", "#/part/0", 1.1},
 		{over, "over_on_sheave", inPart("wire_rope_sling", "over_sheave", 1.1, 45000),

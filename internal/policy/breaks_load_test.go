@@ -10,7 +10,7 @@ func breaksLoad() []broken {
 			p := &d.Parts[0]
 			p.Kind, p.RatedLoadN, p.UsedRatio, p.PullOffDeg = "shackle", ptr(25000.0), ptr(1.2), ptr(50.0)
 		},
-			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry pulled aside, <rated_load_n 25000>; at most <over_ratio 1> is allowed. Pulled in line it is marked <marked_load_n 50000>", "#/part/0", 1.2},
+			"S1 in leg hook/1 has a design force of <load_n 30000> (own_force), <used_ratio 1.2> of what it may carry as it is loaded, <rated_load_n 25000>; at most <over_ratio 1> is allowed. It is marked <marked_load_n 50000>, of which heat leaves 70 %", "#/part/0", 1.2},
 		{"load/over_rated_load", "over_at_angle", func(d *facts.Document) {
 			p := &d.Parts[0]
 			p.RatedLoadN, p.UsedRatio, p.PullOffDeg = ptr(25000.0), ptr(1.2), ptr(50.0)

@@ -52,33 +52,50 @@ func (s *shortening) is(of ofKind) (int, bool) {
 	return s.profile.IntervalMonths(of.kind, of.service)
 }
 
+// layer takes the entries of one configuration: those for all gear first, which those
+// for some kinds may shorten further, wherever they stand.
 func (s *shortening) layer(l Layer) {
-	seen := map[ofKind]bool{}
-	for i, x := range l.Intervals {
-		at := fmt.Sprintf("/inspection_intervals/%d", i)
-		changed := map[int][]string{} // kinds by their months before
-		alike := false
-		for _, of := range s.concerned(l, at, x) {
-			was, given := s.is(of)
-			switch {
-			case seen[of]:
-				s.problems.Add(l.problem(at, "%s in %s service has an interval here already", of.kind, of.service))
-			case !given && x.Kinds != nil:
-				s.problems.Add(l.problem(at+"/kinds", "profile %s gives no interval for %s in %s service, where the day counts that the inspector sets", s.profile.Name, of.kind, of.service))
-			case given && was < x.Months && x.Kinds != nil:
-				s.problems.Add(l.problem(at+"/months", "%s in %s service is inspected every %s already: a configuration can only shorten that", of.kind, of.service, monthsWords(was)))
-			case given && was > x.Months:
-				s.months[of] = x.Months
-				changed[was] = append(changed[was], of.kind)
+	for _, forAll := range []bool{true, false} {
+		seen := map[ofKind]bool{}
+		for i, x := range l.Intervals {
+			if (x.Kinds == nil) == forAll {
+				s.entry(l, i, x, seen)
 			}
-			alike = alike || given && was == x.Months
-			seen[of] = true
 		}
-		if x.Kinds == nil && !alike && len(changed) == 0 {
-			s.problems.Add(l.problem(at+"/months", "no gear in %s service is inspected less often than every %s: a configuration can only shorten intervals", x.Service, monthsWords(x.Months)))
-		}
-		s.note(l, x, changed)
 	}
+}
+
+func (s *shortening) entry(l Layer, i int, x Interval, seen map[ofKind]bool) {
+	at := fmt.Sprintf("/inspection_intervals/%d", i)
+	changed := map[int][]string{} // kinds by their months before
+	alike, longest := false, 0
+	for _, of := range s.concerned(l, at, x) {
+		was, given := s.is(of)
+		if given {
+			longest = max(longest, was)
+		}
+		switch {
+		case seen[of]:
+			s.problems.Add(l.problem(at, "%s in %s service has an interval here already", of.kind, of.service))
+		case !given && x.Kinds != nil:
+			s.problems.Add(l.problem(at+"/kinds", "profile %s gives no interval for %s in %s service, where the day counts that the inspector sets", s.profile.Name, of.kind, of.service))
+		case given && was < x.Months && x.Kinds != nil:
+			s.problems.Add(l.problem(at+"/months", "%s in %s service is inspected every %s already: a configuration can only shorten that", of.kind, of.service, monthsWords(was)))
+		case given && was > x.Months:
+			s.months[of] = x.Months
+			changed[was] = append(changed[was], of.kind)
+		}
+		alike = alike || given && was == x.Months || seen[of]
+		seen[of] = true
+	}
+	switch {
+	case x.Kinds != nil || alike || len(changed) > 0:
+	case longest == 0:
+		s.problems.Add(l.problem(at, "profile %s gives no interval in %s service, where the day counts that the inspector sets", s.profile.Name, x.Service))
+	default:
+		s.problems.Add(l.problem(at+"/months", "gear in %s service is inspected every %s already, at the least: a configuration can only shorten that", x.Service, monthsWords(longest)))
+	}
+	s.note(l, x, changed)
 }
 
 // concerned are the kinds that an entry is about, all where it names none.

@@ -96,6 +96,20 @@ func TestShortenedStepByStep(t *testing.T) {
 	}
 }
 
+// TestSomeWithinAll: what a configuration says of some kinds shortens what it says of
+// all, in whichever order they stand.
+func TestSomeWithinAll(t *testing.T) {
+	all, some := policy.Interval{Service: "normal", Months: 6}, policy.Interval{Kinds: []string{"web_sling"}, Service: "normal", Months: 3}
+	for _, entries := range [][]policy.Interval{{all, some}, {some, all}} {
+		p, _, ps := profile(t, "eu").Shortened([]policy.Layer{layer("company", entries...)})
+		web, _ := p.IntervalMonths("web_sling", "normal")
+		hook, _ := p.IntervalMonths("hook", "normal")
+		if len(ps) > 0 || web != 3 || hook != 6 {
+			t.Errorf("webbing every %d months, hooks every %d: %v", web, hook, ps)
+		}
+	}
+}
+
 // TestNeverLengthened: what would lengthen an interval, or set one where the day
 // counts that an inspector sets, is refused and changes nothing.
 func TestNeverLengthened(t *testing.T) {
@@ -105,11 +119,12 @@ func TestNeverLengthened(t *testing.T) {
 		says string
 	}{
 		{"longer than the profile", []policy.Interval{{Kinds: []string{"shackle"}, Service: "normal", Months: 13}}, "shackle in normal service is inspected every 12 months already: a configuration can only shorten that"},
-		{"longer for all", []policy.Interval{{Service: "normal", Months: 24}}, "no gear in normal service is inspected less often than every 24 months"},
+		{"longer for all", []policy.Interval{{Service: "normal", Months: 24}}, "gear in normal service is inspected every 12 months already, at the least"},
 		{"longer than one above", []policy.Interval{{Kinds: []string{"hook"}, Service: "normal", Months: 3}, {Kinds: []string{"shackle"}, Service: "normal", Months: 8}}, "every 6 months already"},
 		{"none in the profile", []policy.Interval{{Kinds: []string{"web_sling"}, Service: "special", Months: 1}}, "profile us gives no interval for web_sling in special service"},
-		{"none in the profile, for all", []policy.Interval{{Service: "special", Months: 1}}, "no gear in special service"},
-		{"twice", []policy.Interval{{Kinds: []string{"hook"}, Service: "normal", Months: 3}, {Service: "normal", Months: 2}}, "hook in normal service has an interval here already"},
+		{"none in the profile, for all", []policy.Interval{{Service: "special", Months: 1}}, "profile us gives no interval in special service, where the day counts"},
+		{"twice", []policy.Interval{{Kinds: []string{"hook"}, Service: "normal", Months: 3}, {Kinds: []string{"hook"}, Service: "normal", Months: 2}}, "hook in normal service has an interval here already"},
+		{"for some longer than for all", []policy.Interval{{Kinds: []string{"hook"}, Service: "normal", Months: 5}, {Service: "normal", Months: 4}}, "hook in normal service is inspected every 4 months already"},
 		{"no kind", []policy.Interval{{Kinds: []string{"shakle"}, Service: "normal", Months: 3}}, "\"shakle\" is no kind of gear: did you mean \"shackle\"?"},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -25,7 +25,7 @@
 #   message: "{id} in {where} can be made to carry {measured} by small differences of length; it is rated for {limit}"
 #   cite:
 #     - {document: NAVEDTRA 14251, clause: two legs taken to carry a rigid load, basis: read}
-#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read, grades: [over_pulled_aside]}
+#     - {document: WAC 296-155-33905, clause: for shackles that are side-loaded, basis: read, grades: [over_pulled_aside]}
 #     - {document: common practice, clause: "for eyebolts off their axis, choke angles, edges and heat", basis: practice, grades: [over_at_angle]}
 package liftlint.rules.load.bound_over_rated_load
 

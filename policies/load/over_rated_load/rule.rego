@@ -15,12 +15,12 @@
 #     near_ratio: {default: 0.9, at_least: 0.1, at_most: 1}
 #   grades:
 #     - name: over_choked
-#       title: Sling overloaded in its choke
+#       title: Sling overloaded in a choker hitch
 #       severity: error
 #       limit: over_ratio
-#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry in its choke, {rated_load_n}; at most {limit} is allowed. Its choker rating is {marked_load_n}, less what the angle of the choke takes"
+#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry in a choker hitch, {rated_load_n}; at most {limit} is allowed. Its choker rating is {marked_load_n}, less what the angle of the choke takes"
 #     - name: over_in_basket
-#       title: Sling overloaded in its basket
+#       title: Sling overloaded in a basket hitch
 #       severity: error
 #       limit: over_ratio
 #       message: "each run of the basket of {id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry, {rated_load_n}; at most {limit} is allowed. Its basket rating is {marked_load_n} for both runs, less what the bend takes"
@@ -33,10 +33,10 @@
 #       limit: over_ratio
 #       message: "{id}, laid double in {where}, has a design force of {load_n} ({judged_by}), {measured} of what it may carry so, {rated_load_n}; at most {limit} is allowed. Not doubled it is rated for {marked_load_n}"
 #     - name: over_pulled_aside
-#       title: Shackle overloaded by a pull aside
+#       title: Shackle overloaded as it is loaded
 #       severity: error
 #       limit: over_ratio
-#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry pulled aside, {rated_load_n}; at most {limit} is allowed. Pulled in line it is marked {marked_load_n}"
+#       message: "{id} in {where} has a design force of {load_n} ({judged_by}), {measured} of what it may carry as it is loaded, {rated_load_n}; at most {limit} is allowed. It is marked {marked_load_n}, of which {takes}"
 #     - name: over_at_angle
 #       severity: error
 #       limit: over_ratio
@@ -67,7 +67,7 @@
 #     - {document: 29 CFR 1926.251, clause: "(a)(2), for the rated load", basis: memory, profiles: [us], grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}
 #     - {document: DGUV 109-017, clause: for the rated load, basis: memory, profiles: [eu], grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}
 #     - {document: EN 818-6, clause: for bridles with legs left unused, basis: memory, profiles: [eu], grades: [over]}
-#     - {document: WAC 296-155-33905, clause: for shackles that are pulled aside, basis: read, grades: [over_pulled_aside]}
+#     - {document: WAC 296-155-33905, clause: for shackles that are side-loaded, basis: read, grades: [over_pulled_aside]}
 #     - {document: marine lifting guideline, clause: for bends and the parts of doubled slings, basis: read, grades: [over_in_basket, over_on_sheave, over_doubled]}
 #     - {document: common practice, clause: that a rated load is the most, basis: practice, grades: [over_choked, over_in_basket, over_on_sheave, over_doubled, over_pulled_aside, over_at_angle, over]}
 #     - {document: common practice, clause: for choke angles, basis: practice, grades: [over_choked]}
