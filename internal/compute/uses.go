@@ -6,6 +6,7 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
+	"liftlint/internal/register"
 )
 
 // uses lists every place where a link, sling, fitting or beam works or hangs
@@ -60,22 +61,34 @@ func (w *work) timesUsed() map[string]int {
 	return count
 }
 
-// notLookedOver is the gear in use of which the plan does not say what is seen on it,
-// nothing included, in the order in which it is used. Of a bridle it says so of its
-// parts.
+// notLookedOver is the gear in use of which neither the plan says what is seen on it,
+// nothing included, nor its register that somebody who is named looked at it on the
+// day, in the order in which it is used. Of a bridle they say so of its parts.
 func (w *work) notLookedOver() facts.OfGear {
 	list := facts.OfGear{At: "#/lift"}
 	for _, u := range w.uses() {
 		base := u.Item.Base()
-		if base.LookedOver || base.Kind == gear.BridleKind || slices.Contains(list.IDs, base.ID) {
+		if base.LookedOver || w.lookedAtOnTheDay(base.ID) || base.Kind == gear.BridleKind || slices.Contains(list.IDs, base.ID) {
 			continue
 		}
 		if len(list.IDs) == 0 {
 			list.At = at(base.Pointer)
+			if w.cond.OnFile[base.ID] != nil { // what is missing is missing in the plan
+				list.At = at(u.Pointer)
+			}
 		}
 		list.IDs = append(list.IDs, base.ID)
 	}
 	return list
+}
+
+// lookedAtOnTheDay reports whether the register has a record of the day of the lift by
+// somebody who is named and found the item fit.
+func (w *work) lookedAtOnTheDay(id string) bool {
+	item := w.cond.OnFile[id]
+	return item != nil && w.day != nil && slices.ContainsFunc(item.Inspections, func(i register.Inspection) bool {
+		return i.Date.Equal(*w.day) && i.Vouched()
+	})
 }
 
 // supportOf is the support that a bridle is used at; false where it is not used.

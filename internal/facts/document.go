@@ -49,7 +49,7 @@ type Lift struct {
 	Legs          int      `json:"legs" doc:"Number of legs that carry the load."`
 	Labels        []string `json:"labels" doc:"A company's own labels of the lift, each as label=value."`
 	LegsUnlike    Unlike   `json:"legs_unlike" doc:"Two slings of the legs of one support that are unlike."`
-	NotLookedOver OfGear   `json:"not_looked_over" doc:"The gear in use of which the plan does not say what is seen on it."`
+	NotLookedOver OfGear   `json:"not_looked_over" doc:"The gear in use of which neither the plan says what is seen on it, nor its register that somebody who is named found it fit on the day of the lift."`
 	LegsThatCount int      `json:"legs_that_count" doc:"Where stiffness settles the split, how many legs the profile takes to carry the load; 0 where it does not go by a number of legs."`
 }
 

@@ -9,7 +9,7 @@ func breaksInspection() []broken {
 		{"inspection/not_looked_over", "", func(d *facts.Document) {
 			d.Lifts[0].NotLookedOver = facts.OfGear{At: "#/gear/1", IDs: []string{"S2", "K1"}}
 		},
-			"the plan does not say what is seen on S2, K1: look over all of it before the lift and write down `faults_seen`, [] where nothing is seen", "#/gear/1", 0},
+			"nothing says what is seen on S2, K1 on the day: look over all of it before the lift and write down `faults_seen`, [] where nothing is seen, or in a register the look `before_use` with who made it", "#/gear/1", 0},
 		{"inspection/due_soon", "", func(d *facts.Document) { d.Gear[0].Inspection.OverdueDays = ptr(-30.0) },
 			"the periodic inspection of S1 holds on the day and is due on <inspection.due 2027-05-04>, within <soon_days 30> of it", "#/gear/0/inspection", 0},
 		{"inspection/found_unfit", "", func(d *facts.Document) { d.OnFile[0].Failed = unfit("before_use", "look before use") },
