@@ -85,6 +85,8 @@ func plan(x *lint.Result, run report.Run) testSuite {
 	case x.State == lint.Unread && len(x.Findings) > 0: // the case of that finding is an error
 	case !report.Understood(x):
 		s.add(wrong("not checked", "no rule was put to this "+report.NounOf(x)))
+	case report.DayMissing(x) != "":
+		s.add(wrong("no day given", report.DayMissing(x)))
 	case x.State == lint.NotValid && s.Failures == 0:
 		s.add(testCase{ClassName: "liftlint", Name: "not valid", Failure: &answer{Message: "the " + report.NounOf(x) + " is not valid, so that no rule ran", Type: "not_valid"}})
 	}

@@ -48,7 +48,7 @@ func (c *catalog) invocation(r report.Run) invocation {
 		}
 		if why := report.DayMissing(x); why != "" {
 			n := failed(x.File + ": " + why)
-			n.Level, n.Locations = "warning", []location{{PhysicalLocation: physical{ArtifactLocation: file(x.File)}}}
+			n.Locations = []location{{PhysicalLocation: physical{ArtifactLocation: file(x.File)}}}
 			v.ToolExecutionNotifications = append(v.ToolExecutionNotifications, n)
 		}
 		for _, o := range x.Overrides {
