@@ -59,16 +59,27 @@ func ChainStiffnessN(sizeM float64) (stiffnessN float64, ok bool) {
 // to 8 %). A material that is not known counts as the stiffer. ok is false for
 // other kinds and materials, and for a rating that is none.
 func FabricStiffnessN(k Kind, material string, ratedN float64) (stiffnessN float64, ok bool) {
+	least, ok := LeastStretch(k, material)
+	if !ok || !usable(ratedN) {
+		return 0, false
+	}
+	return ratedN / least, true
+}
+
+// LeastStretch is the least stretch over length that is usual of a web or round sling
+// at its rated load (common practice). A material that is not known counts as the
+// stiffer. ok is false for other kinds and materials.
+func LeastStretch(k Kind, material string) (ratio float64, ok bool) {
 	least := math.Inf(1)
 	for _, row := range stretchTable() {
 		if row.kind == k && (row.material == material || material == "") {
 			least = min(least, row.least)
 		}
 	}
-	if math.IsInf(least, 1) || !usable(ratedN) {
+	if math.IsInf(least, 1) {
 		return 0, false
 	}
-	return ratedN / least, true
+	return least, true
 }
 
 type stretchRow struct {

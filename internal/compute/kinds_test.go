@@ -118,3 +118,13 @@ func TestSharesOfKinds(t *testing.T) {
 		figure(t, f, "leg/hook/1", "tension_n")
 	}
 }
+
+// TestOverloadOfWhatStretches: webbing under more than its rated load stretches by
+// more than rope ever does, and is found by its load.
+func TestOverloadOfWhatStretches(t *testing.T) {
+	v := rulesBase(t, "web").set("load/mass", "4.4 t").set("gear/0/material", "nylon").set("gear/1/material", "nylon")
+	f := v.facts(t)
+	if used := figure(t, f, "part/hook/1/W1", "used_ratio"); used < 1 || used > 3 {
+		t.Errorf("used by %g", used)
+	}
+}

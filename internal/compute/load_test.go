@@ -148,7 +148,7 @@ func TestTroubles(t *testing.T) {
 		{"short legs", shortLegs(t),
 			hang.OutOfReach, "/rigging/0/legs/0", "too short to reach"},
 		{"a thousand times the mass", example(t, "pump-skid").set("load/mass", "8650 t"),
-			hang.OutOfReach, "/rigging/0/legs/0", "the ropes are too thin for this mass, or one of the two is not as written"},
+			hang.OutOfReach, "/rigging/0/legs/0", "the slings are too thin for this mass, or one of the two is not as written"},
 		{"no mass to speak of", example(t, "pump-skid").set("load/mass", "0.0001 kg"),
 			hang.NoBalance, "/rigging/0", "can't be computed"},
 	} {

@@ -193,7 +193,7 @@ func (out *Lift) notHanging(pos *Position) {
 		}
 		message := why.Text
 		if thin {
-			message = "the ropes are too thin for this mass, or one of the two is not as written: " + message
+			message = "the slings are too thin for this mass, or one of the two is not as written: " + message
 		}
 		out.fail(id, pointer, message+inPhase(pos), related)
 	}

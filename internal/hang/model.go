@@ -202,6 +202,7 @@ func (y *layout) lineOf(i int) mechanics.Line {
 	if !y.lift.stiff && leg.Route.StiffnessN > 0 {
 		line.StiffnessN = leg.Route.StiffnessN
 	}
+	line.MaxStrain = mostStrain(leg.Leg)
 	y.tops[i] = ends{s.Point, s.Point}
 	if y.node[leg.Support] >= 0 {
 		y.tops[i] = ends{}

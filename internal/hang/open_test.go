@@ -3,6 +3,7 @@ package hang
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 )
 
@@ -137,7 +138,7 @@ rigging: [{from: hook, legs: [{down: [S1], end: {kind: to, at: A}}, {down: [S2],
 		if len(l.Troubles) == 0 || l.Troubles[0].ID != OutOfReach || l.Positions != nil {
 			t.Fatalf("%s: %v", size, l.Troubles)
 		}
-		if thin := len(l.Troubles[0].Message) > 9 && l.Troubles[0].Message[:9] == "the ropes"; thin != c.thin {
+		if thin := strings.HasPrefix(l.Troubles[0].Message, "the slings are too thin"); thin != c.thin {
 			t.Errorf("%s: %s", size, l.Troubles[0].Message)
 		}
 	}

@@ -99,6 +99,23 @@ func fabricStiffness(s *gear.TagRatedSling) (float64, []facts.Input) {
 	return n, unless(ok, s, field, "rated load in a straight pull, from which its stretch follows")
 }
 
+// fabricTimes is up to how many times its rated load a sling of fabric is followed as
+// it stretches: to where it breaks, 7 times (EN 1492-1, from memory).
+const fabricTimes = 7
+
+// mostStrain is the stretch over length up to which a leg counts as loaded rather than
+// as too short for its place; 0, which leaves that of rope, for legs without fabric.
+func mostStrain(leg plan.Leg) float64 {
+	most := 0.0
+	for _, u := range leg.Down {
+		if s, ok := u.Item.(*gear.TagRatedSling); ok {
+			stretch, _ := capacity.LeastStretch(capacity.Kind(s.Kind), s.Material)
+			most = max(most, fabricTimes*stretch)
+		}
+	}
+	return most
+}
+
 // unless is what a stiffness waits for that could not be computed.
 func unless(ok bool, item gear.Item, field, label string) []facts.Input {
 	if ok {

@@ -87,3 +87,21 @@ func TestOpenLengthOfAnyKind(t *testing.T) {
 	l := hung(t, oneLeg, "SLING", "kind: web_sling, material: polyester", "{from: hook,", "{from: hook, height_above_datum: 4 m,")
 	near(t, "open length", *l.Legs[0].OpenM, 3, 1e-9)
 }
+
+// TestFabricStretchesFurtherThanRope: at its rated load nylon stretches 6 % and more
+// (common practice), three times what a wire rope stands, and is still judged by its
+// load.
+func TestFabricStretchesFurtherThanRope(t *testing.T) {
+	for what, most := range map[string]float64{
+		"kind: web_sling, material: nylon":       7 * 0.06,
+		"kind: round_sling, material: polyester": 7 * 0.03,
+		"kind: web_sling":                        7 * 0.03, // as the stiffer
+		"kind: chain_sling":                      0,
+		"kind: wire_rope_sling, core: iwrc":      0,
+	} {
+		l := hung(t, roundPipe, "END", "basket", "BY", "", "PITCH", "0", "kind: wire_rope_sling, core: iwrc, diameter: 20 mm", what)
+		if got := mostStrain(l.Legs[0].Leg); got != most {
+			t.Errorf("%s: %g, not %g", what, got, most)
+		}
+	}
+}

@@ -97,6 +97,9 @@ type Line struct {
 	// StiffnessN is EA, the pull in newtons that would double the length if
 	// the line stayed elastic: modulus of elasticity times metallic area.
 	StiffnessN float64
+	// MaxStrain is the stretch over length at which it counts as too short for its
+	// place rather than loaded; 0 takes that of the options.
+	MaxStrain float64
 }
 
 // Run is a straight part of a rope between two anchors.
@@ -120,7 +123,7 @@ type Options struct {
 	MaxTiltDeg float64
 	// MaxStrain is the stretch over length at which a line counts as too short
 	// for its place rather than loaded. Default 0.02: wire rope parts near
-	// there. Webbing stretches more and needs a higher limit.
+	// there. What stretches more has a limit of its own in its line.
 	MaxStrain float64
 	// GravityMS2 is the acceleration of free fall. Default 9.80665, the
 	// standard value of ISO 80000-3.

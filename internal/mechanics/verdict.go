@@ -2,7 +2,6 @@ package mechanics
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -15,11 +14,13 @@ func (s *system) overstretched(st []pose) []Reason {
 	var names []string
 	for i := range s.strands {
 		l := &s.strands[i]
-		strain := l.reach(st)/l.length - 1
-		if strain <= s.opt.MaxStrain {
+		strain, most := l.reach(st)/l.length-1, s.maxStrain(l.line)
+		if strain <= most {
 			continue
 		}
-		r.Measured = math.Max(r.Measured, strain)
+		if strain/most > r.Measured/r.Limit {
+			r.Measured, r.Limit = strain, most
+		}
 		if !slices.Contains(r.Lines, l.line) {
 			r.Lines = append(r.Lines, l.line)
 			names = append(names, lineName(s.model, l.line))
@@ -31,6 +32,13 @@ func (s *system) overstretched(st []pose) []Reason {
 	r.Text = fmt.Sprintf("too short to reach, or far too soft: %s would stretch by %.3g %% of the length; at most %.3g %% is believable",
 		strings.Join(names, ", "), 100*r.Measured, 100*r.Limit)
 	return []Reason{r}
+}
+
+func (s *system) maxStrain(line int) float64 {
+	if own := s.model.Lines[line].MaxStrain; own > 0 {
+		return own
+	}
+	return s.opt.MaxStrain
 }
 
 // turned names the bodies that ended beyond the limit from where they are meant
