@@ -73,7 +73,7 @@ func (w *work) wholeRatedN(b *gear.Bridle, oneLegN float64) *float64 {
 	if b.Tag.RatedFor == gear.RatedForAssembly {
 		return ptr(b.Tag.RatedLoad.Newtons)
 	}
-	p := w.cond.BridlePractice
+	p := w.practiceOf(b)
 	if all, ok := capacity.BridleAssemblyRatedN(oneLegN, len(b.Legs()), usualBridleAngleDeg(p), p); ok {
 		return &all
 	}

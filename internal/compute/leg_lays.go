@@ -74,11 +74,8 @@ func swivelInLine(leg plan.Leg) string {
 // band sets the flattest angle at which a leg of a bridle may hang where its
 // tag holds for a band of angles.
 func (w *work) band(leg plan.Leg, f *facts.Leg) {
-	if w.cond.BridlePractice != capacity.ByBand {
-		return
-	}
 	b := w.bridleOf(leg.Down[0].Item)
-	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
+	if b == nil || w.practiceOf(b) != capacity.ByBand || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
 		return
 	}
 	if least, ok := capacity.BandLeastFromHorizontalDeg(float64(*b.Tag.AngleFromHorizontal)); ok {
@@ -89,11 +86,8 @@ func (w *work) band(leg plan.Leg, f *facts.Leg) {
 // tagAngle sets the angle on the tag of the leg's bridle, where its legs are
 // rated by statics at that angle.
 func (w *work) tagAngle(leg plan.Leg, f *facts.Leg) {
-	if w.cond.BridlePractice != capacity.ByAngle {
-		return
-	}
 	b := w.bridleOf(leg.Down[0].Item)
-	if b == nil || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
+	if b == nil || w.practiceOf(b) != capacity.ByAngle || unreadable(b).Text != "" || b.Tag.RatedFor != gear.RatedForAssembly || b.Tag.AngleFromHorizontal == nil {
 		return
 	}
 	f.TagNamesAngle, f.TagAngleDeg = true, number(b.Tag.AngleFromHorizontal)

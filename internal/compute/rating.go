@@ -115,7 +115,7 @@ func (w *work) bridleRating(b *gear.Bridle) rating {
 	legs, used, angle := len(b.Legs()), len(at.Legs), float64(*t.AngleFromHorizontal)
 	one, ok := t.RatedLoad.Newtons, true
 	if t.RatedFor == gear.RatedForAssembly {
-		one, ok = capacity.BridleLegRatedN(t.RatedLoad.Newtons, legs, angle, w.cond.BridlePractice)
+		one, ok = capacity.BridleLegRatedN(t.RatedLoad.Newtons, legs, angle, w.practiceOf(b))
 	} else if angle < nearPlumbDeg || angle > 90 {
 		ok = false
 	}
@@ -125,9 +125,9 @@ func (w *work) bridleRating(b *gear.Bridle) rating {
 	}
 	r := rating{ratedN: &one, pointer: t.Pointer + "/rated_load"}
 	if t.RatedFor == gear.RatedForOneLeg {
-		angle = usualBridleAngleDeg(w.cond.BridlePractice)
+		angle = usualBridleAngleDeg(w.practiceOf(b))
 	}
-	if all, ok := capacity.BridleAssemblyRatedN(one, used, angle, w.cond.BridlePractice); ok {
+	if all, ok := capacity.BridleAssemblyRatedN(one, used, angle, w.practiceOf(b)); ok {
 		if t.RatedFor == gear.RatedForAssembly {
 			all = min(all, t.RatedLoad.Newtons)
 		}
@@ -149,13 +149,13 @@ func shareUsed(legs, used int) float64 {
 // unused. It is no bound where all are used, or where statics rates the legs.
 func (w *work) shareOfTag(b *gear.Bridle, oneN float64, used int, angleDeg float64) float64 {
 	legs := len(b.Legs())
-	if w.cond.BridlePractice != capacity.ByBand || used >= legs {
+	if w.practiceOf(b) != capacity.ByBand || used >= legs {
 		return math.Inf(1)
 	}
 	whole := b.Tag.RatedLoad.Newtons
 	if b.Tag.RatedFor != gear.RatedForAssembly {
 		var ok bool
-		if whole, ok = capacity.BridleAssemblyRatedN(oneN, legs, angleDeg, w.cond.BridlePractice); !ok {
+		if whole, ok = capacity.BridleAssemblyRatedN(oneN, legs, angleDeg, w.practiceOf(b)); !ok {
 			return math.Inf(1)
 		}
 	}
@@ -214,6 +214,26 @@ func unrated(item gear.Item) facts.Reason {
 		return facts.Reason{Text: s.ID + "'s tag says neither the hitch nor the angle that its rated load stands for: write which, as the tag or the certificate has it"}
 	}
 	return facts.Reason{}
+}
+
+// bandEdgesDeg are the angles from horizontal at which the bands of EN 13414-1 end,
+// which a tag rated by band names: 45 and 60 deg from vertical.
+var bandEdgesDeg = []float64{45, 30}
+
+// practiceOf is how the rated load of a bridle goes over to its legs. One that rates
+// its legs together at an angle that is the edge of no band was not rated by bands,
+// and holds for that angle by statics, whatever is usual.
+func (w *work) practiceOf(b *gear.Bridle) capacity.BridlePractice {
+	t := b.Tag
+	if w.cond.BridlePractice != capacity.ByBand || t == nil || t.RatedFor != gear.RatedForAssembly || t.AngleFromHorizontal == nil {
+		return w.cond.BridlePractice
+	}
+	for _, edge := range bandEdgesDeg {
+		if math.Abs(float64(*t.AngleFromHorizontal)-edge) < 0.5 {
+			return capacity.ByBand
+		}
+	}
+	return capacity.ByAngle
 }
 
 // usualBridleAngleDeg is the angle from horizontal for which bridles are rated

@@ -24,7 +24,7 @@ func TestBridleRating(t *testing.T) {
 		{"assembly at 60 deg, statics", func(v tree) tree { return v.set("gear/0/tag/angle_from_horizontal", "60 deg") }, conditions(), 7.8 / (1.5 * root3), 7.8},
 		{"assembly at 45 deg, statics", nil, conditions(), 7.8 / (3 * math.Sqrt2 / 2), 7.8},
 		{"assembly at 45 deg, first band", nil, europe(), 7.8 / 2.1, 7.8},
-		{"assembly at 60 deg, first band too", func(v tree) tree { return v.set("gear/0/tag/angle_from_horizontal", "60 deg") }, europe(), 7.8 / 2.1, 7.8},
+		{"assembly at 60 deg, edge of no band: by statics", func(v tree) tree { return v.set("gear/0/tag/angle_from_horizontal", "60 deg") }, europe(), 7.8 / (1.5 * root3), 7.8},
 		{"assembly at 30 deg, second band", func(v tree) tree { return v.set("gear/0/tag/angle_from_horizontal", "30 deg") }, europe(), 7.8 / 1.5, 7.8},
 		{"one leg, statics", func(v tree) tree {
 			return v.set("gear/0/tag/rated_for", "one_leg").set("gear/0/tag/angle_from_horizontal", "90 deg").set("gear/0/tag/rated_load", "3.7 t")
