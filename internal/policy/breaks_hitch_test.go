@@ -63,7 +63,12 @@ func breaksChokers() []broken {
 		{"hitch/chokers_slide_along", "along", leans("wood", 70),
 			"S1 pulls along pipe, leaning <lean_along_body_deg 70> from straight across it; over <along_deg 60> the choke hardly grips whatever the surface: put it under a stop, and say so", "#/hitch/1", 70},
 		{"hitch/chokers_slide_along", "wet", leans("wet_or_oily", 4),
-			"S1, choked on pipe, which is wet or oily, leans <lean_along_body_deg 4> along it; over <wet_deg 2.9> it slides: hang it plumb, give it a second turn, or hold it by a stop, and say so", "#/hitch/1", 4},
+			"S1, choked on pipe, which is wet or oily, leans <lean_along_body_deg 4> along it; over <wet_deg 2.9> it slides: hang it plumb, or hold it by a stop, and say so", "#/hitch/1", 4},
+		{"hitch/chokers_slide_along", "wet_turned", func(d *facts.Document) {
+			leans("wet_or_oily", 10)(d)
+			d.Hitches[1].Turns = 2
+		},
+			"S1, choked on pipe, which is wet or oily, leans <lean_along_body_deg 10> along it; over <wet_turned_deg 5.7> a second turn holds it no more: hang it plumb, or hold it by a stop, and say so", "#/hitch/1", 10},
 		{"hitch/chokers_slide_along", "on_steel", leans("dry_steel", 12),
 			"S1, choked on pipe, leans <lean_along_body_deg 12> along it; over <steel_deg 8.5> its surface (dry_steel) does not hold it: hang it plumb, give it a second turn, or hold it by a stop, and say so", "#/hitch/1", 12},
 		{"hitch/chokers_slide_along", "on_wood", leans("wood", 20),

@@ -43,8 +43,14 @@ test_one_choker_is_another_rule if grades(choked("choke", 1, 1, false, "dry_stee
 test_breaks_with_three_legs if grades(choked("choke", 3, 1, false, "dry_steel", 20)) == {"on_steel"}
 
 test_meets_with_two_turns if {
-	count({g | some s in ["wood", "dry_steel", "wet_or_oily"]; some g in grades(choked("choke", 2, 2, false, s, 20))}) == 0
+	count({g | some s in ["wood", "dry_steel"]; some g in grades(choked("choke", 2, 2, false, s, 20))}) == 0
 }
+
+test_breaks_wet_with_two_turns if grades(choked("choke", 2, 2, false, "wet_or_oily", 5.71)) == {"wet_turned"}
+
+test_meets_wet_with_two_turns if grades(choked("choke", 2, 2, false, "wet_or_oily", 5.7)) == set()
+
+test_breaks_wet_far_with_one_turn if grades(choked("choke", 2, 1, false, "wet_or_oily", 20)) == {"wet"}
 
 test_breaks_along_with_two_turns if grades(choked("choke", 2, 2, false, "wood", 61)) == {"along"}
 
