@@ -79,7 +79,8 @@ func believeCable(s *gear.WireRopeSling, p capacity.BridlePractice) believed {
 }
 
 // believeGrommet holds a grommet against its breaking load; against the strongest
-// rope where none is given or it can't be right, which is found by itself.
+// rope of its grade where none is given or it can't be right, which is found by
+// itself.
 func believeGrommet(g *gear.Grommet, p capacity.BridlePractice) believed {
 	over := breakingOverStrongest(g)
 	beyond := over != nil && *over > capacity.BelievableBreakingRatio
@@ -94,7 +95,8 @@ func believeGrommet(g *gear.Grommet, p capacity.BridlePractice) believed {
 	case g.Diameter == nil:
 		b.needs = []facts.Input{input(g.Pointer, "diameter", g.ID+"'s diameter")}
 	default:
-		b.ratedN, _ = capacity.StrongestGrommetRatedN(capacity.Rope{DiameterM: float64(*g.Diameter)}, p)
+		body := capacity.Rope{Grade: g.Grade, DiameterM: float64(*g.Diameter), Galvanized: g.Finish == "galvanized"}
+		b.ratedN, _ = capacity.StrongestGrommetRatedN(body, p)
 	}
 	return b
 }
