@@ -186,3 +186,16 @@ func TestDiagonalIsWhereLinesCross(t *testing.T) {
 		t.Errorf("too few of each: %v", seen)
 	}
 }
+
+// TestLinksHideNoSplit: the links of a bridle shift with small differences of length,
+// so that one diagonal can come to carry all, as of four legs from one point: twice
+// the even share (derived; the rule that counts two of four legs, NAVEDTRA 14251).
+func TestLinksHideNoSplit(t *testing.T) {
+	f := rulesBase(t, "bridle").facts(t)
+	for _, leg := range []string{"1", "2", "3", "4"} {
+		key := "leg/hook/" + leg
+		if bound, even := figure(t, f, key, "tension_bound_n"), figure(t, f, key, "tension_n"); bound < 1.9*even || bound > 2.1*even {
+			t.Errorf("%s: bound %.0f N, evenly %.0f N", key, bound, even)
+		}
+	}
+}

@@ -14,13 +14,13 @@ import (
 // max t_i over A t = A given, t >= 0.
 func (s *system) bounds(st []pose, cols []strand, given []float64) []Bound {
 	m := len(given)
-	reduced := s.balanceMatrix(st, cols)
+	reduced := s.boundMatrix(st, cols)
 	pivots := eliminate(reduced, s.n, m)
 	out := make([]Bound, m)
 	for i, t := range given {
 		out[i] = Bound{TensionN: t, Meaning: Determinate}
 	}
-	switch free := freeColumns(pivots, m); len(free) {
+	switch free := s.holding(freeColumns(pivots, m), cols); len(free) {
 	case 0:
 	case 1:
 		along(out, given, nullVector(reduced, pivots, free[0], m))

@@ -26,10 +26,10 @@ const mostMoving = 8
 // ways are the independent changes of tension that leave equilibrium alone.
 func (s *system) ways(st []pose, cols []strand) [][]float64 {
 	m := len(cols)
-	reduced := s.balanceMatrix(st, cols)
+	reduced := s.boundMatrix(st, cols)
 	pivots := eliminate(reduced, s.n, m)
 	var out [][]float64
-	for _, f := range freeColumns(pivots, m) {
+	for _, f := range s.holding(freeColumns(pivots, m), cols) {
 		out = append(out, nullVector(reduced, pivots, f, m))
 	}
 	return out
