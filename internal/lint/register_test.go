@@ -139,6 +139,49 @@ func TestOneItemTwice(t *testing.T) {
 	}
 }
 
+// TestOneSerialInTwoSpellings: capitals and blanks tell neither serial numbers nor makers
+// apart, in one plan and in two lifts of a day.
+func TestOneSerialInTwoSpellings(t *testing.T) {
+	plan, register := onFile(t)
+	register = changed(t, register, "\"0061\"", "\"a 61\"")
+	spelt := changed(t, plan, "maker: loft, serial: \"0062\"", "maker: LOFT, serial: \"A61\"")
+	found := of(checkOnFile(t, spelt, register), "register/same_item_twice")
+	if len(found) != 1 || !strings.Contains(found[0].Message, "serial number a 61, written A61 too") {
+		t.Errorf("%+v", found)
+	}
+	alone := changed(t, spelt, "{id: S1, kind: register, item: WR-11}", strings.Replace(lineWith(t, plan, "{id: S2,"), "S2", "S1", 1), "id: EX-F", "id: EX-G")
+	a, b := checkOnFile(t, plan, register), checkOnFile(t, alone, register)
+	lint.SameDay([]*lint.Result{a, b}, nil)
+	if !slices.ContainsFunc(of(b, "register/same_item_twice"), func(f finding.Finding) bool {
+		return strings.Contains(f.Message, "serial number a 61, written A61 too")
+	}) {
+		t.Errorf("%+v", b.Findings)
+	}
+}
+
+// TestSerialsThatDiffer: what is one serial number to the register differs nowhere.
+func TestSerialsThatDiffer(t *testing.T) {
+	plan, register := onFile(t)
+	for on, want := range map[string]int{"00 61": 0, "0071": 1} {
+		r := checkOnFile(t, plan, changed(t, register, "proof_load: 4.5 t, serial: \"0061\"", "proof_load: 4.5 t, serial: \""+on+"\""))
+		if found := of(r, "register/serials_differ"); len(found) != want {
+			t.Errorf("%s: %+v", on, found)
+		}
+	}
+}
+
+// lineWith is the item of a list on the line that has a text.
+func lineWith(t *testing.T, text, part string) string {
+	t.Helper()
+	for line := range strings.Lines(text) {
+		if strings.Contains(line, part) {
+			return strings.TrimPrefix(strings.TrimSpace(line), "- ")
+		}
+	}
+	t.Fatal("no line has " + part)
+	return ""
+}
+
 // TestTwoLiftsOfADay: one item in two lifts is told of in the later plan; on two
 // days, or in two versions of one lift, it is not.
 func TestTwoLiftsOfADay(t *testing.T) {

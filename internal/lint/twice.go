@@ -7,6 +7,7 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/plan"
+	"liftlint/internal/register"
 	"liftlint/internal/source"
 	"liftlint/internal/yamldoc"
 )
@@ -32,11 +33,18 @@ func (a identity) same(b identity) (by string, ok bool) {
 	switch {
 	case a.number != "" && b.number != "":
 		return "item " + a.shown + " of the register", a.number == b.number
-	case a.serial == "" || a.serial != b.serial || a.kind != b.kind:
+	case a.folded() == "" || a.folded() != b.folded() || a.kind != b.kind:
 		return "", false
 	}
-	return "serial number " + a.serial, a.maker == "" || b.maker == "" || a.maker == b.maker
+	by = "serial number " + a.serial
+	if a.serial != b.serial {
+		by += ", written " + b.serial + " too"
+	}
+	return by, a.maker == "" || b.maker == "" || register.SameSerial(a.maker, b.maker)
 }
+
+// folded is what its serial number is known again by.
+func (a identity) folded() string { return register.FoldedSerial(a.serial) }
 
 // identities lists the items of a plan that are known by anything.
 func (r *Result) identities(p *plan.Plan) []identity {
@@ -102,7 +110,7 @@ func SameDay(results, unchanged []*Result) {
 		}
 		checked := i >= len(unchanged)
 		for _, b := range r.items {
-			candidates := bySerial[b.serial]
+			candidates := bySerial[b.folded()]
 			if b.number != "" {
 				candidates = append(candidates[:len(candidates):len(candidates)], byNumber[b.number]...)
 			}
@@ -116,8 +124,8 @@ func SameDay(results, unchanged []*Result) {
 			if b.number != "" {
 				byNumber[b.number] = append(byNumber[b.number], use{r, b})
 			}
-			if b.serial != "" {
-				bySerial[b.serial] = append(bySerial[b.serial], use{r, b})
+			if serial := b.folded(); serial != "" {
+				bySerial[serial] = append(bySerial[serial], use{r, b})
 			}
 		}
 	}
