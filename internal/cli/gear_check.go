@@ -74,7 +74,7 @@ func (k *gearCheck) run(ctx context.Context, paths []string) error {
 // report judges all gear, then writes a report of it.
 func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
 	run := report.Run{FailOn: failOn}
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	var problems register.Problems
 	switch {
 	case errors.As(err, &problems) && !wrongColumns(problems):
@@ -105,7 +105,7 @@ func wrongColumns(problems register.Problems) bool {
 
 // lines writes what is found as it is found: a register may be large.
 func (k *gearCheck) lines(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	if err != nil {
 		return registerFailed(k.env, err)
 	}

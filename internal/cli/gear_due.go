@@ -78,7 +78,7 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return err
 	}
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	if err != nil {
 		return registerFailed(k.env, err)
 	}
@@ -169,6 +169,7 @@ func dueWords(d lint.Due, on time.Time) string {
 type gearUsers struct {
 	env     Environment
 	judging *judging
+	linters *linters
 	plans   []*lint.Result
 	wrong   []string // plans that could not be read
 }
@@ -186,6 +187,7 @@ func (u *gearUsers) read(args []string) error {
 		return exit{Nothing, errors.New("there is no plan to read")}
 	}
 	each := newLinters(u.judging, false)
+	u.linters = each
 	for _, in := range inputs {
 		linter, err := each.forFolder(filepath.Dir(in.path))
 		if err != nil {
