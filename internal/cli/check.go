@@ -130,7 +130,7 @@ func (k *check) judge(ctx context.Context, inputs, unchanged []input) (judged, e
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
 	others, notCompared := all.identify(ctx, each, unchanged)
-	all.tellPassedBy(k.env)
+	all.tellUnread(k.env)
 	lint.SameDay(results, others)
 	run := runOf(inputs, results, failures)
 	run.FailOn, run.NotCompared = failOn, notCompared

@@ -82,7 +82,10 @@ func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *
 	case err != nil:
 		return registerFailed(k.env, err)
 	default:
-		if run.Results, err = linter.GearResults(ctx, r); err != nil {
+		if run.Results, err = linter.GearResults(ctx, r); err == nil {
+			err = registers.AddNotRead(run.Results)
+		}
+		if err != nil {
 			return exit{Unchecked, err}
 		}
 	}
@@ -110,14 +113,22 @@ func (k *gearCheck) lines(ctx context.Context, linter *lint.Linter, registers *l
 		return registerFailed(k.env, err)
 	}
 	out := bufio.NewWriter(k.env.Stdout)
-	count, err := linter.CheckGear(ctx, r, func(list []finding.Finding) error {
+	show := func(list []finding.Finding) error {
 		for _, f := range list {
 			if _, err := fmt.Fprintf(out, "%s: %s: %s [%s]\n", visible(gearPlace(f)), f.Severity, visible(f.Message), f.Rule); err != nil {
 				return err
 			}
 		}
 		return nil
-	})
+	}
+	count, err := linter.CheckGear(ctx, r, show)
+	if err == nil {
+		notRead := registers.NotRead()
+		for _, f := range notRead {
+			count.Findings[f.Severity]++
+		}
+		err = show(notRead)
+	}
 	if err == nil {
 		k.total(out, count)
 		err = out.Flush()

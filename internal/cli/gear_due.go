@@ -82,6 +82,7 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return registerFailed(k.env, err)
 	}
+	k.env.tellNotRead(filesOf(registers.Notes()))
 	all, err := linter.DueDays(ctx, r)
 	if err != nil {
 		return exit{Unchecked, err}

@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"sync"
 
@@ -88,6 +89,20 @@ func (r *Registers) read() (*register.Register, error) {
 	defer r.mu.Unlock()
 	r.whole = loaded
 	return loaded.Register, nil
+}
+
+// Notes tell of cells of tables that were not read; none where nothing of the registers
+// was asked for.
+func (r *Registers) Notes() []register.Note {
+	if r == nil {
+		return nil
+	}
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	if r.whole == nil {
+		return nil
+	}
+	return slices.DeleteFunc(slices.Clone(r.whole.Notes), func(n register.Note) bool { return !n.OfCells() })
 }
 
 // PassedBy is what lies in the folders of the registers and was not read; none where

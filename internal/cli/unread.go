@@ -31,8 +31,27 @@ func someOf(files []string) string {
 	return filepath.ToSlash(strings.Join(files, ", ")) + more
 }
 
-// tellPassedBy is that of all registers that were read, each told of once.
-func (ls *linters) tellPassedBy(e Environment) {
+// tellNotRead names the tables that have cells which no field takes, for commands that do
+// not report on registers.
+func (e Environment) tellNotRead(files []string) {
+	for _, f := range files {
+		fmt.Fprintf(e.Stderr, "liftlint: %s has cells that no field takes, and what they say was not read: liftlint gear check names them\n", visible(f))
+	}
+}
+
+// filesOf are those that notes speak of.
+func filesOf(notes []register.Note) []string {
+	var files []string
+	for _, n := range notes {
+		if n.OfCells() && !slices.Contains(files, n.Place.File) {
+			files = append(files, n.Place.File)
+		}
+	}
+	return files
+}
+
+// tellUnread tells of all registers that were read what was not read of them, each once.
+func (ls *linters) tellUnread(e Environment) {
 	told := map[string]bool{}
 	untold := func(files []string) []string {
 		return slices.DeleteFunc(slices.Clone(files), func(f string) bool {
@@ -42,12 +61,14 @@ func (ls *linters) tellPassedBy(e Environment) {
 		})
 	}
 	for _, key := range slices.Sorted(maps.Keys(ls.registers)) {
-		p := ls.registers[key].PassedBy()
+		r := ls.registers[key]
+		p := r.PassedBy()
 		e.tellPassedBy(register.PassedBy{Links: untold(p.Links), Tables: untold(p.Tables)})
+		e.tellNotRead(untold(filesOf(r.Notes())))
 	}
 }
 
-// read is a register with what was not read of its folders told of.
+// read is a register with what was passed by in its folders told of.
 func (e Environment) read(registers *lint.Registers) (*register.Register, error) {
 	r, err := registers.Register()
 	e.tellPassedBy(registers.PassedBy())
