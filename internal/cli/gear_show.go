@@ -79,7 +79,6 @@ func (k *gearShow) run(number string, paths []string) error {
 		return registerFailed(k.env, err)
 	}
 	k.env.tellPassedBy(loaded.PassedBy)
-	k.env.tellNotRead(filesOf(loaded.Notes))
 	item, ok := loaded.Register.Find(number)
 	if !ok {
 		hint := ""
