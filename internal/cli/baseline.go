@@ -104,7 +104,9 @@ func (k *baseline) today(ctx context.Context, args []string) ([]triage.KnownPlan
 	if err != nil {
 		return nil, err
 	}
-	each, err := k.check.linters(inputs, false, k.record)
+	all := newLinters(&k.check.judging, false)
+	all.settle = k.record
+	each, err := all.forInputs(inputs)
 	if err != nil {
 		return nil, err
 	}

@@ -42,7 +42,8 @@ for files named *.lift.yaml (or .lift.yml), without its folders whose name begin
 with a dot and without following links in it; without a PATH the current folder is.
 
 With --since and --staged only plans are checked that a change concerns: those that
-differ, and those of which a rule, a configuration or a register does. Where that is
+differ, and those of which a rule, a configuration or a register does. Their gear and the
+numbers of their lifts are held against those of the other plans too. Where that is
 none, nothing is checked, the report says so, and the exit code is 0. Of a branch that
 has moved on, --since takes the commit where this history left it; a commit or a tag it
 takes as it is. --at checks what a revision holds instead of the files that are there.
@@ -86,7 +87,7 @@ func (k *check) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return err
 	}
-	run, err := k.judge(ctx, inputs)
+	run, err := k.judge(ctx, inputs, nil)
 	if err != nil {
 		return err
 	}
@@ -99,8 +100,9 @@ type judged struct {
 	rules func() ([]*policy.Rule, error)
 }
 
-// judge judges plans, each by the configuration of its folder.
-func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
+// judge judges plans, each by the configuration of its folder. Their gear is held
+// against that of the unchanged too, which are not judged.
+func (k *check) judge(ctx context.Context, inputs, unchanged []input) (judged, error) {
 	failOn, err := finding.ParseSeverity(k.failOn.value)
 	if err != nil {
 		return judged{}, wrongUsage(err)
@@ -111,13 +113,15 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 		debug.SetGCPercent(400)
 	}
 	told := map[string]bool{}
-	each, err := k.linters(inputs, len(inputs) < bulk, func(c config.Config, o *lint.Options) error {
+	all := newLinters(&k.judging, len(inputs) < bulk)
+	all.settle = func(c config.Config, o *lint.Options) error {
 		if err := k.known(c, o); err != nil || o.Baseline == nil || told[o.Baseline.File] {
 			return err
 		}
 		told[o.Baseline.File] = true
 		return k.tellGone(o.Baseline)
-	})
+	}
+	each, err := all.forInputs(inputs)
 	if err != nil {
 		return judged{}, err
 	}
@@ -125,9 +129,11 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	stop := progress.start()
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
-	lint.SameDay(results)
+	others, notCompared := all.identify(ctx, each, unchanged)
+	all.tellUnread(k.env)
+	lint.SameDay(results, others)
 	run := runOf(inputs, results, failures)
-	run.FailOn = failOn
+	run.FailOn, run.NotCompared = failOn, notCompared
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil
 }
 
@@ -159,28 +165,6 @@ func (k *check) inputs(args []string) ([]input, error) {
 		inputs[i] = input{path: k.stdinName, read: func() ([]byte, error) { return text, err }}
 	}
 	return inputs, nil
-}
-
-// assigned is a plan's linter, or why there is none: its configuration is broken.
-type assigned struct {
-	*lint.Linter
-	fault error
-}
-
-// linters finds the linter of each plan, by the configuration of its folder.
-func (k *check) linters(inputs []input, remedies bool, settle func(config.Config, *lint.Options) error) ([]assigned, error) {
-	all := newLinters(&k.judging, remedies)
-	all.settle = settle
-	each := make([]assigned, len(inputs))
-	for i, in := range inputs {
-		l, err := all.forFolder(filepath.Dir(in.path))
-		fault := configFault{}
-		if err != nil && !errors.As(err, &fault) {
-			return nil, err
-		}
-		each[i] = assigned{l, fault.error}
-	}
-	return each, nil
 }
 
 // known adds the baseline that the command or the configuration names.

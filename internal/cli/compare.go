@@ -152,7 +152,9 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 			return texts[i], err
 		}
 	}
-	each, err := c.linters(inputs, false, c.known)
+	all := newLinters(&j, false)
+	all.settle = c.known
+	each, err := all.forInputs(inputs)
 	if err != nil {
 		return nil, nil, err
 	}

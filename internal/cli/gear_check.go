@@ -74,7 +74,7 @@ func (k *gearCheck) run(ctx context.Context, paths []string) error {
 // report judges all gear, then writes a report of it.
 func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
 	run := report.Run{FailOn: failOn}
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	var problems register.Problems
 	switch {
 	case errors.As(err, &problems) && !wrongColumns(problems):
@@ -82,7 +82,10 @@ func (k *gearCheck) report(ctx context.Context, linter *lint.Linter, registers *
 	case err != nil:
 		return registerFailed(k.env, err)
 	default:
-		if run.Results, err = linter.GearResults(ctx, r); err != nil {
+		if run.Results, err = linter.GearResults(ctx, r); err == nil {
+			err = registers.AddNotRead(run.Results)
+		}
+		if err != nil {
 			return exit{Unchecked, err}
 		}
 	}
@@ -105,19 +108,27 @@ func wrongColumns(problems register.Problems) bool {
 
 // lines writes what is found as it is found: a register may be large.
 func (k *gearCheck) lines(ctx context.Context, linter *lint.Linter, registers *lint.Registers, failOn finding.Severity) error {
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	if err != nil {
 		return registerFailed(k.env, err)
 	}
 	out := bufio.NewWriter(k.env.Stdout)
-	count, err := linter.CheckGear(ctx, r, func(list []finding.Finding) error {
+	show := func(list []finding.Finding) error {
 		for _, f := range list {
 			if _, err := fmt.Fprintf(out, "%s: %s: %s [%s]\n", visible(gearPlace(f)), f.Severity, visible(f.Message), f.Rule); err != nil {
 				return err
 			}
 		}
 		return nil
-	})
+	}
+	count, err := linter.CheckGear(ctx, r, show)
+	if err == nil {
+		notRead := registers.NotRead()
+		for _, f := range notRead {
+			count.Findings[f.Severity]++
+		}
+		err = show(notRead)
+	}
 	if err == nil {
 		k.total(out, count)
 		err = out.Flush()

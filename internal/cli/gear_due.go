@@ -5,7 +5,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -14,7 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"liftlint/internal/lint"
-	"liftlint/internal/register"
+	"liftlint/internal/report"
 )
 
 type gearDue struct {
@@ -39,10 +38,12 @@ func newGearDue(e Environment) *cobra.Command {
 		Short: "List the gear whose inspection falls due, and the plans that use it",
 		Long: `Due lists the items that may be used and whose inspection falls due within so many
 days of a day, those that are overdue first, and those of which no due day is known.
-With plans, each item comes with the lifts that use it and their days.
+With plans, each item comes with the lifts that use it and their days, and is held
+against the last of those days where that is later.
 
 The day is that of --on or, left out, the first day of the plans. Registers are
-those of --register and of liftlint.yaml, otherwise those of this folder.
+those of --register and of liftlint.yaml, otherwise those of this folder. Items that
+are quarantined, out of service or scrapped are counted and not listed.
 
 The exit code is 1 where an item is overdue or its due day is not known; with
 --fail-on due, where anything is listed; with --fail-on nothing, never for that.`,
@@ -78,10 +79,11 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return err
 	}
-	r, err := registers.Register()
+	r, err := k.env.read(registers)
 	if err != nil {
 		return registerFailed(k.env, err)
 	}
+	k.env.tellNotRead(filesOf(registers.Notes()))
 	all, err := linter.DueDays(ctx, r)
 	if err != nil {
 		return exit{Unchecked, err}
@@ -90,26 +92,35 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return wrongUsage(err)
 	}
-	list := soon(all, on, days)
+	last := users.lastDays()
+	list := soon(all, days, func(number string) time.Time { return later(on, last[number]) })
 	if err := k.show(list, on, users); err != nil {
 		return exit{Unchecked, err}
 	}
+	k.total(dueCount{len(r.Items), len(list), len(all) - len(list), lint.NotInService(r)}, on, days, users)
 	if err := users.failed(); err != nil {
 		return err
 	}
-	return k.outcome(list, on)
+	return k.outcome(list)
+}
+
+func later(a, b time.Time) time.Time {
+	if b.After(a) {
+		return b
+	}
+	return a
 }
 
 // outcome is the exit code of what is listed.
-func (k *gearDue) outcome(list []lint.Due, on time.Time) error {
-	fails := slices.ContainsFunc(list, func(d lint.Due) bool {
+func (k *gearDue) outcome(list []listed) error {
+	fails := slices.ContainsFunc(list, func(d listed) bool {
 		switch k.failOn.value {
 		case failOnDue:
 			return true
 		case failOnNothing:
 			return false
 		}
-		return d.Why != "" || d.Day.Before(on)
+		return d.Why != "" || d.Day.Before(d.by)
 	})
 	if fails {
 		return exit{code: Findings}
@@ -117,12 +128,22 @@ func (k *gearDue) outcome(list []lint.Due, on time.Time) error {
 	return nil
 }
 
-// soon keeps what is due by so many days after a day, or not known to be later,
-// the unknown first, then by day.
-func soon(all []lint.Due, on time.Time, days int) []lint.Due {
-	last := on.AddDate(0, 0, days)
-	list := slices.DeleteFunc(all, func(d lint.Due) bool { return d.Why == "" && d.Day.After(last) })
-	slices.SortStableFunc(list, func(a, b lint.Due) int {
+// listed is an item with the day that it is held against.
+type listed struct {
+	lint.Due
+	by time.Time
+}
+
+// soon keeps what is due by so many days after the day that each item is held against, or
+// not known to be later, the unknown first, then by day.
+func soon(all []lint.Due, days int, by func(number string) time.Time) []listed {
+	var list []listed
+	for _, d := range all {
+		if l := (listed{d, by(d.Item.Number)}); d.Why != "" || !d.Day.After(l.by.AddDate(0, 0, days)) {
+			list = append(list, l)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b listed) int {
 		switch {
 		case (a.Why == "") != (b.Why == ""):
 			if a.Why != "" {
@@ -137,7 +158,7 @@ func soon(all []lint.Due, on time.Time, days int) []lint.Due {
 	return list
 }
 
-func (k *gearDue) show(list []lint.Due, on time.Time, users *gearUsers) error {
+func (k *gearDue) show(list []listed, on time.Time, users *gearUsers) error {
 	rows := [][]string{{"due", "item", "kind", "last inspected", "where", "used in"}}
 	for _, d := range list {
 		last := "-"
@@ -148,96 +169,40 @@ func (k *gearDue) show(list []lint.Due, on time.Time, users *gearUsers) error {
 			visible(cmp.Or(d.Item.Location, "-")), visible(cmp.Or(strings.Join(users.of(d.Item.Number), "; "), "-"))})
 	}
 	if len(list) == 0 {
-		_, err := fmt.Fprintln(k.env.Stdout, "nothing falls due by then")
-		return err
+		return nil
 	}
 	return writeAligned(k.env.Stdout, rows, "")
 }
 
-func dueWords(d lint.Due, on time.Time) string {
-	if d.Why != "" {
+// dueCount is what became of the items.
+type dueCount struct{ items, listed, later, aside int }
+
+// total says which days items were held against, and what is not listed.
+func (k *gearDue) total(c dueCount, on time.Time, days int, users *gearUsers) {
+	out := k.env.Stdout
+	by := on.AddDate(0, 0, days).Format(time.DateOnly)
+	if len(users.plans) > 0 {
+		by += fmt.Sprintf(" or, where that is later, by %s after the last lift that uses it", report.Plural(days, "day"))
+	}
+	if c.listed == 0 && c.later > 0 {
+		fmt.Fprintf(out, "nothing falls due by %s\n", by)
+	} else if c.listed > 0 {
+		fmt.Fprintf(out, "liftlint: listed is what falls due by %s.\n", by)
+	}
+	fmt.Fprintf(out, "liftlint: %s: %d listed, %d due later, %d not in service and left out.\n", report.Plural(c.items, "item"), c.listed, c.later, c.aside)
+	if n := users.withoutDay(); n > 0 {
+		fmt.Fprintf(out, "liftlint: no day is given in %s: what is used there is held against none.\n", report.Plural(n, "plan"))
+	}
+}
+
+func dueWords(d listed, on time.Time) string {
+	switch {
+	case d.Why != "":
 		return "not known: " + visible(d.Why)
+	case d.Day.Before(on):
+		return d.Day.Format(time.DateOnly) + ", overdue"
+	case d.Day.Before(d.by):
+		return d.Day.Format(time.DateOnly) + ", overdue on " + d.by.Format(time.DateOnly)
 	}
-	words := d.Day.Format(time.DateOnly)
-	if d.Day.Before(on) {
-		words += ", overdue"
-	}
-	return words
-}
-
-// gearUsers are plans and the items on file that they use.
-type gearUsers struct {
-	env     Environment
-	judging *judging
-	plans   []*lint.Result
-	wrong   []string // plans that could not be read
-}
-
-// read reads plans; those that are not valid are named at the end.
-func (u *gearUsers) read(args []string) error {
-	if len(args) == 0 {
-		return nil
-	}
-	inputs, err := (&check{env: u.env, stdinName: "stdin"}).inputs(args)
-	if err != nil {
-		return err
-	}
-	if len(inputs) == 0 {
-		return exit{Nothing, errors.New("there is no plan to read")}
-	}
-	each := newLinters(u.judging, false)
-	for _, in := range inputs {
-		linter, err := each.forFolder(filepath.Dir(in.path))
-		if err != nil {
-			return asUsage(err)
-		}
-		text, err := in.read()
-		if err != nil {
-			return exit{Unchecked, err}
-		}
-		r, err := linter.Compute(in.path, text)
-		var problems register.Problems
-		switch {
-		case errors.As(err, &problems):
-			return registerFailed(u.env, problems)
-		case err != nil:
-			return exit{Unchecked, err}
-		case r.State == lint.NotValid:
-			u.wrong = append(u.wrong, in.path)
-		default:
-			u.plans = append(u.plans, r)
-		}
-	}
-	return nil
-}
-
-// failed names plans that could not be read: what they use is not known.
-func (u *gearUsers) failed() error {
-	if len(u.wrong) == 0 {
-		return nil
-	}
-	return exit{Findings, fmt.Errorf("what these plans use is not known, since they are not valid: %s", strings.Join(u.wrong, ", "))}
-}
-
-func (u *gearUsers) firstDay() string {
-	first := ""
-	for _, r := range u.plans {
-		if d := r.Planned(); d != "" && (first == "" || d < first) {
-			first = d
-		}
-	}
-	return first
-}
-
-// of lists the lifts that use an item.
-func (u *gearUsers) of(number string) []string {
-	var list []string
-	for _, r := range u.plans {
-		for _, use := range r.Uses() {
-			if use.Number == number {
-				list = append(list, fmt.Sprintf("%s on %s, as %s", r.ID, cmp.Or(r.Planned(), "a day that is not given"), use.ID))
-			}
-		}
-	}
-	return list
+	return d.Day.Format(time.DateOnly)
 }

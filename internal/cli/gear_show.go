@@ -78,6 +78,7 @@ func (k *gearShow) run(number string, paths []string) error {
 	if err != nil {
 		return registerFailed(k.env, err)
 	}
+	k.env.tellPassedBy(loaded.PassedBy)
 	item, ok := loaded.Register.Find(number)
 	if !ok {
 		hint := ""

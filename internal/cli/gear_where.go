@@ -37,6 +37,7 @@ func (k *gearWhere) run(number string, args []string) error {
 	if err := users.read(args); err != nil {
 		return err
 	}
+	users.linters.tellUnread(k.env)
 	var rows [][]string
 	for _, r := range users.plans {
 		for _, use := range r.Uses() {

@@ -16,6 +16,11 @@ import (
 // judgeAll judges the plans on all cores, each with its linter. There is a result
 // or a failure for each plan, in their order.
 func judgeAll(ctx context.Context, each []assigned, inputs []input) (results []*lint.Result, failures []error) {
+	return forAll(each, inputs, func(l *lint.Linter, in input) (*lint.Result, error) { return judge(ctx, l, in) })
+}
+
+// forAll puts each plan to its linter, on all cores.
+func forAll(each []assigned, inputs []input, do func(*lint.Linter, input) (*lint.Result, error)) (results []*lint.Result, failures []error) {
 	results, failures = make([]*lint.Result, len(inputs)), make([]error, len(inputs))
 	var group sync.WaitGroup
 	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
@@ -26,7 +31,7 @@ func judgeAll(ctx context.Context, each []assigned, inputs []input) (results []*
 		slots <- struct{}{}
 		group.Go(func() {
 			defer func() { <-slots }()
-			results[i], failures[i] = judge(ctx, each[i].Linter, in)
+			results[i], failures[i] = do(each[i].Linter, in)
 		})
 	}
 	group.Wait()

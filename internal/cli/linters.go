@@ -2,6 +2,7 @@ package cli
 
 import (
 	"errors"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -79,6 +80,26 @@ func (ls *linters) forFolder(folder string) (*lint.Linter, error) {
 	}
 	ls.byFolder[folder] = l
 	return l, nil
+}
+
+// assigned is a plan's linter, or why there is none: its configuration is broken.
+type assigned struct {
+	*lint.Linter
+	fault error
+}
+
+// forInputs finds the linter of each plan, by the configuration of its folder.
+func (ls *linters) forInputs(inputs []input) ([]assigned, error) {
+	each := make([]assigned, len(inputs))
+	for i, in := range inputs {
+		l, err := ls.forFolder(filepath.Dir(in.path))
+		fault := configFault{}
+		if err != nil && !errors.As(err, &fault) {
+			return nil, err
+		}
+		each[i] = assigned{l, fault.error}
+	}
+	return each, nil
 }
 
 // make makes the linter of a configuration.

@@ -156,7 +156,7 @@ func (s *snapshot) place(file string) (string, bool) {
 }
 
 // judgeConcerned judges those of the plans that every one of the differences concerns,
-// and says of how many that is not so.
+// and says of how many that is not so. The gear of the others is read, and no more.
 func (k *check) judgeConcerned(ctx context.Context, args []string, ds []*difference) (judged, error) {
 	all, err := k.inputs(args)
 	if err != nil {
@@ -171,7 +171,7 @@ func (k *check) judgeConcerned(ctx context.Context, args []string, ds []*differe
 			return judged{}, err
 		}
 	}
-	run, err := k.judge(ctx, concerned)
+	run, err := k.judge(ctx, concerned, without(all, concerned))
 	if err != nil {
 		return run, err
 	}
@@ -181,4 +181,19 @@ func (k *check) judgeConcerned(ctx context.Context, args []string, ds []*differe
 		fmt.Fprintf(k.env.Stderr, "liftlint: %s\n", visible(words))
 	}
 	return run, nil
+}
+
+// without are the inputs that are not among some of them.
+func without(all, some []input) []input {
+	among := make(map[string]bool, len(some))
+	for _, in := range some {
+		among[in.path] = true
+	}
+	var rest []input
+	for _, in := range all {
+		if !among[in.path] {
+			rest = append(rest, in)
+		}
+	}
+	return rest
 }

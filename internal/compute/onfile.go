@@ -93,7 +93,7 @@ func serialsUnlike(base *gear.Common, r *register.Item) []string {
 	if r.Certificate != nil {
 		serials[onCertificate] = r.Certificate.Serial
 	}
-	return differing(func(place string) string { return serials[place] }, "", func(a, b string) bool { return a == b })
+	return differing(func(place string) string { return serials[place] }, "", register.SameSerial)
 }
 
 // sameLoad is by how much two rated loads may differ as one load in two units

@@ -153,6 +153,24 @@ func (l *Linter) Compute(name string, text []byte) (*Result, error) {
 	return r, nil
 }
 
+// ErrNotValid is for a plan that could not be understood.
+var ErrNotValid = errors.New("it is not valid")
+
+// Identify reads which lift a plan is for, its day, and what its gear is known by, for
+// SameDay. Nothing is computed or judged. The error is ErrNotValid where the plan could
+// not be understood.
+func (l *Linter) Identify(name string, text []byte) (*Result, error) {
+	r, p, err := l.read(name, text)
+	switch {
+	case err != nil:
+		return nil, err
+	case p == nil:
+		return nil, fmt.Errorf("%s: %w", name, ErrNotValid)
+	}
+	r.identify(p)
+	return r, nil
+}
+
 // read goes from bytes to the typed plan. The plan is nil where the file is
 // not valid; the result then says why.
 func (l *Linter) read(name string, text []byte) (*Result, *plan.Plan, error) {

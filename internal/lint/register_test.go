@@ -2,6 +2,7 @@ package lint_test
 
 import (
 	"context"
+	"errors"
 	"os"
 	"slices"
 	"strings"
@@ -138,6 +139,49 @@ func TestOneItemTwice(t *testing.T) {
 	}
 }
 
+// TestOneSerialInTwoSpellings: capitals and blanks tell neither serial numbers nor makers
+// apart, in one plan and in two lifts of a day.
+func TestOneSerialInTwoSpellings(t *testing.T) {
+	plan, register := onFile(t)
+	register = changed(t, register, "\"0061\"", "\"a 61\"")
+	spelt := changed(t, plan, "maker: loft, serial: \"0062\"", "maker: LOFT, serial: \"A61\"")
+	found := of(checkOnFile(t, spelt, register), "register/same_item_twice")
+	if len(found) != 1 || !strings.Contains(found[0].Message, "serial number a 61, written A61 too") {
+		t.Errorf("%+v", found)
+	}
+	alone := changed(t, spelt, "{id: S1, kind: register, item: WR-11}", strings.Replace(lineWith(t, plan, "{id: S2,"), "S2", "S1", 1), "id: EX-F", "id: EX-G")
+	a, b := checkOnFile(t, plan, register), checkOnFile(t, alone, register)
+	lint.SameDay([]*lint.Result{a, b}, nil)
+	if !slices.ContainsFunc(of(b, "register/same_item_twice"), func(f finding.Finding) bool {
+		return strings.Contains(f.Message, "serial number a 61, written A61 too")
+	}) {
+		t.Errorf("%+v", b.Findings)
+	}
+}
+
+// TestSerialsThatDiffer: what is one serial number to the register differs nowhere.
+func TestSerialsThatDiffer(t *testing.T) {
+	plan, register := onFile(t)
+	for on, want := range map[string]int{"00 61": 0, "0071": 1} {
+		r := checkOnFile(t, plan, changed(t, register, "proof_load: 4.5 t, serial: \"0061\"", "proof_load: 4.5 t, serial: \""+on+"\""))
+		if found := of(r, "register/serials_differ"); len(found) != want {
+			t.Errorf("%s: %+v", on, found)
+		}
+	}
+}
+
+// lineWith is the item of a list on the line that has a text.
+func lineWith(t *testing.T, text, part string) string {
+	t.Helper()
+	for line := range strings.Lines(text) {
+		if strings.Contains(line, part) {
+			return strings.TrimPrefix(strings.TrimSpace(line), "- ")
+		}
+	}
+	t.Fatal("no line has " + part)
+	return ""
+}
+
 // TestTwoLiftsOfADay: one item in two lifts is told of in the later plan; on two
 // days, or in two versions of one lift, it is not.
 func TestTwoLiftsOfADay(t *testing.T) {
@@ -152,7 +196,7 @@ func TestTwoLiftsOfADay(t *testing.T) {
 		{"id: EX-F, title: A spreader beam with gear from a register, date: 2026-12-04", "id: EX-G, title: b, date: 2026-12-05", 0},
 	} {
 		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
-		lint.SameDay([]*lint.Result{a, nil, b})
+		lint.SameDay([]*lint.Result{a, nil, b}, nil)
 		found := of(b, "register/same_item_twice")
 		if len(found) != c.want || len(of(a, "register/same_item_twice")) > 0 {
 			t.Errorf("%s: %d findings", c.to, len(found))
@@ -162,6 +206,39 @@ func TestTwoLiftsOfADay(t *testing.T) {
 				t.Errorf("%+v", f)
 			}
 		}
+	}
+}
+
+// TestUnchangedPlansAreComparedWith: what a checked plan has in common with one that is
+// only identified is found in the one that is checked, with the other as its place.
+func TestUnchangedPlansAreComparedWith(t *testing.T) {
+	plan, register := onFile(t)
+	identified := func(name, text string) *lint.Result {
+		r, err := linter(t, lint.Options{}).WithRegisters(lint.RegisterText("loft.gear.yaml", register)).Identify(name, []byte(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r
+	}
+	other := changed(t, plan, "id: EX-F", "id: EX-G")
+	b, a, twin := checkOnFile(t, plan, register), identified("a.lift.yaml", other), identified("b.lift.yaml", other)
+	lint.SameDay([]*lint.Result{b}, []*lint.Result{a, twin})
+	found := of(b, "register/same_item_twice")
+	if len(found) != 3 || len(a.Findings)+len(twin.Findings) > 0 {
+		t.Fatalf("%+v %+v %+v", found, a.Findings, twin.Findings)
+	}
+	for _, f := range found {
+		if len(f.Related) != 1 || f.Related[0].Place.File != "a.lift.yaml" || f.Related[0].Place.Range.IsZero() || f.Place.File != b.File {
+			t.Errorf("%+v", f)
+		}
+	}
+	c := checkOnFile(t, other, register)
+	lint.SameDay([]*lint.Result{c}, []*lint.Result{a, twin})
+	if found := of(c, "plan/lift_number_twice"); len(found) != 1 || found[0].Related[0].Place.File != "a.lift.yaml" || len(a.Findings)+len(twin.Findings) > 0 {
+		t.Errorf("%+v", found)
+	}
+	if _, err := linter(t, lint.Options{}).Identify("x", []byte("liftlint: 1")); !errors.Is(err, lint.ErrNotValid) {
+		t.Error(err)
 	}
 }
 
@@ -176,7 +253,7 @@ func TestLiftNumberTwice(t *testing.T) {
 		{"id: EX-F", "id: EX-G", ""},
 	} {
 		a, b := checkOnFile(t, plan, register), checkOnFile(t, changed(t, plan, c.from, c.to), register)
-		lint.SameDay([]*lint.Result{a, nil, b})
+		lint.SameDay([]*lint.Result{a, nil, b}, nil)
 		found := of(b, "plan/lift_number_twice")
 		if len(of(a, "plan/lift_number_twice")) > 0 || (len(found) == 1) != (c.want != "") || len(found) > 1 {
 			t.Errorf("%s: %+v", c.to, found)

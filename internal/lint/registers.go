@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"os"
+	"slices"
 	"strings"
 	"sync"
 
@@ -20,6 +21,7 @@ type Registers struct {
 	load  func() (*register.Register, error)
 
 	mu    sync.Mutex
+	whole *register.Loaded             // once files were read, and are without fault
 	texts map[string]*yamldoc.Document // of the files that findings led into; nil for one that is large
 }
 
@@ -83,7 +85,38 @@ func (r *Registers) read() (*register.Register, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the gear register is not used, for its faults:\n%w", err)
 	}
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.whole = loaded
 	return loaded.Register, nil
+}
+
+// Notes tell of cells of tables that were not read; none where nothing of the registers
+// was asked for.
+func (r *Registers) Notes() []register.Note {
+	if r == nil {
+		return nil
+	}
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	if r.whole == nil {
+		return nil
+	}
+	return slices.DeleteFunc(slices.Clone(r.whole.Notes), func(n register.Note) bool { return !n.OfCells() })
+}
+
+// PassedBy is what lies in the folders of the registers and was not read; none where
+// nothing of them was asked for.
+func (r *Registers) PassedBy() register.PassedBy {
+	if r == nil {
+		return register.PassedBy{}
+	}
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	if r.whole == nil {
+		return register.PassedBy{}
+	}
+	return r.whole.PassedBy
 }
 
 // easilyRead is how large a register may be for its text to be read anew to find

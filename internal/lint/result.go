@@ -110,12 +110,9 @@ func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
 	f, troubles := compute.Facts(p, c)
 	r.onFile.Lead(f)
 	r.Facts = f
-	r.items = r.identities(p)
+	r.identify(p)
 	r.legs = keyname.New(p.LegNames())
-	if p.Lift.Date != nil {
-		r.planned = p.Lift.Date.Format(time.DateOnly)
-	}
-	r.ID, r.Title, r.Units = p.Lift.ID, p.Lift.Title, p.Lift.Units
+	r.Units = p.Lift.Units
 	r.Profile, r.Stage = c.Profile, c.Stage
 	for _, l := range f.Document.Lifts {
 		if l.Date != nil {
@@ -124,6 +121,14 @@ func (r *Result) compute(p *plan.Plan, c compute.Conditions) *facts.Facts {
 	}
 	r.addTroubles(troubles)
 	return f
+}
+
+// identify notes which lift the plan is for, its day, and what its gear is known by.
+func (r *Result) identify(p *plan.Plan) {
+	r.ID, r.Title, r.items = p.Lift.ID, p.Lift.Title, r.identities(p)
+	if p.Lift.Date != nil {
+		r.planned = p.Lift.Date.Format(time.DateOnly)
+	}
 }
 
 // heldProfile says so where a plan names another profile than the configuration

@@ -3,9 +3,11 @@ package lint
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/plan"
+	"liftlint/internal/register"
 	"liftlint/internal/source"
 	"liftlint/internal/yamldoc"
 )
@@ -31,11 +33,18 @@ func (a identity) same(b identity) (by string, ok bool) {
 	switch {
 	case a.number != "" && b.number != "":
 		return "item " + a.shown + " of the register", a.number == b.number
-	case a.serial == "" || a.serial != b.serial || a.kind != b.kind:
+	case a.folded() == "" || a.folded() != b.folded() || a.kind != b.kind:
 		return "", false
 	}
-	return "serial number " + a.serial, a.maker == "" || b.maker == "" || a.maker == b.maker
+	by = "serial number " + a.serial
+	if a.serial != b.serial {
+		by += ", written " + b.serial + " too"
+	}
+	return by, a.maker == "" || b.maker == "" || register.SameSerial(a.maker, b.maker)
 }
+
+// folded is what its serial number is known again by.
+func (a identity) folded() string { return register.FoldedSerial(a.serial) }
 
 // identities lists the items of a plan that are known by anything.
 func (r *Result) identities(p *plan.Plan) []identity {
@@ -86,26 +95,28 @@ func (r *Result) addTwice() {
 // describe the same sling each by itself are often two versions of one lift. It
 // is a warning, since one lift can follow the other. The finding stands in the
 // later plan. A plan without a day is not compared: that it has none is told of
-// by itself.
-func SameDay(results []*Result) {
+// by itself. unchanged are plans that were identified and are not checked: they go
+// before all others, and nothing is found in them.
+func SameDay(results, unchanged []*Result) {
 	type use struct {
 		result *Result
 		item   identity
 	}
 	byNumber, bySerial := map[string][]use{}, map[string][]use{}
-	sameNumber(results)
-	for _, r := range results {
+	sameNumber(results, unchanged)
+	for i, r := range slices.Concat(unchanged, results) {
 		if r == nil || r.planned == "" {
 			continue
 		}
+		checked := i >= len(unchanged)
 		for _, b := range r.items {
-			candidates := bySerial[b.serial]
+			candidates := bySerial[b.folded()]
 			if b.number != "" {
 				candidates = append(candidates[:len(candidates):len(candidates)], byNumber[b.number]...)
 			}
 			for _, a := range candidates {
 				onFile := a.item.number != "" || b.number != ""
-				if by, ok := a.item.same(b); ok && onFile && a.result.planned == r.planned && !versions(a.result, r) {
+				if by, ok := a.item.same(b); ok && checked && onFile && a.result.planned == r.planned && !versions(a.result, r) {
 					r.addSameDay(a.result, a.item, b, by)
 					break
 				}
@@ -113,8 +124,8 @@ func SameDay(results []*Result) {
 			if b.number != "" {
 				byNumber[b.number] = append(byNumber[b.number], use{r, b})
 			}
-			if b.serial != "" {
-				bySerial[b.serial] = append(bySerial[b.serial], use{r, b})
+			if serial := b.folded(); serial != "" {
+				bySerial[serial] = append(bySerial[serial], use{r, b})
 			}
 		}
 	}
@@ -124,16 +135,19 @@ func SameDay(results []*Result) {
 func versions(a, b *Result) bool { return a.ID == b.ID && a.Title == b.Title }
 
 // sameNumber finds lift numbers that two plans have. They may be two versions of
-// one lift, of which only one is to be lifted by.
-func sameNumber(results []*Result) {
+// one lift, of which only one is to be lifted by. Nothing is found in the unchanged.
+func sameNumber(results, unchanged []*Result) {
 	first := map[string]*Result{}
-	for _, r := range results {
+	for i, r := range slices.Concat(unchanged, results) {
 		if r == nil || r.ID == "" {
 			continue
 		}
 		other := first[r.ID]
 		if other == nil {
 			first[r.ID] = r
+			continue
+		}
+		if i < len(unchanged) {
 			continue
 		}
 		message := fmt.Sprintf("%s is the number of the lift in %s too: give this one its own or, where they are two versions of one lift, keep only the one that counts; gear that both use was not held against each other", r.ID, other.File)

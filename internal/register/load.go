@@ -4,11 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"runtime"
-	"strings"
 	"sync"
 
 	"liftlint/internal/datafile"
@@ -22,16 +20,18 @@ var noPlace source.Place
 type Loaded struct {
 	Register *Register
 	Notes    []Note
+	PassedBy PassedBy
 }
 
 // Load reads registers from files: *.gear.yaml, or *.columns.yaml that name
 // their table, and folders, of which all files of both kinds are read. The error
 // holds Problems.
 func (rd *Reader) Load(paths ...string) (*Loaded, error) {
-	files, err := findFiles(paths)
+	found, err := findFiles(paths)
 	if err != nil {
 		return nil, err
 	}
+	files := found.files
 	parts := make([]*Table, len(files))
 	errs := make([]error, len(files))
 	next := make(chan int)
@@ -48,7 +48,12 @@ func (rd *Reader) Load(paths ...string) (*Loaded, error) {
 	}
 	close(next)
 	wait.Wait()
-	return join(parts, errs)
+	l, err := join(parts, errs)
+	if err != nil {
+		return nil, err
+	}
+	l.PassedBy = found.passedBy(l.Register.Files)
+	return l, nil
 }
 
 func join(parts []*Table, errs []error) (*Loaded, error) {
@@ -75,54 +80,6 @@ func join(parts []*Table, errs []error) (*Loaded, error) {
 	}
 	l.Register = r
 	return l, nil
-}
-
-// findFiles lists the files that paths name, each once.
-func findFiles(paths []string) ([]string, error) {
-	var files []string
-	seen := map[string]bool{}
-	add := func(path string) {
-		if file := sameFile(path); !seen[file] {
-			seen[file] = true
-			files = append(files, path)
-		}
-	}
-	for _, path := range paths {
-		info, err := os.Stat(path)
-		if err != nil || !info.IsDir() {
-			add(path) // reading it says what is wrong
-			continue
-		}
-		err = filepath.WalkDir(path, func(p string, d fs.DirEntry, err error) error {
-			switch {
-			case err != nil:
-				return err
-			case d.IsDir() && p != path && strings.HasPrefix(d.Name(), "."):
-				return fs.SkipDir
-			case !d.IsDir() && (IsRegister(p) || IsColumns(p)):
-				add(p)
-			}
-			return nil
-		})
-		if err != nil {
-			return nil, unreadable(path, err)
-		}
-	}
-	if len(files) == 0 {
-		return nil, Problems{{ID: Unreadable, Place: Place{File: strings.Join(paths, ", ")}, Message: "no *.gear.yaml is here, and no *.columns.yaml that names a table"}}
-	}
-	return files, nil
-}
-
-// sameFile is one name for a file, however the paths to it are written.
-func sameFile(path string) string {
-	if whole, err := filepath.Abs(path); err == nil {
-		path = whole
-	}
-	if real, err := filepath.EvalSymlinks(path); err == nil {
-		return real
-	}
-	return filepath.Clean(path)
 }
 
 func (rd *Reader) readFile(path string) (*Table, error) {

@@ -20,6 +20,13 @@ func (n Note) String() string {
 	return Problem{Place: n.Place, Message: n.Message}.String()
 }
 
+// OfCells reports whether cells were not read. What stands above the heads is there by the
+// word of the columns file.
+func (n Note) OfCells() bool { return n.Place.Column > 0 }
+
+// Said is the message, with the head of its column.
+func (n Note) Said() string { return Problem{Place: n.Place, Message: n.Message}.Said() }
+
 // Table is a register read from a CSV file.
 type Table struct {
 	Register *Register
@@ -95,6 +102,9 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 	t.noteHeadless(name)
 	if err := t.items(name); err != nil {
 		return nil, err
+	}
+	for i, n := range t.Notes {
+		t.Notes[i].Place.Line = b.origin.line(n.Place.Row)
 	}
 	return t, nil
 }

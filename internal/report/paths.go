@@ -47,6 +47,7 @@ func (r Run) RelativeTo(p Paths) Run {
 		r.Failures[i] = names.Replace(f)
 	}
 	r.Lost, r.Gone, r.GoneConfigs = p.each(r.Lost), p.each(r.Gone), p.each(r.GoneConfigs)
+	r.NotCompared = p.each(r.NotCompared)
 	r.Results = slices.Clone(r.Results)
 	for i, x := range r.Results {
 		if x != nil {

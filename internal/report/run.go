@@ -24,6 +24,9 @@ type Run struct {
 	// GoneConfigs are the configurations that were, and that held for what was to be
 	// checked.
 	GoneConfigs []string
+	// NotCompared are unchanged plans that could not be read, so that gear and lift
+	// numbers of the changed ones were not held against theirs.
+	NotCompared []string
 }
 
 // Threshold is the least severity that makes the run fail.

@@ -23,7 +23,7 @@ func build(run report.Run) (Report, error) {
 		Exit:     Exit{int(run.Exit()), run.Meaning()},
 		Summary:  Summary{c.Plans, 0, c.Judged, c.NotValid, c.NotChecked, c.Errors, c.Warnings, c.Notes, c.NotJudged, c.Waived, c.Known},
 		Failures: listOf(run.Failures),
-		LeftOut:  LeftOut{run.Unchanged, listOf(run.Gone), listOf(run.GoneConfigs)},
+		LeftOut:  LeftOut{run.Unchanged, listOf(run.Gone), listOf(run.GoneConfigs), listOf(run.NotCompared)},
 		Plans:    []Plan{}, Registers: []Register{},
 	}
 	for _, x := range run.Results {

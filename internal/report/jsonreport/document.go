@@ -31,6 +31,7 @@ type LeftOut struct {
 	Unchanged          int      `json:"unchanged" doc:"Plans that have not changed, and of which nothing has that judges them."`
 	Gone               []string `json:"gone" doc:"Plans that were there before and are not any more."`
 	GoneConfigurations []string `json:"gone_configurations" doc:"Configurations that were there before and are not any more: what they asked for is not asked."`
+	NotCompared        []string `json:"not_compared" doc:"Plans that have not changed and could not be read: whether they have gear or a lift number in common with the plans checked is not known."`
 }
 
 // Summary counts. Every plan or register is judged, not valid or not checked.

@@ -73,6 +73,7 @@ func HostileRun(t *rapid.T, real *lint.Result) report.Run {
 		run.Failures = []string{draw("failure")}
 	}
 	if rapid.Bool().Draw(t, "over a change") {
+		run.NotCompared = []string{draw("not compared")}
 		run.Unchanged, run.Gone, run.GoneConfigs = 1, []string{draw("gone")}, []string{draw("gone configuration")}
 	}
 	return run

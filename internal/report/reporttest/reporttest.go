@@ -85,7 +85,7 @@ func Everything(t testing.TB) report.Run {
 	return report.Run{
 		Results:  []*lint.Result{HandMade(t), notValid, lint.Unreadable("plans/gone.lift.yaml", errors.New("permission denied"))},
 		Failures: []string{"plans/b.lift.yaml: rule own/slow: stopped after 1 s\n  rule.rego:12: here\n"},
-		Lost:     []string{"plans/b.lift.yaml"}, Unchanged: 4, Gone: []string{"plans/before.lift.yaml"}, GoneConfigs: []string{"plans/liftlint.yaml"},
+		Lost:     []string{"plans/b.lift.yaml"}, Unchanged: 4, Gone: []string{"plans/before.lift.yaml"}, GoneConfigs: []string{"plans/liftlint.yaml"}, NotCompared: []string{"plans/broken.lift.yaml"},
 	}
 }
 

@@ -248,10 +248,10 @@ func TestEvidence(t *testing.T) {
 func TestWhatCouldNotBeChecked(t *testing.T) {
 	_, got := written(t, reporttest.Everything(t), Options{Stage: policy.Review})
 	v := got.Invocations[0]
-	if v.ExecutionSuccessful || v.ExitCode != 3 || len(v.ToolExecutionNotifications) != 5 || len(v.ToolConfigurationNotes) != 1 {
+	if v.ExecutionSuccessful || v.ExitCode != 3 || len(v.ToolExecutionNotifications) != 6 || len(v.ToolConfigurationNotes) != 1 {
 		t.Errorf("%+v", v)
 	}
-	for i, want := range []string{"stopped after 1 s", "permission denied", "gone, and not checked: plans/before.lift.yaml", "plans/liftlint.yaml", "the change concerns 4 of 8 plans"} {
+	for i, want := range []string{"stopped after 1 s", "permission denied", "gone, and not checked: plans/before.lift.yaml", "plans/liftlint.yaml", "plans/broken.lift.yaml", "the change concerns 4 of 8 plans"} {
 		level := "error"
 		if i > 1 { // what is left out on purpose
 			level = "note"
