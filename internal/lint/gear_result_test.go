@@ -62,13 +62,14 @@ func TestGearResultsAreThoseOfCheckGear(t *testing.T) {
 	if err != nil || len(results) != 3 {
 		t.Fatal(len(results), err)
 	}
-	sum := lint.GearCount{Findings: map[finding.Severity]int{}}
+	sum := lint.GearCount{NotAsked: results[0].Gear.NotAsked, Findings: map[finding.Severity]int{}}
 	var all []finding.Finding
 	for i, x := range results {
 		if x.State != lint.Judged || x.Title != []string{"First", "Second", "Third"}[i] || x.Day != "2026-11-04" || x.Profile != "us" {
 			t.Errorf("%s: %s %s %s", x.File, x.State, x.Title, x.Day)
 		}
 		sum.Items, sum.Judged, sum.Aside = sum.Items+x.Gear.Items, sum.Judged+x.Gear.Judged, sum.Aside+x.Gear.Aside
+		sum.ForPlan += x.Gear.ForPlan
 		for s, n := range x.Gear.Findings {
 			sum.Findings[s] += n
 		}
