@@ -2,6 +2,7 @@ package lint
 
 import (
 	"context"
+	"fmt"
 	"runtime"
 	"slices"
 	"sync"
@@ -29,6 +30,14 @@ type GearCount struct {
 	Findings map[finding.Severity]int
 }
 
+// complete is an error where not every item was either judged or left aside, once.
+func (c GearCount) complete(items int) error {
+	if c.Items == items && c.Judged+c.Aside == items {
+		return nil
+	}
+	return fmt.Errorf("of %s %d were judged and %d left aside: none may be lost or counted twice", itemsOf(items), c.Judged, c.Aside)
+}
+
 // gearChunk is how many items are judged at a time.
 const gearChunk = 512
 
@@ -50,6 +59,9 @@ func (l *Linter) CheckGear(ctx context.Context, r *register.Register, show func(
 		}
 		return show(p.Findings)
 	})
+	if err == nil {
+		err = count.complete(len(r.Items))
+	}
 	return count, err
 }
 
@@ -115,6 +127,7 @@ type gearPart struct {
 func usable(i *register.Item) bool { return i.Status == register.InService || i.Status == "" }
 
 func (l *Linter) gearPart(ctx context.Context, g *gearJudging, items []*register.Item) (p gearPart) {
+	defer stopTold(items, &p.err)
 	r, err := l.gearResult(g.conditions, items)
 	if err != nil {
 		p.err = err
@@ -129,6 +142,7 @@ func (l *Linter) gearPart(ctx context.Context, g *gearJudging, items []*register
 			p.aside++
 		}
 	}
+	r.addMembersOut(items)
 	leaveOut(&r.Facts.Document, used)
 	verdicts, err := g.pack.Judge(ctx, &r.Facts.Document)
 	if err != nil {
@@ -144,9 +158,24 @@ func (l *Linter) gearPart(ctx context.Context, g *gearJudging, items []*register
 // dayMissing is the key of the finding that no day is given, which is told once.
 const dayMissing = "input/lift/date"
 
+// stopTold, when deferred, makes an error of what stopped the check of some items.
+func stopTold(items []*register.Item, err *error) {
+	if stopped := recover(); stopped != nil {
+		*err = fmt.Errorf("the check of %s from %s on stopped: %v", itemsOf(len(items)), items[0].Number, stopped)
+	}
+}
+
+func itemsOf(n int) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return fmt.Sprintf("%d items", n)
+}
+
 // gearResult is a result with the facts of items by themselves.
-func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (*Result, error) {
-	r := &Result{State: Computed, Profile: c.Profile, Stage: c.Stage, registers: l.options.Registers, alone: true}
+func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (r *Result, err error) {
+	defer stopTold(items, &err)
+	r = &Result{State: Computed, Profile: c.Profile, Stage: c.Stage, registers: l.options.Registers, alone: true}
 	on, gear, byNumber, err := onfile.Alone(items, c.On)
 	if err != nil {
 		return nil, err

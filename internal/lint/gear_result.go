@@ -24,6 +24,13 @@ func (l *Linter) GearResults(ctx context.Context, r *register.Register) ([]*Resu
 	if err := l.gearParts(ctx, by, r, g.take); err != nil {
 		return nil, err
 	}
+	all := GearCount{}
+	for _, x := range g.list {
+		all.Items, all.Judged, all.Aside = all.Items+x.Gear.Items, all.Judged+x.Gear.Judged, all.Aside+x.Gear.Aside
+	}
+	if err := all.complete(len(r.Items)); err != nil {
+		return nil, err
+	}
 	return g.finish(), nil
 }
 
