@@ -194,12 +194,10 @@ func GearNotValid(problems register.Problems) []*Result {
 }
 
 func problemPlace(p register.Place) source.Location {
-	where := source.Location{File: p.File, Pointer: p.Fragment(), Range: p.Range}
 	if p.Row > 0 {
-		at := source.Position{Line: p.Row, Column: 1}
-		where.Range = source.Range{From: at, To: at}
+		return new(Registers).locate(p)
 	}
-	return where
+	return source.Location{File: p.File, Pointer: p.Fragment(), Range: p.Range}
 }
 
 func otherPlace(p register.Problem) []finding.Related {
