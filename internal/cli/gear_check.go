@@ -30,9 +30,11 @@ func newGearCheck(e Environment) *cobra.Command {
 		Use:   "check [REGISTER...]",
 		Short: "Check the gear of registers by itself",
 		Long: `Check judges what registers say of each item that may be used: inspections and what
-they found, tags, certificates, status. Left out, the registers of liftlint.yaml
-are checked or, where it names none, those of this folder. Items that are
-quarantined, out of service or scrapped are counted and not judged.
+they found, what is seen on it, tags, certificates, status. Every rule is asked,
+company rules too, but for those that ask for what only a plan has, such as angles and
+loads; what is not asked is counted, and --format json lists it. Left out, the
+registers of liftlint.yaml are checked or, where it names none, those of this folder.
+Items that are quarantined, out of service or scrapped are counted and not judged.
 
 Its formats are those of liftlint check; left out it is line, one a finding, with the
 cell of a table instead of a line and a column. The others hold all findings in memory.
@@ -168,6 +170,9 @@ func gearPlace(f finding.Finding) string {
 func (k *gearCheck) total(out *bufio.Writer, c lint.GearCount) {
 	fmt.Fprintf(out, "liftlint: %s: %d judged, %d not in service and not judged. %s, %s, %s.\n", report.Plural(c.Items, "item"), c.Judged, c.Aside,
 		report.Plural(c.Findings[finding.Error], "error"), report.Plural(c.Findings[finding.Warning], "warning"), report.Plural(c.Findings[finding.Note], "note"))
+	if open := report.LeftToPlan(c); open != "" {
+		fmt.Fprintln(out, "liftlint: "+open)
+	}
 	fmt.Fprintln(out, "liftlint: this speaks of records: each item is looked at before each use.")
 	if k.judging.on == "" {
 		fmt.Fprintln(out, "liftlint: no day is given with --on: what is overdue, or due soon, was not judged.")

@@ -21,22 +21,24 @@ func failed(base *gear.Common, r *register.Item, records []*register.Inspection)
 }
 
 // repaired is the newest repair on record, and whether the item was proof-tested
-// from that day on.
+// after it, which somebody who is named has to say. Of records of one day that which
+// stands last is the newest; a certificate of the day of the repair counts as of after it.
 func (w *work) repaired(base *gear.Common, r *register.Item, records []*register.Inspection) facts.RepairOnRecord {
 	f := facts.RepairOnRecord{At: at(base.Pointer), ProofTested: "none"}
 	var last *register.Inspection
-	for _, x := range records {
+	var since []*register.Inspection
+	for n, x := range records {
 		if x.Kind == register.Repair {
-			last = x
+			last, since = x, records[n+1:]
 		}
 	}
 	if last == nil {
 		return f
 	}
 	f.At, f.Date, f.ProofTested = at(inspectionPointer(base, r.Index(last))), last.Date.Format(time.DateOnly), "no"
-	tested := last.Passed() && last.ProofLoad != nil
-	for _, x := range records {
-		tested = tested || x.Kind == register.ProofTest && !x.Date.Before(last.Date) && x.Passed()
+	tested := last.Vouched() && last.ProofLoad != nil
+	for _, x := range since {
+		tested = tested || x.Kind == register.ProofTest && x.Vouched()
 	}
 	if c := r.Certificate; c != nil && c.ProofLoad != nil && c.Date != nil && !c.Date.Before(last.Date) && w.byDay(*c.Date) {
 		tested = true
@@ -126,18 +128,30 @@ func showsNoFitness(x *register.Inspection, item gear.Item) bool {
 	if !x.Passed() {
 		return true
 	}
+	return slices.ContainsFunc(signsOf(x, item), func(s facts.Sign) bool { return s.Seen != nil && *s.Seen })
+}
+
+// hasAmounts reports a record of wear, stretch, broken wires and the like, whose limits
+// are for rules to know.
+func hasAmounts(x *register.Inspection, item gear.Item) bool {
+	return slices.ContainsFunc(signsOf(x, item), func(s facts.Sign) bool { return s.Seen == nil && amount(s) > 0 })
+}
+
+// signsOf are what one record found, by itself.
+func signsOf(x *register.Inspection, item gear.Item) []facts.Sign {
 	if x.Found == nil {
-		return false
+		return nil
 	}
+	var list []facts.Sign
 	apart := &work{out: &facts.Facts{Gaps: facts.Gaps{}}}
-	return slices.ContainsFunc(looks(), func(l look) bool {
-		if !l.given(x.Found) {
-			return false
+	for _, l := range looks() {
+		if l.given(x.Found) {
+			var s facts.Sign
+			l.set(&s, x.Found, apart, item)
+			list = append(list, s)
 		}
-		var s facts.Sign
-		l.set(&s, x.Found, apart, item)
-		return s.Seen != nil && *s.Seen
-	})
+	}
+	return list
 }
 
 func outcomeWords(x *register.Inspection, item gear.Item) string {
@@ -148,6 +162,8 @@ func outcomeWords(x *register.Inspection, item gear.Item) string {
 		return "no outcome"
 	case showsNoFitness(x, item):
 		return "passed, with damage found"
+	case hasAmounts(x, item):
+		return "passed, with figures that were not judged"
 	}
 	return "passed"
 }

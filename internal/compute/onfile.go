@@ -173,8 +173,8 @@ func inspectionPointer(base *gear.Common, i int) string {
 	return base.Pointer + "/inspections/" + strconv.Itoa(i)
 }
 
-// proof finds the greatest proof test on record. One that was failed, or has not
-// taken place by the day of the lift, shows nothing.
+// proof finds the greatest proof test on record. One that nobody who is named has
+// passed, or that has not taken place by the day of the lift, shows nothing.
 func (w *work) proof(f *facts.OnFile, item gear.Item, r *register.Item) {
 	f.ProofTested = "no"
 	var loads []float64 // in newtons
@@ -189,7 +189,7 @@ func (w *work) proof(f *facts.OnFile, item gear.Item, r *register.Item) {
 		loads = append(loads, load.Newtons)
 	}
 	for i := range r.Inspections {
-		if x := &r.Inspections[i]; x.Kind == register.ProofTest && x.Outcome != register.Failed && x.Outcome != "" && w.byDay(x.Date) {
+		if x := &r.Inspections[i]; x.Kind == register.ProofTest && x.Vouched() && w.byDay(x.Date) {
 			note(x.ProofLoad)
 		}
 	}

@@ -98,28 +98,42 @@ func (h *history) standing(stays bool) facts.Sign {
 			worst = s
 		}
 	}
-	sign := worst.sign
+	sign, fit := worst.sign, h.foundFit(worst)
+	before := h.worstBefore(fit)
 	switch {
 	case !stays:
+	case h.wentBack(before, fit): // told rather than a later step, which changes nothing of what counts
+		sign.WentBack, sign.Back = "counted", back(before, fit)
 	case h.wentBack(worst, newest):
 		sign.WentBack, sign.Back = "not_counted", back(worst, newest)
-	case worst.n == newest.n:
-		if before := h.worstBefore(newest); h.wentBack(before, newest) {
-			sign.WentBack, sign.Back = "counted", back(before, newest)
-		}
 	}
 	return sign
 }
 
-// worstBefore is the worst found since the last time, before the newest record,
+// foundFit is the last time, up to a record, that somebody who is named found the
+// item fit; that record itself where there was none.
+func (h *history) foundFit(until sighting) sighting {
+	for i := len(h.seen) - 1; i >= 0; i-- {
+		if s := h.seen[i]; s.n <= until.n && s.record.Vouched() {
+			return s
+		}
+	}
+	return until
+}
+
+// worstBefore is the worst found since the last time, before the record that counts,
 // that somebody who is named found the item fit, that time included.
-func (h *history) worstBefore(newest sighting) sighting {
-	worst := newest
-	for i := len(h.seen) - 2; i >= 0; i-- {
-		if s := h.seen[i]; amount(s.sign) > amount(worst.sign) {
+func (h *history) worstBefore(counts sighting) sighting {
+	worst := counts
+	for i := len(h.seen) - 1; i >= 0; i-- {
+		s := h.seen[i]
+		if s.n >= counts.n {
+			continue
+		}
+		if amount(s.sign) > amount(worst.sign) {
 			worst = s
 		}
-		if h.seen[i].record.Vouched() {
+		if s.record.Vouched() {
 			break
 		}
 	}

@@ -56,6 +56,10 @@ func TestWhatStands(t *testing.T) {
 		{"a repair, and a look without a name", []register.Inspection{look(2, register.Repair, q, register.Passed, -1), look(3, register.BeforeUse, "", register.Passed, 0)}, 14, "no", ""},
 		{"a repair before a slighter look only", []register.Inspection{look(2, register.Frequent, q, register.Passed, 0), look(3, register.Repair, q, register.Passed, -1)}, 14, "not_counted", "is of a frequent inspection, which goes less far than a periodic inspection"},
 		{"a repair that nobody passed", []register.Inspection{look(2, register.Repair, q, "", 0)}, 14, "not_counted", "gives no outcome"},
+		{"less, and less again without a name", []register.Inspection{look(2, register.Periodic, q, register.Passed, 5), look(3, register.BeforeUse, "", register.Passed, 4)}, 5, "counted", ""},
+		{"less, and the same without a name", []register.Inspection{look(2, register.Periodic, q, register.Passed, 5), look(3, register.BeforeUse, "", register.Passed, 5)}, 5, "counted", ""},
+		{"less, and a little more without a name", []register.Inspection{look(2, register.Periodic, q, register.Passed, 5), look(3, register.BeforeUse, "", "", 6)}, 6, "counted", ""},
+		{"less, and confirmed", []register.Inspection{look(2, register.Periodic, q, register.Passed, 5), look(3, register.Frequent, q, register.Passed, 5), look(4, register.BeforeUse, "", "", 5)}, 5, "no", ""},
 		{"after the day", []register.Inspection{look(20, register.Periodic, q, register.Passed, 0)}, 14, "no", ""},
 	} {
 		day := time.Date(2026, 6, 10, 0, 0, 0, 0, time.UTC)
@@ -81,6 +85,87 @@ func TestScatterIsNoStepBack(t *testing.T) {
 		signs := onRecord(t, []register.Inspection{worn(1, 0.14), worn(2, after)}, nil).Document.Signs
 		if len(signs) != 1 || *signs[0].LostRatio != after || signs[0].WentBack != want {
 			t.Errorf("%v: %+v", after, signs)
+		}
+	}
+}
+
+// TestScatterWithoutName: a measurement that nobody stands for, and that hardly differs,
+// does not take the place of the step before it.
+func TestScatterWithoutName(t *testing.T) {
+	worn := func(day int, inspector string, ratio float64) register.Inspection {
+		i := look(day, register.Periodic, inspector, register.Passed, -1)
+		share := quantity.Ratio(ratio)
+		i.Found = &register.Found{OuterWireWear: &share}
+		return i
+	}
+	signs := onRecord(t, []register.Inspection{worn(1, "Q. Example", 0.09), worn(2, "Q. Example", 0.04), worn(3, "", 0.039)}, nil).Document.Signs
+	if s := signs[0]; len(signs) != 1 || s.WentBack != "counted" || s.Back.Worse != "9 %" || s.Back.Better != "4 %" || *s.LostRatio != 0.04 {
+		t.Errorf("%+v", signs)
+	}
+}
+
+// TestProofTestAfterRepair: a proof test answers a repair that it comes after, by the
+// order of the records on one day, where somebody who is named has passed it.
+func TestProofTestAfterRepair(t *testing.T) {
+	const q = "Q. Example"
+	load := &quantity.Load{Newtons: 1000}
+	test := func(day int, inspector string, o register.Outcome) register.Inspection {
+		i := look(day, register.ProofTest, inspector, o, -1)
+		i.ProofLoad = load
+		return i
+	}
+	repair := func(inspector string) register.Inspection {
+		return look(2, register.Repair, inspector, register.Passed, -1)
+	}
+	tested := repair(q)
+	tested.ProofLoad = load
+	unnamed := repair("")
+	unnamed.ProofLoad = load
+	for _, c := range []struct {
+		name         string
+		records      []register.Inspection
+		since, atAll string
+	}{
+		{"never", []register.Inspection{repair(q)}, "no", "no"},
+		{"the day before", []register.Inspection{test(1, q, register.Passed), repair(q)}, "no", "yes"},
+		{"before it on one day", []register.Inspection{test(2, q, register.Passed), repair(q)}, "no", "yes"},
+		{"after it on one day", []register.Inspection{repair(q), test(2, q, register.Passed)}, "yes", "yes"},
+		{"the day after", []register.Inspection{test(3, q, register.PassedWithRemarks), repair(q)}, "yes", "yes"},
+		{"by nobody", []register.Inspection{repair(q), test(3, "", register.Passed)}, "no", "no"},
+		{"failed", []register.Inspection{repair(q), test(3, q, register.Failed)}, "no", "no"},
+		{"with the repair", []register.Inspection{tested}, "yes", "no"},
+		{"with a repair by nobody", []register.Inspection{unnamed}, "no", "no"},
+		{"between two repairs", []register.Inspection{repair(q), test(2, q, register.Passed), repair(q)}, "no", "yes"},
+	} {
+		f := onRecord(t, c.records, nil).Document.OnFile[0]
+		if got := f.ProofTested; f.Repair.ProofTested != c.since || got != "yes" && c.atAll == "yes" || got == "yes" && c.atAll == "no" {
+			t.Errorf("%s: since the repair %s, at all %s", c.name, f.Repair.ProofTested, got)
+		}
+	}
+}
+
+// TestAfterTheDay: what a record says that is dated too late is told, figures as what
+// nobody has judged.
+func TestAfterTheDay(t *testing.T) {
+	day := time.Date(2026, 6, 10, 0, 0, 0, 0, time.UTC)
+	late := func(f register.Found) register.Inspection {
+		i := look(20, register.Frequent, "Q. Example", register.Passed, -1)
+		i.Found = &f
+		return i
+	}
+	wear, none, yes, no, wires := quantity.Ratio(0.4), quantity.Ratio(0), true, false, 3
+	for _, c := range []struct {
+		found      register.Found
+		doubt, say string
+	}{
+		{register.Found{Wear: &wear}, "after_the_day", "passed, with figures that were not judged"},
+		{register.Found{BrokenWiresInOneLay: &wires}, "after_the_day", "passed, with figures that were not judged"},
+		{register.Found{Wear: &wear, Kink: &yes}, "unfit_after_the_day", "passed, with damage found"},
+		{register.Found{Wear: &none, Kink: &no}, "after_the_day", "passed"},
+	} {
+		d := onRecord(t, []register.Inspection{late(c.found)}, &day).Document.Doubtful
+		if len(d) != 1 || d[0].Doubt != c.doubt || d[0].Says != c.say {
+			t.Errorf("%+v", d)
 		}
 	}
 }

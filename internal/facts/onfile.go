@@ -23,7 +23,7 @@ type OnFile struct {
 	Failed FailedOnRecord `json:"failed" doc:"The newest inspection, look, test or repair of any kind, by the day of the lift, that did not pass it and that none after has answered: one that goes as far, passed by somebody who is named."`
 	Repair RepairOnRecord `json:"repair" doc:"The newest repair on record by the day of the lift."`
 
-	ProofTested string   `json:"proof_tested" enum:"yes,load_not_given,no" doc:"Whether a proof test is on record by the day of the lift: a test that was passed, what the certificate says, or what the item says."`
+	ProofTested string   `json:"proof_tested" enum:"yes,load_not_given,no" doc:"Whether a proof test is on record by the day of the lift: a test that somebody who is named passed, what the certificate says, or what the item says."`
 	ProofRatio  *float64 `json:"proof_over_rated_ratio,omitempty" doc:"Load of its greatest proof test over its rated load. Concerns what was tested with a load that is given."`
 }
 
@@ -39,7 +39,7 @@ type LastOnRecord struct {
 type RepairOnRecord struct {
 	At          string `json:"at" doc:"Where it stands; the item where there is none."`
 	Date        string `json:"date" doc:"Its day, year-month-day; empty where there is none."`
-	ProofTested string `json:"proof_tested" enum:"none,yes,no" doc:"Whether a proof test that was passed, or a certificate of one, is on record from that day on, or the repair itself names a proof load; none where there was no repair."`
+	ProofTested string `json:"proof_tested" enum:"none,yes,no" doc:"Whether a proof test that somebody who is named passed is on record after it, or a certificate of one from that day on, or the repair itself names a proof load; none where there was no repair."`
 }
 
 // FailedOnRecord is a record by which an item is unfit.

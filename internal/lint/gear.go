@@ -2,9 +2,9 @@ package lint
 
 import (
 	"context"
+	"fmt"
 	"runtime"
 	"slices"
-	"strings"
 	"sync"
 	"time"
 
@@ -12,7 +12,6 @@ import (
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
 	"liftlint/internal/onfile"
-	"liftlint/internal/policy"
 	"liftlint/internal/register"
 )
 
@@ -22,15 +21,21 @@ type GearCount struct {
 	Judged int
 	// Aside are the items that the register itself keeps from being used, which
 	// nothing is said of.
-	Aside    int
+	Aside int
+	// NotAsked is the number of rules that ask for what only a plan knows.
+	NotAsked int
+	// ForPlan is the number of checks, each of one item by one rule, that wait for
+	// what a register need not have, and that a plan may give.
+	ForPlan  int
 	Findings map[finding.Severity]int
 }
 
-// ofGear reports the rules that speak of gear by itself: those about inspections
-// and registers, and whether it has a tag.
-func ofGear(rule string) bool {
-	topic, _, _ := strings.Cut(rule, "/")
-	return topic == "inspection" || topic == "register" || rule == "tag/missing_or_incomplete"
+// complete is an error where not every item was either judged or left aside, once.
+func (c GearCount) complete(items int) error {
+	if c.Items == items && c.Judged+c.Aside == items {
+		return nil
+	}
+	return fmt.Errorf("of %s %d were judged and %d left aside: none may be lost or counted twice", itemsOf(items), c.Judged, c.Aside)
 }
 
 // gearChunk is how many items are judged at a time.
@@ -41,29 +46,47 @@ const gearChunk = 512
 // nothing is judged to be overdue.
 func (l *Linter) CheckGear(ctx context.Context, r *register.Register, show func([]finding.Finding) error) (GearCount, error) {
 	count := GearCount{Items: len(r.Items), Findings: map[finding.Severity]int{}}
-	pack, conditions, err := l.gearConditions(ctx)
+	g, err := l.gearJudging(ctx)
 	if err != nil {
 		return count, err
 	}
-	err = l.gearParts(ctx, pack, conditions, r, func(p gearPart) error {
+	count.NotAsked = len(g.notAsked)
+	err = l.gearParts(ctx, g, r, func(p gearPart) error {
 		count.Judged, count.Aside = count.Judged+p.judged, count.Aside+p.aside
+		count.ForPlan += forPlan(p.Checked)
 		for _, f := range p.Findings {
 			count.Findings[f.Severity]++
 		}
 		return show(p.Findings)
 	})
+	if err == nil {
+		err = count.complete(len(r.Items))
+	}
 	return count, err
+}
+
+// forPlan counts the checks that wait for what a plan may give.
+func forPlan(list []Checked) int {
+	n := 0
+	for _, c := range list {
+		for _, u := range c.NotJudged {
+			if u.ForPlan {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // gearParts judges the items of a register in parts, several at a time, and hands
 // each over in the order of the register.
-func (l *Linter) gearParts(ctx context.Context, pack *policy.Pack, c compute.Conditions, r *register.Register, take func(gearPart) error) error {
+func (l *Linter) gearParts(ctx context.Context, g *gearJudging, r *register.Register, take func(gearPart) error) error {
 	chunks := chunked(onfile.Groups(r))
 	parts := make([]gearPart, runtime.GOMAXPROCS(0))
 	for wave := range slices.Chunk(chunks, len(parts)) {
 		var group sync.WaitGroup
 		for i, items := range wave {
-			group.Go(func() { parts[i] = l.gearPart(ctx, pack, c, items) })
+			group.Go(func() { parts[i] = l.gearPart(ctx, g, items) })
 		}
 		group.Wait()
 		for _, p := range parts[:len(wave)] {
@@ -93,23 +116,6 @@ func chunked(groups [][]*register.Item) [][]*register.Item {
 	return chunks
 }
 
-// gearConditions are those of the profile, with the rules that speak of gear.
-func (l *Linter) gearConditions(ctx context.Context) (*policy.Pack, compute.Conditions, error) {
-	name := l.options.profileFor("")
-	whole, profile, err := l.packs.get(name)
-	if err != nil {
-		return nil, compute.Conditions{}, err
-	}
-	o := l.options.ruleOptions(profile)
-	for _, r := range whole.Rules() {
-		if ofGear(r.ID) {
-			o.Only = append(o.Only, r.ID)
-		}
-	}
-	pack, err := policy.Load(ctx, o)
-	return pack, compute.Conditions{Profile: name, Stage: l.options.Stage, On: l.options.On, IntervalMonths: profile.IntervalMonths}, err
-}
-
 // gearPart is what some items of a register came to.
 type gearPart struct {
 	*Result
@@ -120,8 +126,9 @@ type gearPart struct {
 
 func usable(i *register.Item) bool { return i.Status == register.InService || i.Status == "" }
 
-func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Conditions, items []*register.Item) (p gearPart) {
-	r, err := l.gearResult(c, items)
+func (l *Linter) gearPart(ctx context.Context, g *gearJudging, items []*register.Item) (p gearPart) {
+	defer stopTold(items, &p.err)
+	r, err := l.gearResult(g.conditions, items)
 	if err != nil {
 		p.err = err
 		return p
@@ -135,8 +142,9 @@ func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Cond
 			p.aside++
 		}
 	}
+	r.addMembersOut(items)
 	leaveOut(&r.Facts.Document, used)
-	verdicts, err := pack.Judge(ctx, &r.Facts.Document)
+	verdicts, err := g.pack.Judge(ctx, &r.Facts.Document)
 	if err != nil {
 		p.err = err
 		return p
@@ -150,9 +158,24 @@ func (l *Linter) gearPart(ctx context.Context, pack *policy.Pack, c compute.Cond
 // dayMissing is the key of the finding that no day is given, which is told once.
 const dayMissing = "input/lift/date"
 
+// stopTold, when deferred, makes an error of what stopped the check of some items.
+func stopTold(items []*register.Item, err *error) {
+	if stopped := recover(); stopped != nil {
+		*err = fmt.Errorf("the check of %s from %s on stopped: %v", itemsOf(len(items)), items[0].Number, stopped)
+	}
+}
+
+func itemsOf(n int) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return fmt.Sprintf("%d items", n)
+}
+
 // gearResult is a result with the facts of items by themselves.
-func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (*Result, error) {
-	r := &Result{State: Computed, Profile: c.Profile, Stage: c.Stage, registers: l.options.Registers}
+func (l *Linter) gearResult(c compute.Conditions, items []*register.Item) (r *Result, err error) {
+	defer stopTold(items, &err)
+	r = &Result{State: Computed, Profile: c.Profile, Stage: c.Stage, registers: l.options.Registers, alone: true}
 	on, gear, byNumber, err := onfile.Alone(items, c.On)
 	if err != nil {
 		return nil, err
@@ -168,6 +191,7 @@ func leaveOut(d *facts.Document, used map[string]bool) {
 	d.OnFile = slices.DeleteFunc(d.OnFile, func(f facts.OnFile) bool { return !used[f.ID] })
 	d.Signs = slices.DeleteFunc(d.Signs, func(s facts.Sign) bool { return !used[s.ID] })
 	d.Doubtful = slices.DeleteFunc(d.Doubtful, func(r facts.Doubtful) bool { return !used[r.ID] })
+	d.Ropes = slices.DeleteFunc(d.Ropes, func(r facts.Rope) bool { return !used[r.ID] })
 }
 
 // Due is when an item's next inspection is due.
@@ -181,13 +205,13 @@ type Due struct {
 
 // DueDays are those of all items that may be used, in the order of the register.
 func (l *Linter) DueDays(ctx context.Context, r *register.Register) ([]Due, error) {
-	_, c, err := l.gearConditions(ctx)
+	g, err := l.gearJudging(ctx)
 	if err != nil {
 		return nil, err
 	}
 	var all []Due
 	for _, items := range chunked(onfile.Groups(r)) {
-		part, err := l.gearResult(c, items)
+		part, err := l.gearResult(g.conditions, items)
 		if err != nil {
 			return nil, err
 		}

@@ -7,7 +7,6 @@ import (
 	"liftlint/internal/compute"
 	"liftlint/internal/facts"
 	"liftlint/internal/finding"
-	"liftlint/internal/policy"
 	"liftlint/internal/quantity"
 	"liftlint/internal/register"
 	"liftlint/internal/source"
@@ -17,45 +16,45 @@ import (
 // its files, in their order, with the account of every rule. Findings stand in the
 // file of their item.
 func (l *Linter) GearResults(ctx context.Context, r *register.Register) ([]*Result, error) {
-	pack, c, err := l.gearConditions(ctx)
+	by, err := l.gearJudging(ctx)
 	if err != nil {
 		return nil, err
 	}
-	g := newGearResults(r, pack, c)
-	if err := l.gearParts(ctx, pack, c, r, g.take); err != nil {
+	g := newGearResults(r, by)
+	if err := l.gearParts(ctx, by, r, g.take); err != nil {
+		return nil, err
+	}
+	all := GearCount{}
+	for _, x := range g.list {
+		all.Items, all.Judged, all.Aside = all.Items+x.Gear.Items, all.Judged+x.Gear.Judged, all.Aside+x.Gear.Aside
+	}
+	if err := all.complete(len(r.Items)); err != nil {
 		return nil, err
 	}
 	return g.finish(), nil
 }
 
-// GearRules are the rules that gear by itself is judged by.
-func (l *Linter) GearRules(ctx context.Context) ([]*policy.Rule, error) {
-	pack, _, err := l.gearConditions(ctx)
-	if err != nil {
-		return nil, err
-	}
-	return pack.Rules(), nil
-}
-
 // gearResults gathers the results of files from parts of the register.
 type gearResults struct {
-	rules  []*policy.Rule
-	list   []*Result
-	byFile map[string]*Result
+	by      *gearJudging
+	list    []*Result
+	byFile  map[string]*Result
+	indexOf map[string]int // of a rule's account
 }
 
-func newGearResults(r *register.Register, pack *policy.Pack, c compute.Conditions) *gearResults {
-	g := &gearResults{rules: pack.Rules(), byFile: map[string]*Result{}}
+func newGearResults(r *register.Register, by *gearJudging) *gearResults {
+	g := &gearResults{by: by, byFile: map[string]*Result{}, indexOf: map[string]int{}}
+	for i, rule := range by.rules {
+		g.indexOf[rule.ID] = i
+	}
+	c := by.conditions
 	for _, f := range r.Files {
 		x := &Result{
 			File: f.Name, State: Judged, Title: f.Title, Units: quantity.Metric, Profile: c.Profile, Stage: c.Stage,
-			Overrides: pack.Overrides(), Gear: &GearCount{Findings: map[finding.Severity]int{}},
+			Overrides: by.pack.Overrides(), Gear: &GearCount{NotAsked: len(by.notAsked), Findings: map[finding.Severity]int{}}, Checked: by.checkedFor(),
 		}
 		if c.On != nil {
 			x.Day = c.On.Format("2006-01-02")
-		}
-		for _, rule := range g.rules {
-			x.Checked = append(x.Checked, Checked{Rule: rule.ID, Title: rule.Title})
 		}
 		g.list, g.byFile[f.Name] = append(g.list, x), x
 	}
@@ -90,8 +89,12 @@ func (g *gearResults) take(p gearPart) error {
 	if err != nil {
 		return err
 	}
-	for i, c := range p.Checked {
-		if err := g.account(i, c, subjects); err != nil {
+	for _, c := range p.Checked {
+		at, known := g.indexOf[c.Rule]
+		if !known {
+			return errors.New("rule " + c.Rule + " judged gear, and is none of those that there are")
+		}
+		if err := g.account(at, c, subjects); err != nil {
 			return err
 		}
 	}
@@ -101,7 +104,7 @@ func (g *gearResults) take(p gearPart) error {
 // resultsOfSubjects are the results of records by their keys.
 func resultsOfSubjects(d *facts.Document, of map[string]*Result) (map[string]*Result, error) {
 	byKey := map[string]*Result{}
-	for _, name := range []string{"gear", "on_file", "signs", "doubtful_records"} {
+	for _, name := range compute.AloneCollections() {
 		records, _ := d.Records(name)
 		for _, v := range records {
 			id, _ := v.Field("id")
@@ -151,6 +154,7 @@ func unplaced(rule, key string) error {
 // why they have none.
 func (g *gearResults) finish() []*Result {
 	for _, x := range g.list {
+		x.Gear.ForPlan = forPlan(x.Checked)
 		x.Findings = finding.Sort(x.Findings)
 		for i := range x.Checked {
 			c := &x.Checked[i]
@@ -158,7 +162,7 @@ func (g *gearResults) finish() []*Result {
 			case has:
 				c.DoesNotApply = ""
 			case c.DoesNotApply == "":
-				c.DoesNotApply = g.rules[i].NothingToJudge()
+				c.DoesNotApply = g.by.rules[i].NothingToJudge()
 			}
 		}
 	}
@@ -190,12 +194,10 @@ func GearNotValid(problems register.Problems) []*Result {
 }
 
 func problemPlace(p register.Place) source.Location {
-	where := source.Location{File: p.File, Pointer: p.Fragment(), Range: p.Range}
 	if p.Row > 0 {
-		at := source.Position{Line: p.Row, Column: 1}
-		where.Range = source.Range{From: at, To: at}
+		return new(Registers).locate(p)
 	}
-	return where
+	return source.Location{File: p.File, Pointer: p.Fragment(), Range: p.Range}
 }
 
 func otherPlace(p register.Problem) []finding.Related {

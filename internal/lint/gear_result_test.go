@@ -2,10 +2,12 @@ package lint_test
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -13,6 +15,7 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 	"liftlint/internal/register"
 )
 
@@ -62,13 +65,22 @@ func TestGearResultsAreThoseOfCheckGear(t *testing.T) {
 	if err != nil || len(results) != 3 {
 		t.Fatal(len(results), err)
 	}
-	sum := lint.GearCount{Findings: map[finding.Severity]int{}}
+	list, err := l.GearRules(context.Background())
+	if err != nil {
+		t.Fatal(err)
+	}
+	rules := map[string]*policy.Rule{}
+	for _, rule := range list {
+		rules[rule.ID] = rule
+	}
+	sum := lint.GearCount{NotAsked: results[0].Gear.NotAsked, Findings: map[finding.Severity]int{}}
 	var all []finding.Finding
 	for i, x := range results {
 		if x.State != lint.Judged || x.Title != []string{"First", "Second", "Third"}[i] || x.Day != "2026-11-04" || x.Profile != "us" {
 			t.Errorf("%s: %s %s %s", x.File, x.State, x.Title, x.Day)
 		}
 		sum.Items, sum.Judged, sum.Aside = sum.Items+x.Gear.Items, sum.Judged+x.Gear.Judged, sum.Aside+x.Gear.Aside
+		sum.ForPlan += x.Gear.ForPlan
 		for s, n := range x.Gear.Findings {
 			sum.Findings[s] += n
 		}
@@ -88,9 +100,35 @@ func TestGearResultsAreThoseOfCheckGear(t *testing.T) {
 			if len(slices.Compact(keys)) != n || (n == 0) != (c.DoesNotApply != "") {
 				t.Errorf("%s: %s has %d subjects, %q", x.File, c.Rule, n, c.DoesNotApply)
 			}
+			rule := rules[c.Rule]
+			if rule == nil || c.Worst != rule.Worst("review") || !slices.Equal(c.FormerIDs, rule.FormerIDs) || c.NotAsked != strings.HasPrefix(c.DoesNotApply, "not asked") {
+				t.Errorf("%s: the account of %s is %+v", x.File, c.Rule, c)
+			}
 			if c.Rule == "register/serials_differ" && n != x.Gear.Judged {
 				t.Errorf("%s: %d of %d items were judged", x.File, n, x.Gear.Judged)
 			}
+		}
+	}
+	if sum.Items != len(r.Items) || sum.Judged+sum.Aside != len(r.Items) {
+		t.Errorf("of %d items in the register: %+v", len(r.Items), sum)
+	}
+	judged := map[string]int{} // by the number of the item
+	for _, x := range results {
+		for _, c := range x.Checked {
+			if c.Rule == "register/serials_differ" {
+				for _, key := range slices.Concat(c.Met, c.Broken) {
+					judged[strings.TrimPrefix(key, "on_file/")]++
+				}
+			}
+		}
+	}
+	for _, i := range r.Items {
+		want := 0
+		if i.Status == register.InService || i.Status == "" {
+			want = 1
+		}
+		if judged[i.Number] != want {
+			t.Errorf("%s, %s, was judged %d times", i.Number, i.Status, judged[i.Number])
 		}
 	}
 	if diff := cmp.Diff(count, sum); diff != "" {
@@ -101,22 +139,44 @@ func TestGearResultsAreThoseOfCheckGear(t *testing.T) {
 	}
 }
 
-// TestGearNotValid: faults become findings at their rows, and a file that can't be
-// opened is not taken for one that was looked at.
+// TestGearNotValid: faults become findings at the lines of their rows, whatever line
+// breaks are in the cells above, and a file that can't be opened is not taken for one
+// that was looked at.
 func TestGearNotValid(t *testing.T) {
-	list := lint.GearNotValid(register.Problems{
-		{ID: register.Ragged, Message: "short", Place: register.Place{File: "a.csv", Row: 7, Column: 3, Head: "RL"}},
-		{ID: register.DuplicateNumber, Message: "twice", Place: register.Place{File: "a.csv", Row: 9}, Other: &register.Place{File: "a.csv", Row: 8}},
-		{ID: register.Unreadable, Message: "gone", Place: register.Place{File: "b.csv"}},
-	})
-	if len(list) != 2 || list[0].State != lint.NotValid || list[1].State != lint.Unread || len(list[0].Findings) != 2 || len(list[0].Checked) != 0 {
+	rd, err := register.NewReader()
+	if err != nil {
+		t.Fatal(err)
+	}
+	head := "number;kind;location\nA;shackle;\"rack\nbelow\nthe stairs\"\n" // rows 1 and 2, lines 1 to 4
+	list := lint.GearNotValid(append(faultsOf(t, rd, "a.csv", head+"B;shackel;x\nC;shackle;x\n"),
+		register.Problem{ID: register.Unreadable, Message: "gone", Place: register.Place{File: "b.csv"}}))
+	if len(list) != 2 || list[0].State != lint.NotValid || list[1].State != lint.Unread || len(list[0].Findings) != 1 || len(list[0].Checked) != 0 {
 		t.Fatalf("%+v", list)
 	}
 	f := list[0].Findings[0]
-	if f.Rule != "register/not_valid" || f.Severity != finding.Error || f.Message != "column `RL`: short (register/ragged_row)" || f.Place.Range.From.Line != 7 || f.Place.Pointer != "cell=7,3" {
+	if f.Rule != "register/not_valid" || f.Severity != finding.Error || f.Place.Range.From.Line != 5 || f.Place.Pointer != "cell=3,2" {
 		t.Errorf("%+v", f)
 	}
-	if g := list[0].Findings[1]; len(g.Related) != 1 || g.Related[0].Place.Range.From.Line != 8 {
+	list = lint.GearNotValid(faultsOf(t, rd, "a.csv", head+"B;shackle;x\nB;hook;\"y\nz\"\n"))
+	if g := list[0].Findings[0]; g.Place.Range.From.Line != 6 || len(g.Related) != 1 || g.Related[0].Place.Range.From.Line != 5 {
 		t.Errorf("%+v", g)
 	}
+	list = lint.GearNotValid(faultsOf(t, rd, "a.csv", head+"B;shackle\n"))
+	if g := list[0].Findings[0]; g.Place.Range.From.Line != 5 || g.Place.Pointer != "cell=3,2" {
+		t.Errorf("%+v", g)
+	}
+	list = lint.GearNotValid(faultsOf(t, rd, "a.csv", "sep=;\n"+head+"B;shackle\n"))
+	if g := list[0].Findings[0]; g.Place.Range.From.Line != 6 || g.Place.Pointer != "cell=4,2" {
+		t.Errorf("%+v", g)
+	}
+}
+
+func faultsOf(t *testing.T, rd *register.Reader, name, text string) register.Problems {
+	t.Helper()
+	_, err := rd.ReadTable(name, []byte(text), nil)
+	var ps register.Problems
+	if !errors.As(err, &ps) {
+		t.Fatalf("%q: %v", text, err)
+	}
+	return ps
 }

@@ -20,7 +20,7 @@ func (r *Result) addVerdicts(verdicts []policy.Verdict) {
 				c.Broken = append(c.Broken, o.Subject.Key)
 				r.Findings = append(r.Findings, r.broken(v.Rule, o))
 			case policy.NotJudged:
-				c.NotJudged = append(c.NotJudged, Unjudged{Key: o.Subject.Key, WaitsFor: r.waitsFor(o)})
+				c.NotJudged = append(c.NotJudged, Unjudged{Key: o.Subject.Key, WaitsFor: r.waitsFor(o), ForPlan: r.planMayGive(v.Rule, o)})
 			case policy.Met:
 				c.Met = append(c.Met, o.Subject.Key)
 			default:

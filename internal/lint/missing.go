@@ -55,6 +55,9 @@ func (r *Result) gather(verdicts []policy.Verdict) (inputs, reasons []*waiting) 
 	byInput, byReason := map[facts.Input]*waiting{}, map[facts.Reason]*waiting{}
 	for _, v := range verdicts {
 		for _, o := range v.Outcomes {
+			if r.planMayGive(v.Rule, o) {
+				continue
+			}
 			gap := r.gapOf(o)
 			for _, in := range gap.Inputs {
 				if byInput[in] == nil {
@@ -84,6 +87,16 @@ func (r *Result) gapOf(o policy.Outcome) facts.Gap {
 		all.Explain(o.Subject.Key, "", gap.Reasons...)
 	}
 	return all[facts.GapKey{Key: o.Subject.Key}]
+}
+
+// planMayGive reports, of gear by itself, what a plan that uses it may give: all but
+// the history of the item. A register need not have it: here the account of the rule
+// tells that it is open, and a plan is asked for it.
+func (r *Result) planMayGive(rule *policy.Rule, o policy.Outcome) bool {
+	if !r.alone || rule.Over != "gear" && rule.Over != "ropes" {
+		return false
+	}
+	return !slices.ContainsFunc(o.Missing, func(field string) bool { return strings.HasPrefix(field, "inspection") })
 }
 
 func (w *waiting) add(rule *policy.Rule, stage string) {

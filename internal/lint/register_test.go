@@ -333,7 +333,12 @@ items:
     tag: {condition: legible, maker: loft, serial: "1", diameter: 14 mm, rated_load: 2 t, rated_for: assembly, angle_from_horizontal: 90 deg, legs: 1}
     inspections: [{date: 2026-06-01, kind: periodic, inspector: Q. Example, outcome: passed, next_due: 2027-06-01, found: {kink: false}}]
 `
-	if _, found := checkedGear(t, text, "2026-12-04"); len(found) > 0 {
-		t.Errorf("%+v", found)
+	_, found := checkedGear(t, text, "2026-12-04")
+	var rules []string
+	for _, f := range found {
+		rules = append(rules, f.Rule)
+	}
+	if want := []string{"sling/rope_not_described", "sling/turn_back_eye"}; !slices.Equal(rules, want) {
+		t.Errorf("%v: %+v", rules, found)
 	}
 }

@@ -55,6 +55,7 @@ type Result struct {
 	doc       *yamldoc.Document
 	onFile    *onfile.Plan // the gear that it takes from a register
 	registers *Registers
+	alone     bool // gear by itself, which no plan uses here
 	legs      keyname.Legs
 	items     []identity // what its gear is known by
 	planned   string     // the day that the plan itself names, empty where it names none
@@ -77,6 +78,9 @@ type Checked struct {
 type Unjudged struct {
 	Key      string
 	WaitsFor []string
+	// ForPlan is set, of gear by itself, where a plan that uses it may give what is
+	// waited for, which no finding asks for here.
+	ForPlan bool
 }
 
 // Unreadable is the result for a file that could not be opened.

@@ -8,11 +8,11 @@ func breaksSling() []broken {
 	}
 	return []broken{
 		{"sling/turn_back_eye", "not_given", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"not_given"} },
-			"the plan does not say how the eyes of S1 are made", "#/gear/0", 0},
+			"nothing is said of how the eyes of S1 are made", "#/gear/0", 0},
 		{"sling/turn_back_eye", "turn_back", func(d *facts.Document) { d.Gear[0].EyeKinds = []string{"turn_back_sleeve"} },
 			"S1 has an eye that its sleeve alone holds; for overhead hoisting an eye of re-laid strands is advised", "#/gear/0", 0},
 		{"sling/rope_not_described", "", rope(func(r *facts.Rope) { r.Described = []string{"class", "core", "grade"} }),
-			"of the rope of S1 the plan does not give: construction, finish, lay", "#/rope/0", 0},
+			"of the rope of S1 is not given: construction, finish, lay", "#/rope/0", 0},
 		{"sling/faults_seen", "", func(d *facts.Document) {
 			d.Gear[0].FaultsSeen, d.Gear[0].SeenOn.At = []string{"kink", "heat"}, "#/gear/0/faults_seen"
 		},
@@ -20,7 +20,7 @@ func breaksSling() []broken {
 		{"sling/chain_grade", "not_for_lifting", func(d *facts.Document) { d.Gear[chainSling].ChainGrade = "70" },
 			"the chain of C1 is of grade 70, which is not made for overhead lifting: take one of grade 80 or higher", "#/gear/6", 0},
 		{"sling/chain_grade", "not_given", func(d *facts.Document) { d.Gear[chainSling].ChainGrade = "not_given" },
-			"the plan does not give the grade of the chain of C1; for lifting it has to be of grade 80 or higher: read it off the links or the tag", "#/gear/6", 0},
+			"the grade of the chain of C1 is not given; for lifting it has to be of grade 80 or higher: read it off the links or the tag", "#/gear/6", 0},
 		{"sling/component_and_body_disagree", "disagree", func(d *facts.Document) { d.Ropes[braid].BodyAgrees = ptr("no") },
 			"M1 can't be <diameter_m 0.02> thick with rope of <component_diameter_m 0.0065> in as many parts: measure both", "#/rope/4", 0},
 		{"sling/component_and_body_disagree", "cable_laid", func(d *facts.Document) { d.Ropes[braid].Body, d.Ropes[braid].BodyAgrees = "cable_laid", ptr("no") },

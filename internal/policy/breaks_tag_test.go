@@ -14,7 +14,7 @@ func breaksTag() []broken {
 		{"tag/design_factor_low", "fabric", func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].Tag.DesignFactor = "round_sling", ptr(4.0) },
 			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least_fabric 5> is asked for", "#/tag", 4},
 		{"tag/disagrees", "", func(d *facts.Document) { d.Gear[0].Tag.DisagreesIn = ptr("diameter") },
-			"the tag of S1 names another diameter than the plan gives: find out what it belongs to", "#/tag", 0},
+			"the tag of S1 names another diameter than is given of it: find out what it belongs to", "#/tag", 0},
 		{"tag/hitch_rating_missing", "choke", func(d *facts.Document) { d.Gear[0].Tag.Shows = []string{"maker", "diameter", "rated_load", "hitch"} },
 			"S1 is choked, and its tag shows no rated load for that hitch: take a sling whose tag does, or give `choker_rated_load` if it does", "#/tag", 0},
 		{"tag/hitch_rating_missing", "basket", func(d *facts.Document) {

@@ -60,6 +60,7 @@ func (c *checker) run(m metadata) {
 	c.pointers()
 	c.citations(m.Custom.Cite)
 	c.text()
+	r.asks = c.fieldsRead()
 	if !c.mutant {
 		c.unread(m.Custom)
 	}
@@ -70,17 +71,24 @@ func (c *checker) run(m metadata) {
 // allReads are the fields that the text and where read: all that the rule has to
 // see of a record. No field is read in another way than one that is followed.
 func (c *checker) allReads() []string {
+	out := c.fieldsRead()
+	for _, w := range c.rule.Where {
+		out = append(out, w.Field)
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// fieldsRead are the fields, and no parameters, among what was read so far.
+func (c *checker) fieldsRead() []string {
 	var out []string
 	for path := range c.read {
 		if _, ok := c.shape.field(c.rule.Over, path); ok {
 			out = append(out, path)
 		}
 	}
-	for _, w := range c.rule.Where {
-		out = append(out, w.Field)
-	}
 	slices.Sort(out)
-	return slices.Compact(out)
+	return out
 }
 
 // allNeeds are the optional fields of the text and of where.

@@ -42,7 +42,12 @@ type Rule struct {
 
 	message template
 	reads   []string // fields that its text and where read, in order
+	asks    []string // fields that its text alone reads, in order
 }
+
+// Asks lists the fields that the rule's text reads, dotted, in order. What it
+// reads by Where alone is not among them.
+func (r *Rule) Asks() []string { return slices.Clone(r.asks) }
 
 // Unsaid is a field whose value can be a word for what the plan does not say,
 // such as not_given, that the rule's text reads and does not ask for. A record

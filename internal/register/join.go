@@ -103,32 +103,6 @@ func serialOf(item, other *Item) string {
 	return quote(item.Serial) + ", written " + quote(other.Serial) + " too"
 }
 
-// members sees that what a bridle is made of is on file too.
-func (r *Register) members() Problems {
-	var ps Problems
-	look := func(item *Item, number, pointer string) {
-		if _, ok := r.byNumber[number]; ok || number == "" {
-			return
-		}
-		ps = append(ps, problemAt(UnknownReference, item, pointer, nil, "bridle %s is made of %s, which is not on file%s", quote(item.Number), quote(number), r.hint(number, len(ps))))
-	}
-	for i := range r.Items {
-		item := &r.Items[i]
-		if item.Members == nil {
-			continue
-		}
-		look(item, item.Members.Master, "/master")
-		for g, group := range item.Members.Groups {
-			at := fmt.Sprintf("/groups/%d", g)
-			look(item, group.Link, at+"/link")
-			for l, leg := range group.Legs {
-				look(item, leg, fmt.Sprintf("%s/legs/%d", at, l))
-			}
-		}
-	}
-	return ps
-}
-
 func problemAt(id string, item *Item, pointer string, other *Place, format string, args ...any) Problem {
 	p := Problem{ID: id, Message: fmt.Sprintf(format, args...), Place: item.Place(pointer), Other: other}
 	if p.Place.Range.IsZero() {

@@ -18,6 +18,7 @@ const (
 	DuplicateNumber  = "register/duplicate_number"
 	DuplicateSerial  = "register/duplicate_serial"
 	UnknownReference = "register/unknown_reference"
+	WrongMember      = "register/wrong_member"
 	Unreadable       = "register/unreadable"
 
 	Encoding   = "register/encoding"

@@ -82,14 +82,14 @@ func valueFor(t *testing.T, f validate.Field) string {
 
 func readSign(t *testing.T, kind, sign, value string) *Found {
 	t.Helper()
-	needed := map[string]string{"bridle": "master: B1, groups: [{legs: [B1]}], "}[kind]
+	needed := map[string]string{"bridle": "master: M1, groups: [{legs: [W1]}], "}[kind]
 	for _, beam := range []string{"spreader_beam", "lifting_beam", "rocker_plate", "lifting_device"} {
 		if kind == beam {
 			needed = "points: [{id: a, x: 0 m, y: 0 m, z: 0 m}, {id: b, x: 1 m, y: 0 m, z: 0 m}], "
 		}
 	}
-	r, err := mustReader(t).readYAML("a", []byte("liftlint: 1\nregister: {title: a}\nitems: [{number: B1, kind: "+kind+", "+needed+
-		"inspections: [{date: 2026-01-01, kind: periodic, found: {"+sign+": "+value+"}}]}]\n"))
+	r, err := mustReader(t).ReadYAML("a", []byte("liftlint: 1\nregister: {title: a}\nitems: [{number: B1, kind: "+kind+", "+needed+
+		"inspections: [{date: 2026-01-01, kind: periodic, found: {"+sign+": "+value+"}}]}, {number: M1, kind: master_link}, {number: W1, kind: wire_rope_sling}]\n"))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,6 +2,7 @@ package register
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"strings"
 
@@ -79,34 +80,58 @@ func (rd *Reader) readTable(name string, src []byte, columns *Columns) (*Table, 
 		t.Encoding = cmp.Or(columns.Encoding, t.Encoding)
 		t.title, t.site = cmp.Or(columns.Title, t.title), columns.Site
 	}
-	text := decodeText(src, t.Encoding)
+	err := t.read(name, decodeText(src, t.Encoding), columns)
+	t.findLines(err)
+	if err != nil {
+		return nil, err
+	}
+	return t, nil
+}
+
+// findLines puts the line that a row begins on beside the row, wherever something is
+// said of it.
+func (t *Table) findLines(err error) {
+	o := origin{lines: t.lines, above: t.told}
+	fill := func(p *Place) {
+		if p != nil && p.Row > 0 && p.Line == 0 {
+			p.Line = o.line(p.Row)
+		}
+	}
+	for i := range t.Notes {
+		fill(&t.Notes[i].Place)
+	}
+	var ps Problems
+	if errors.As(err, &ps) {
+		for i := range ps {
+			fill(&ps[i].Place)
+			fill(ps[i].Other)
+		}
+	}
+}
+
+// read reads the items of a text. The error holds Problems.
+func (t *Table) read(name, text string, columns *Columns) error {
 	if ps := t.cut(name, text, columns); len(ps) > 0 {
-		return nil, sorted(ps, 0)
+		return sorted(ps, 0)
 	}
 	heads := make([]string, len(t.rows[0]))
 	for i, h := range t.rows[0] {
 		heads[i] = headOf(h)
 	}
-	b, ps := bind(rd.validator, name, heads, t.above+1, columns)
+	b, ps := bind(t.reader.validator, name, heads, t.above+1, columns)
 	if len(ps) > 0 {
 		_, body, _ := separatorLine(text)
 		if elsewhere := t.misplaced(name, body, columns); len(elsewhere) > 0 {
-			return nil, elsewhere
+			return elsewhere
 		}
-		return nil, sorted(ps, 0)
+		return sorted(ps, 0)
 	}
 	t.binding = b
 	t.noteTitles()
 	t.Notes = append(t.Notes, b.notes...)
 	b.origin.lines, b.origin.above = t.lines, t.told
 	t.noteHeadless(name)
-	if err := t.items(name); err != nil {
-		return nil, err
-	}
-	for i, n := range t.Notes {
-		t.Notes[i].Place.Line = b.origin.line(n.Place.Row)
-	}
-	return t, nil
+	return t.items(name)
 }
 
 // noteHeadless notes columns that have cells and no head.

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"strings"
 
 	"liftlint/internal/lint"
 )
@@ -40,7 +41,27 @@ func ItemsOf(x *lint.Result) string {
 	if !IsGear(x) {
 		return ""
 	}
-	return fmt.Sprintf("%s: %d judged, %d not in service and not judged.", Plural(x.Gear.Items, "item"), x.Gear.Judged, x.Gear.Aside)
+	said := fmt.Sprintf("%s: %d judged, %d not in service and not judged.", Plural(x.Gear.Items, "item"), x.Gear.Judged, x.Gear.Aside)
+	if open := LeftToPlan(*x.Gear); open != "" {
+		said += " " + open
+	}
+	return said
+}
+
+// LeftToPlan says what was not asked of gear by itself, and what of it could not be
+// judged, since only a plan has what it takes. It is empty where there is neither.
+func LeftToPlan(c lint.GearCount) string {
+	var parts []string
+	if c.NotAsked > 0 {
+		parts = append(parts, Plural(c.NotAsked, "rule")+" not asked, for what only a plan has")
+	}
+	if c.ForPlan > 0 {
+		parts = append(parts, Plural(c.ForPlan, "check")+" not made, for what is not given here and a plan may give")
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "Left to checks of plans: " + strings.Join(parts, "; ") + " (--format json names each, and why)."
 }
 
 // DayMissing says what it means that a register is judged for no day; it is empty

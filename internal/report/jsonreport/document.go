@@ -78,7 +78,7 @@ type Register struct {
 	NotInService int       `json:"not_in_service" doc:"Items that the register keeps from being used, which were not judged."`
 	Settings     []Setting `json:"settings" doc:"What configurations set otherwise than the profile and the rules."`
 	Findings     []Finding `json:"findings" doc:"In reading order. An empty list says only that the checks listed as met or broken found nothing."`
-	Checked      []Checked `json:"checked" doc:"Every rule put to the gear, by id; empty unless the state is judged."`
+	Checked      []Checked `json:"checked" doc:"Every rule, by id; of those that ask for what only a plan has, does_not_apply says so. Empty unless the state is judged."`
 }
 
 // Setting is one value of a rule that a configuration has set otherwise.

@@ -13,7 +13,7 @@
 #   grades:
 #     - name: missing
 #       severity: error
-#       message: "no proof test of {id} is on record: it is tested with {least_ratio} of its rated load before it is first used"
+#       message: "no proof test of {id} that it held, with the name of who did it, is on record: it is tested with {least_ratio} of its rated load before it is first used"
 #     - {name: too_low, severity: error, measured: proof_over_rated_ratio, limit: least_ratio}
 #     - name: load_not_given
 #       severity: warning

@@ -17,7 +17,7 @@
 #       message: "the record of the {named} of {id} on {date} does not say what it came to, and nobody who is named has found it fit since in one that goes as far"
 #     - name: later
 #       severity: {draft: note, review: warning, prelift: warning}
-#       message: "the {named} of {id} is dated {date}, after the day that is judged for, and does not count: see whether the year is right"
+#       message: "the {named} of {id} is dated {date}, after the day that is judged for, and does not count; it says: {says}; see whether the year is right"
 #     - name: look_without_outcome
 #       severity: {draft: note, review: warning, prelift: warning}
 #       message: "the record of the {named} of {id} on {date} does not say what it came to, and nobody who is named has found it fit since"

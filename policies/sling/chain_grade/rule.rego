@@ -15,7 +15,7 @@
 #     - name: not_given
 #       title: Grade of a chain not given
 #       severity: {draft: note, review: warning, prelift: error}
-#       message: "the plan does not give the grade of the chain of {id}; for lifting it has to be of grade 80 or higher: read it off the links or the tag"
+#       message: "the grade of the chain of {id} is not given; for lifting it has to be of grade 80 or higher: read it off the links or the tag"
 #   message: "the chain of {id} is of grade {chain_grade}, which is not made for overhead lifting: take one of grade 80 or higher"
 #   waivable: false
 #   cite:

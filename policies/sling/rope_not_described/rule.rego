@@ -9,7 +9,7 @@
 #   over: ropes
 #   params:
 #     wanted: [class, construction, core, grade, finish, lay]
-#   message: "of the rope of {id} the plan does not give: {names}"
+#   message: "of the rope of {id} is not given: {names}"
 #   cite:
 #     - {document: common practice, basis: practice}
 package liftlint.rules.sling.rope_not_described

@@ -12,7 +12,7 @@
 #     - name: not_given
 #       title: Make of the eyes not given
 #       severity: note
-#       message: "the plan does not say how the eyes of {id} are made"
+#       message: "nothing is said of how the eyes of {id} are made"
 #   over: gear
 #   where:
 #     kind: [wire_rope_sling]

@@ -12,7 +12,7 @@
 #     kind: [wire_rope_sling, grommet, chain_sling, web_sling, round_sling, mesh_sling, bridle]
 #     uses: {at_least: 1}
 #     tag_names_make: [true]
-#   message: "the tag of {id} names another {tag.disagrees_in} than the plan gives: find out what it belongs to"
+#   message: "the tag of {id} names another {tag.disagrees_in} than is given of it: find out what it belongs to"
 #   place: tag
 #   waivable: false
 #   cite:
