@@ -19,6 +19,8 @@ func (w *work) fitsAtEnd(leg plan.Leg) {
 		name := x.ID + besideIt(others)
 		f := opening(leg.ID, x, "in_hole", "hook_in_hole", name, holeName(a))
 		w.fill(f, x.Pointer, throughHole(x, others), holeOf(a))
+	case *gear.InLine:
+		w.inLineAt(leg.ID, a, w.othersAt(leg), x, gear.LowerEnd)
 	case *gear.WireRopeSling:
 		if a.Kind != plan.Padeye {
 			ring := surface{kind: onFitting, name: "attachment " + a.ID, at: a.Pointer, thick: thicknessOf(a)}
@@ -102,6 +104,9 @@ func throughHole(own gear.Item, others []gear.Item) measure {
 func endWidth(item gear.Item) measure {
 	if h, ok := item.(*gear.Hook); ok {
 		return given(h.BodyWidth, h.Pointer, "body_width", "the section of "+h.ID+" at its bowl", "the section of "+h.ID)
+	}
+	if x, ok := item.(*gear.InLine); ok {
+		return atHole(x, gear.LowerEnd)
 	}
 	return surfaceOf(item, gear.LowerEnd, true).thick
 }
