@@ -25,6 +25,7 @@ type Fit struct {
 	RoomM       *float64 `json:"room_m,omitempty" doc:"Width of the opening: of a hole, a jaw, a link, a bow, a socket. Concerns all but eyes over something."`
 	NeedsM      *float64 `json:"needs_m,omitempty" doc:"Width of what goes into it. Concerns all but eyes over something."`
 	FilledRatio *float64 `json:"filled_ratio,omitempty" doc:"Width of what goes in over that of the opening. Concerns all but eyes over something."`
+	PinOverHole *float64 `json:"pin_over_hole_ratio,omitempty" doc:"Diameter of a shackle's pin, which its ears are wider than, over the width of the hole that its bow is to lie in. Concerns bow_in_hole."`
 	Spaced      bool     `json:"spaced" doc:"Whether spacers keep it in the middle."`
 }
 
