@@ -43,7 +43,7 @@ type Gather struct {
 	OnPin            *bool    `json:"on_pin,omitempty" doc:"Whether the legs bear on the pin of a shackle. Concerns shackles."`
 	IncludedAngleDeg *float64 `json:"included_angle_deg,omitempty" doc:"The largest angle between two of the legs, or of the pulls of two links, as they hang."`
 	RoomM            *float64 `json:"room_m,omitempty" doc:"Clear width that they lie in side by side."`
-	NeedsM           *float64 `json:"needs_m,omitempty" doc:"Width that they take side by side: the rope of a soft eye, one and a half times the rope of a thimbled one, the bow of a shackle, twice the pin of a shackle for its ears, the section of a link."`
+	NeedsM           *float64 `json:"needs_m,omitempty" doc:"Width that they take side by side: the rope of a soft eye, one and a half times the rope of a thimbled one, the bow of a shackle, twice the pin of a shackle for its ears, the section of a link, the eye of webbing, the handle of mesh."`
 	FilledRatio      *float64 `json:"filled_ratio,omitempty" doc:"Width that they take over the clear width."`
 }
 
