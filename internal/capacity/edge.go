@@ -20,15 +20,17 @@ const (
 const (
 	bluntEdgeD   = 3 // radius over diameter from which an edge is none for rope and chain
 	bluntFabricT = 3 // radius over thickness from which it is none for web and round slings
+	bluntMeshT   = 6 // and for mesh (common practice: twice what fabric takes)
 )
 
 // EdgeFactor is the part of a rating that is left where a sling is bent over an
 // edge of a radius, both in meters. sizeM is what BendDiameterM gives for rope,
-// the nominal size of chain, the thickness of a web or round sling under load.
+// the nominal size of chain, the thickness of a flat or round sling under load.
 // Rope and chain: under 1 d the edge is sharp, up to 3 d it takes what a bend
 // round D = 2 r does, by BendEfficiency, from 3 d on it is no edge (a glossary
 // of insurers, read). Web and round slings: sharp under 3 thicknesses (AS
-// 1353.2, AS 4497.2, read), and nothing is taken off beyond. What a basket
+// 1353.2, AS 4497.2, read), and nothing is taken off beyond. Of mesh no source
+// tells: it is taken to be sharp under 6 thicknesses (common practice). What a basket
 // loses round its body is BasketRatedN's. ok is false where the edge is sharp,
 // where no source tells of the kind, and where a size is none: why says which.
 func EdgeFactor(k Kind, radiusM, sizeM float64) (factor float64, ok bool, why string) {
@@ -37,6 +39,10 @@ func EdgeFactor(k Kind, radiusM, sizeM float64) (factor float64, ok bool, why st
 		return 0, false, fmt.Sprintf("an edge of radius %g m and a sling of %g m are no sizes", radiusM, sizeM)
 	case k == WireRope || k == Grommet || k == Chain:
 		return steelEdgeFactor(radiusM / sizeM)
+	case k == Mesh && radiusM < bluntMeshT*sizeM*(1-sameSize):
+		return 0, false, fmt.Sprintf("the edge is sharp: its radius is under %d thicknesses (common practice; no source tells of mesh)", bluntMeshT)
+	case k == Mesh:
+		return 1, true, ""
 	case k != Web && k != Round:
 		return 0, false, fmt.Sprintf("no source tells when an edge is sharp for the kind %q", k)
 	case radiusM < bluntFabricT*sizeM*(1-sameSize):

@@ -10,7 +10,8 @@ import (
 
 // TestEdgeFactor: rope and chain are cut by edges of less than 1 d and bent by
 // those of up to 3 d (a glossary of insurers, read); web and round slings are cut
-// under 3 thicknesses (AS 1353.2, AS 4497.2, read).
+// under 3 thicknesses (AS 1353.2, AS 4497.2, read), and mesh is taken to be under 6
+// (common practice).
 func TestEdgeFactor(t *testing.T) {
 	for _, c := range []struct {
 		kind         Kind
@@ -33,7 +34,10 @@ func TestEdgeFactor(t *testing.T) {
 		{Web, 0.024, 0.008, 1, ""},
 		{Round, 0, 0.03, 0, "sharp"},
 		{Round, 0.09, 0.03, 1, ""},
-		{Mesh, 1, 0.01, 0, "no source"},
+		{Mesh, 0.0599, 0.01, 0, "6 thicknesses"},
+		{Mesh, 0.06, 0.01, 1, ""},
+		{Mesh, 0.06 * (1 - 1e-12), 0.01, 1, ""},
+		{Mesh, 1, 0, 0, "no sizes"},
 		{Hardware, 1, 0.01, 0, "no source"},
 		{"", 1, 0.01, 0, "no source"},
 		{WireRope, -0.01, 0.02, 0, "no sizes"},

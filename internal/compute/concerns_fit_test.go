@@ -21,6 +21,8 @@ func fitConcernsNot(r facts.View, field string) bool {
 		return !eye
 	case "fits.room_m", "fits.needs_m", "fits.filled_ratio":
 		return eye
+	case "fits.pin_over_hole_ratio":
+		return kind != "bow_in_hole"
 	case "bearings.eye_length_m", "bearings.eye_length_over_body_times":
 		return in(r, "eye_matters", false)
 	case "gathers.pattern":

@@ -32,10 +32,8 @@ func arrangedConcernsNot(r facts.View, field string) bool {
 		return in(r, "least_top_angle_given", false)
 	case "hitches.perimeter_d", "hitches.choke_angle_deg", "hitches.choke_lands":
 		return !in(r, "kind", "choke")
-	case "hitches.edge_radius_m":
+	case "hitches.edge_radius_m", "hitches.edge_sharp":
 		return !in(r, "on", "body_with_corners")
-	case "hitches.edge_sharp":
-		return !in(r, "on", "body_with_corners") || in(r, "sling_kind", "mesh_sling")
 	case "beams.proof_test_date", "beams.proof_test_after_lift":
 		return in(r, "proof_test_dated", false)
 	case "beams.proof_test_ratio":

@@ -102,8 +102,11 @@ func (w *work) fitsOverSheave(leg plan.Leg) {
 	}
 	for k, a := range []*plan.Attachment{leg.End.Attachment, leg.End.Second} {
 		end := leg.Down[k*(len(leg.Down)-1)]
-		if x, ok := end.Item.(*gear.Shackle); ok {
+		switch x := end.Item.(type) {
+		case *gear.Shackle:
 			w.shackleAt(leg.ID, a, nil, x, shackleEnd(x, gear.LowerEnd, pinOf(x, true)))
+		case *gear.InLine:
+			w.inLineAt(leg.ID, a, nil, x, gear.LowerEnd)
 		}
 	}
 }
@@ -159,9 +162,15 @@ func (w *work) joined(where string, item gear.Item, below, above surface) {
 		w.overHook(where, item, below, above)
 		return
 	}
-	if s, ok := item.(*gear.Shackle); ok && above.kind == onPoint {
-		w.shackleAt(where, above.point, nil, s, below)
-		return
+	if above.kind == onPoint {
+		switch x := item.(type) {
+		case *gear.Shackle:
+			w.shackleAt(where, above.point, nil, x, below)
+			return
+		case *gear.InLine:
+			w.inLineAt(where, above.point, nil, x, gear.UpperEnd)
+			return
+		}
 	}
 	if _, byTag := item.(*gear.TagRatedSling); byTag && above.kind == onPoint {
 		return // a sling straight on a plate: what is to be said of it is said of the leg

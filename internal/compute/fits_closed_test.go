@@ -42,6 +42,9 @@ func TestClosedEyesInClosedEyes(t *testing.T) {
 		"the eye of a hook in one":       {down(swivels().set("gear/2", hook).drop("gear/4/lower_pin_diameter"), "S1", "K3", "SW1", "K1"), []string{"K1's eye in SW1's lower end"}},
 		"an endless sling on one":        {down(swivels().set("gear/0", map[string]any(parse(t, "{id: S1, kind: round_sling, width: 40 mm, length: 2.5 m}"))), "S1", "SW1", "K1"), []string{"S1 in SW1's upper end"}},
 		"the end of a chain in one":      {down(swivels().set("gear/0", map[string]any(parse(t, "{id: S1, kind: chain_sling, size: 10 mm, length: 2.5 m}"))), "S1", "SW1", "K1"), nil},
+		"an eye on a padeye":             {down(with(ring), "S1", "K3", "LC"), []string{"LC's lower end in the hole of attachment A"}},
+		"an eye in a ring":               {down(with(ring).set("load/attachments/0/kind", "eyebolt"), "S1", "K3", "LC"), []string{"LC's lower end in the hole of attachment A"}},
+		"a jaw on a padeye":              {down(swivels(), "S1", "K3", "SW1"), nil},
 		"a socket, which may have a pin": {down(swivels().set("gear/0/eyes/lower", map[string]any{"kind": "socket", "width": "30 mm"}), "S1", "SW1", "K1"), nil},
 	} {
 		if got := closedFits(t, c.plan); !slices.Equal(got, c.want) {

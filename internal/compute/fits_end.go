@@ -3,6 +3,7 @@ package compute
 import (
 	"strings"
 
+	"liftlint/internal/facts"
 	"liftlint/internal/gear"
 	"liftlint/internal/plan"
 )
@@ -19,6 +20,8 @@ func (w *work) fitsAtEnd(leg plan.Leg) {
 		name := x.ID + besideIt(others)
 		f := opening(leg.ID, x, "in_hole", "hook_in_hole", name, holeName(a))
 		w.fill(f, x.Pointer, throughHole(x, others), holeOf(a))
+	case *gear.InLine:
+		w.inLineAt(leg.ID, a, w.othersAt(leg), x, gear.LowerEnd)
 	case *gear.WireRopeSling:
 		if a.Kind != plan.Padeye {
 			ring := surface{kind: onFitting, name: "attachment " + a.ID, at: a.Pointer, thick: thicknessOf(a)}
@@ -43,10 +46,21 @@ func (w *work) shackleAt(where string, a *plan.Attachment, others []gear.Item, s
 	for _, other := range others {
 		sum = sum.plus(endWidth(other))
 	}
+	if taking.kind == onBow {
+		w.earsThrough(&f, s, holeOf(a))
+	}
 	w.fill(f, s.Pointer, sum, holeOf(a))
 	f = opening(where, s, "jaw", between, nameOf(a), taking.opening())
 	f.Spaced = s.Spacers
 	w.fill(f, s.Pointer, thicknessOf(a), taking.room)
+}
+
+// earsThrough is what of a hole the pin of a shackle is whose bow is to lie in it: its
+// ears go through first.
+func (w *work) earsThrough(f *facts.Fit, s *gear.Shackle, hole measure) {
+	const field = "pin_over_hole_ratio"
+	pin := given(s.PinDiameter, s.Pointer, "pin_diameter", s.ID+"'s pin diameter", s.ID+"'s pin")
+	f.PinOverHole = ratio(w.take(f.Key, s.Pointer, pin, field), w.take(f.Key, s.Pointer, hole, field))
 }
 
 // nameOf is what an attachment of the load, or a point of a beam, is called.
@@ -102,6 +116,9 @@ func throughHole(own gear.Item, others []gear.Item) measure {
 func endWidth(item gear.Item) measure {
 	if h, ok := item.(*gear.Hook); ok {
 		return given(h.BodyWidth, h.Pointer, "body_width", "the section of "+h.ID+" at its bowl", "the section of "+h.ID)
+	}
+	if x, ok := item.(*gear.InLine); ok {
+		return atHole(x, gear.LowerEnd)
 	}
 	return surfaceOf(item, gear.LowerEnd, true).thick
 }

@@ -17,6 +17,47 @@ func TestFlatSlingsTakeTheirWidth(t *testing.T) {
 	}
 }
 
+// TestNarrowEyesOfWebbing: an eye of 60 mm webbing folded to 30 mm goes into a bow of 43
+// mm, and is 16 mm thick where it passes the throat; one wider than its webbing does not
+// count, nor does one of webbing without eyes.
+func TestNarrowEyesOfWebbing(t *testing.T) {
+	with := func(width string) tree {
+		return rulesBase(t, "two_legs").withSlings(t, ofWeb).set("gear/0/eye_width", width).set("gear/1/eye_width", width)
+	}
+	f, _ := with("30 mm").compute(t)
+	near(t, "eye in a bow", figure(t, f, "fit/hook/1/K1/round", "filled_ratio"), 30.0/43, 1e-8)
+	near(t, "side by side on the hook", figure(t, f, "gather/hook", "needs_m"), 0.06, 1e-9)
+	near(t, "past the throat", figure(t, f, "hook_use/hook", "widest_m"), 0.016, 1e-9)
+	near(t, "contact", figure(t, f, "bearing/hook/1/S1/upper", "contact_width_m"), 0.03, 1e-9)
+	for what, v := range map[string]tree{"wider than the webbing": with("90 mm"), "no eyes": with("30 mm").set("gear/0/endless", true)} {
+		f, _ = v.compute(t)
+		near(t, what, figure(t, f, "fit/hook/1/K1/round", "needs_m"), 0.06, 1e-9)
+	}
+}
+
+// TestHandlesOfMesh: what hangs is the handle of 30 mm, and not 100 mm of mesh; without
+// it the fit waits for it, and the throat of a hook for its thickness.
+func TestHandlesOfMesh(t *testing.T) {
+	v := rulesBase(t, "two_legs").withSlings(t, ofMesh)
+	for _, n := range []string{"0", "1"} {
+		v.set("gear/"+n+"/handle_width", "30 mm").set("gear/"+n+"/handle_thickness", "25 mm")
+	}
+	f, _ := v.compute(t)
+	near(t, "handle in a bow", figure(t, f, "fit/hook/1/K1/round", "needs_m"), 0.03, 1e-9)
+	near(t, "side by side on the hook", figure(t, f, "gather/hook", "needs_m"), 0.06, 1e-9)
+	near(t, "past the throat", figure(t, f, "hook_use/hook", "widest_m"), 0.025, 1e-9)
+	f, _ = v.drop("gear/0/handle_width", "gear/0/handle_thickness").compute(t)
+	for key, c := range map[string][2]string{
+		"fit/hook/1/K1/round": {"needs_m", "the width of S1's handles `handle_width` at #/gear/0"},
+		"gather/hook":         {"needs_m", "the width of S1's handles `handle_width` at #/gear/0"},
+		"hook_use/hook":       {"widest_m", "the thickness of S1's handles `handle_thickness` at #/gear/0"},
+	} {
+		if got := labels(lacks(t, f, key, c[0])); got != c[1] {
+			t.Errorf("%s waits for %q", key, got)
+		}
+	}
+}
+
 // TestChainEndsAreNoFit: no plan describes the couplings of a chain; side by side
 // they count as twice its size.
 func TestChainEndsAreNoFit(t *testing.T) {

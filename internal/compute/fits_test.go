@@ -213,6 +213,24 @@ func TestTwoPinsInOneHole(t *testing.T) {
 	}
 }
 
+// TestEarsThroughAHole: a shackle turned round in a padeye of 22 mm has ears round a pin
+// of 19 mm.
+func TestEarsThroughAHole(t *testing.T) {
+	const key = "fit/hook/1/K1/in_hole"
+	v := rulesBase(t, "two_legs").set("gear/2/pin", "upper")
+	f := v.facts(t)
+	says(t, f, key, "what", "bow_in_hole")
+	near(t, "pin over hole", figure(t, f, key, "pin_over_hole_ratio"), 19.0/22, 1e-8)
+	f = v.drop("gear/2/pin_diameter").facts(t)
+	if got := labels(lacks(t, f, key, "pin_over_hole_ratio")); got != "K1's pin diameter `pin_diameter` at #/gear/2" {
+		t.Errorf("it waits for %q", got)
+	}
+	f, _ = rulesBase(t, "two_legs").compute(t)
+	if _, ok := find(t, f, key).Field("pin_over_hole_ratio"); ok {
+		t.Error("it concerns a pin in its hole")
+	}
+}
+
 // TestRings: what goes through the ring of an eyebolt or a hoist ring is no
 // plate.
 func TestRings(t *testing.T) {

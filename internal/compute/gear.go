@@ -12,9 +12,13 @@ import (
 
 func (w *work) gear() {
 	count := w.timesUsed()
-	part, chain := w.partOf(), w.chainHeld()
+	part, hooks, chain := w.partOf(), w.hooksOfBridles(), w.chainHeld()
 	for _, item := range w.plan.Gear {
 		base, in := item.Base(), part[item.Base().ID]
+		inspectedIn := in
+		if in == nil && base.Inspection == nil {
+			inspectedIn = hooks[base.ID]
+		}
 		g := facts.Gear{
 			Record:              facts.Record{Key: "gear/" + base.ID, At: at(base.Pointer)},
 			ID:                  base.ID,
@@ -29,7 +33,7 @@ func (w *work) gear() {
 			Labels:              base.Labels,
 			InBridle:            in != nil,
 			TaggedWithBridle:    in != nil && base.Tag == nil,
-			InspectedWithBridle: in != nil && base.Inspection == nil,
+			InspectedWithBridle: inspectedIn != nil && base.Inspection == nil,
 			Tag:                 tagOf(base),
 		}
 		g.TemperatureGiven, g.LowestC, g.HighestC = w.temperature()
@@ -46,7 +50,7 @@ func (w *work) gear() {
 		if g.SeenOn.At = g.At; g.LookedOver {
 			g.SeenOn.At = at(base.Pointer + "/faults_seen")
 		}
-		w.inspected(&g, base, in)
+		w.inspected(&g, base, inspectedIn)
 		w.out.Document.Gear = append(w.out.Document.Gear, g)
 	}
 }

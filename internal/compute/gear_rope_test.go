@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"liftlint/internal/compute"
+	"liftlint/internal/register"
 )
 
 // TestRatedOverRope holds tags against figures worked out by hand: K d2 R of
@@ -165,6 +166,36 @@ func TestPartsOfABridle(t *testing.T) {
 		t.Errorf("S1 was inspected on %v", date)
 	}
 	near(t, "days overdue of the leg with its own", figure(t, f, "gear/S2", "inspection.overdue_days"), 337, 0)
+}
+
+// TestHooksOfABridle: a hook straight below a leg is inspected with the bridle, but not
+// one with an inspection of its own, below a shackle, on file, or used elsewhere too.
+func TestHooksOfABridle(t *testing.T) {
+	hung := func(down ...any) tree {
+		return rulesBase(t, "bridle").add(hook("H1")).set("rigging/0/legs/0/down", down)
+	}
+	onFile := conditions()
+	onFile.OnFile = map[string]*register.Item{"H1": {}}
+	for what, c := range map[string]struct {
+		plan tree
+		cond compute.Conditions
+		want bool
+	}{
+		"straight below":   {hung("S1", "H1"), conditions(), true},
+		"below a shackle":  {hung("S1", "K1", "H1"), conditions(), false},
+		"on file":          {hung("S1", "H1"), onFile, false},
+		"inspected itself": {hung("S1", "H1").set("gear/12/inspection", map[string]any{"date": "2025-01-01"}), conditions(), false},
+	} {
+		f, _ := compute.Facts(decode(t, c.plan.text()), c.cond)
+		got, _ := find(t, f, "gear/H1").Field("inspected_with_bridle")
+		if got != c.want {
+			t.Errorf("%s: inspected with the bridle: %v", what, got)
+		}
+	}
+	f, _ := hung("S1", "H1").compute(t)
+	if date, _ := find(t, f, "gear/H1").Field("inspection.date"); date != "2026-06-01" { // that of B1
+		t.Errorf("the hook was inspected on %v", date)
+	}
 }
 
 // TestIntervalOfABridle: parts of a bridle go by the bridle, not by their kind.

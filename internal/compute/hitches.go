@@ -75,7 +75,7 @@ func (w *work) hitch(i int, leg hang.Leg) {
 // sharp tells whether the corners that a sling bears on are sharp for it.
 func (w *work) sharp(sling gear.Item, leg hang.Leg, f *facts.Hitch) {
 	kind := sling.Base().Kind
-	if leg.End.Round == nil || leg.End.Round.Body.Round || kind == gear.MeshSlingKind {
+	if leg.End.Round == nil || leg.End.Round.Body.Round {
 		return
 	}
 	if f.BodyOverRopeRatio == nil {

@@ -22,17 +22,17 @@ func TestPinOfAChoke(t *testing.T) {
 	}
 }
 
-// TestEdgesThatAreSharp: under one diameter for rope, three thicknesses for fabric;
-// no source tells of mesh.
+// TestEdgesThatAreSharp: under one diameter for rope, three thicknesses for fabric,
+// six for mesh.
 func TestEdgesThatAreSharp(t *testing.T) {
 	for _, c := range []struct {
 		sling, radius string
-		want          any // nil: not said
+		want          bool
 	}{
 		{"", "19 mm", true}, {"", "20 mm", false},
 		{ofChain, "9 mm", true}, {ofChain, "10 mm", false},
 		{ofWeb, "23 mm", true}, {ofWeb, "24 mm", false},
-		{ofMesh, "24 mm", nil},
+		{ofMesh, "59 mm", true}, {ofMesh, "60 mm", false},
 	} {
 		v := parse(t, changed(t, inBaskets, "kind: round, axis: along", "kind: box, axis: along", "diameter: 600 mm", "width: 600 mm, height: 600 mm, edge_radius: "+c.radius))
 		if c.sling != "" {

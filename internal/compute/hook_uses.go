@@ -94,14 +94,14 @@ func (w *work) hangsInHook(support int, s plan.Support) (names []string, things 
 	return names, things
 }
 
-// edgewise is how thick something is as it passes a throat: webbing and round slings
-// are turned on edge. What they take side by side in a bowl is their width.
+// edgewise is how thick something is as it passes a throat: webbing, round slings and
+// the handles of mesh are turned on edge. What they take side by side in a bowl is their width.
 func edgewise(item gear.Item, width measure) measure {
 	s, ok := item.(*gear.TagRatedSling)
-	if !ok || s.Kind != gear.WebSlingKind && s.Kind != gear.RoundSlingKind {
+	if !ok || s.Kind == gear.ChainSlingKind {
 		return width
 	}
-	return sizeOf(s)
+	return flatEndThick(s)
 }
 
 func lastPart(leg plan.Leg) gear.Item { return leg.Down[len(leg.Down)-1].Item }

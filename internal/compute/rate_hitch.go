@@ -208,11 +208,7 @@ func (w *work) overEdges(i int, item gear.Item, p *facts.Part, how string) {
 	leg := w.hung.Legs[i]
 	round := leg.End.Round != nil && leg.End.Round.Body.Round
 	mesh := item.Base().Kind == gear.MeshSlingKind
-	switch {
-	case round && (ofRope(item) || mesh): // no source tells of mesh
-		return
-	case mesh:
-		w.notRated(p, "what an edge leaves of "+p.ID+" "+how+" is not judged: no source tells of mesh")
+	if round && (ofRope(item) || mesh) { // no source tells of mesh
 		return
 	}
 	bend := w.bendOf(i, p)

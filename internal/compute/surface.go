@@ -155,14 +155,43 @@ func inLineEnd(x *gear.InLine, end gear.End) surface {
 const couplingOverSize = 2.0
 
 // slingEnd is an end of a sling that is rated by its tag: the coupling of a chain,
-// of which no plan says how wide it is inside, or a flat one, as wide as it is.
+// of which no plan says how wide it is inside, or the end of a flat one.
 func slingEnd(x *gear.TagRatedSling) surface {
 	at := x.Pointer
 	if x.Kind == gear.ChainSlingKind {
 		return surface{kind: onChain, name: "an end of " + x.ID, at: at,
 			thick: given(x.Size, at, "size", x.ID+"'s size", "the size of "+x.ID).times(couplingOverSize)}
 	}
-	return surface{kind: onLoop, name: x.ID, at: at, thick: given(x.Width, at, "width", x.ID+"'s width", "the width of "+x.ID)}
+	return surface{kind: onLoop, name: x.ID, at: at, thick: flatEnd(x)}
+}
+
+// flatEnd is the width that an end of a flat sling takes up where it hangs: of mesh its
+// handle, of webbing its eye where that is narrower, else all of it.
+func flatEnd(x *gear.TagRatedSling) measure {
+	switch {
+	case x.Kind == gear.MeshSlingKind:
+		return given(x.HandleWidth, x.Pointer, "handle_width", "the width of "+x.ID+"'s handles", "the handles of "+x.ID)
+	case narrowEye(x):
+		return given(x.EyeWidth, x.Pointer, "eye_width", "", "the eyes of "+x.ID)
+	}
+	return given(x.Width, x.Pointer, "width", x.ID+"'s width", "the width of "+x.ID)
+}
+
+// narrowEye reports whether the eyes of webbing are narrower than the webbing.
+func narrowEye(x *gear.TagRatedSling) bool {
+	return x.Kind == gear.WebSlingKind && !x.Endless && x.EyeWidth != nil && x.Width != nil && *x.EyeWidth < *x.Width
+}
+
+// flatEndThick is how thick an end of a flat sling is on edge: of mesh its handle; an eye
+// that is folded or tapered has all the weave of the webbing in less width.
+func flatEndThick(x *gear.TagRatedSling) measure {
+	switch {
+	case x.Kind == gear.MeshSlingKind:
+		return given(x.HandleThickness, x.Pointer, "handle_thickness", "the thickness of "+x.ID+"'s handles", "the handles of "+x.ID)
+	case narrowEye(x):
+		return sizeOf(x).times(float64(*x.Width) / float64(*x.EyeWidth))
+	}
+	return sizeOf(x)
 }
 
 // closed reports whether an end is a ring that nothing opens.

@@ -5,11 +5,11 @@ package facts
 // something in an opening.
 type Fit struct {
 	Record
-	What  string `json:"what" enum:"eye_over_hook,eye_over_link,eye_over_bow,eye_over_pin,eye_over_shackle,eye_over_fitting,pin_in_hole,pin_in_ring,bow_in_hole,plate_in_jaw,ring_in_jaw,plate_in_bow,eye_in_jaw,eye_in_opening,link_over_hook,link_in_bow,part_in_link,body_in_socket,hook_in_hole" doc:"Which kind of place it is. eye_over_shackle: over an end of a shackle of which the plan does not say where its pin is. eye_over_fitting: over the eye of a hook, or over a ring on the load. pin_in_ring, ring_in_jaw: of an eyebolt, a hoist ring or the hardware of an insert. link_over_hook: a link or shackle over the hook of the crane. link_in_bow: a link, a shackle or a hook's eye in the bow or the jaw of a shackle. part_in_link: a shackle or another link in a link. body_in_socket: what a socket goes over."`
+	What  string `json:"what" enum:"eye_over_hook,eye_over_link,eye_over_bow,eye_over_pin,eye_over_shackle,eye_over_fitting,pin_in_hole,pin_in_ring,bow_in_hole,eye_in_hole,plate_in_jaw,ring_in_jaw,plate_in_bow,eye_in_jaw,eye_in_opening,link_over_hook,link_in_bow,part_in_link,body_in_socket,hook_in_hole" doc:"Which kind of place it is. eye_over_shackle: over an end of a shackle of which the plan does not say where its pin is. eye_over_fitting: over the eye of a hook, or over a ring on the load. pin_in_ring, ring_in_jaw: of an eyebolt, a hoist ring or the hardware of an insert. eye_in_hole: the closed eye of a part in line at an attachment or a point of a beam. link_over_hook: a link or shackle over the hook of the crane. link_in_bow: a link, a shackle or a hook's eye in the bow or the jaw of a shackle. part_in_link: a shackle or another link in a link. body_in_socket: what a socket goes over."`
 	Inner string `json:"inner" doc:"The part that goes over or into the other, as in S1's upper eye."`
 	Outer string `json:"outer" doc:"The part that it goes over or into."`
 
-	BothClosed           bool     `json:"both_closed" doc:"Whether one of the two is the closed eye of a part in line and the other a closed eye, ring or loop too: neither goes into the other."`
+	BothClosed           bool     `json:"both_closed" doc:"Whether one of the two is the closed eye of a part in line and the other a closed eye, ring or loop too, or the hole of a plate: neither goes into the other."`
 	Thimble              bool     `json:"thimble" doc:"Whether an eye has a thimble, which keeps its shape; false for what is no eye."`
 	RopeDiameterM        *float64 `json:"rope_diameter_m,omitempty" doc:"Diameter of the sling's rope. Concerns eyes over something."`
 	EyeLengthM           *float64 `json:"eye_length_m,omitempty" doc:"Inside length of the eye, bearing point to crotch. Concerns eyes over something."`
@@ -25,6 +25,7 @@ type Fit struct {
 	RoomM       *float64 `json:"room_m,omitempty" doc:"Width of the opening: of a hole, a jaw, a link, a bow, a socket. Concerns all but eyes over something."`
 	NeedsM      *float64 `json:"needs_m,omitempty" doc:"Width of what goes into it. Concerns all but eyes over something."`
 	FilledRatio *float64 `json:"filled_ratio,omitempty" doc:"Width of what goes in over that of the opening. Concerns all but eyes over something."`
+	PinOverHole *float64 `json:"pin_over_hole_ratio,omitempty" doc:"Diameter of a shackle's pin, which its ears are wider than, over the width of the hole that its bow is to lie in. Concerns bow_in_hole."`
 	Spaced      bool     `json:"spaced" doc:"Whether spacers keep it in the middle."`
 }
 
@@ -42,7 +43,7 @@ type Gather struct {
 	OnPin            *bool    `json:"on_pin,omitempty" doc:"Whether the legs bear on the pin of a shackle. Concerns shackles."`
 	IncludedAngleDeg *float64 `json:"included_angle_deg,omitempty" doc:"The largest angle between two of the legs, or of the pulls of two links, as they hang."`
 	RoomM            *float64 `json:"room_m,omitempty" doc:"Clear width that they lie in side by side."`
-	NeedsM           *float64 `json:"needs_m,omitempty" doc:"Width that they take side by side: the rope of a soft eye, one and a half times the rope of a thimbled one, the bow of a shackle, twice the pin of a shackle for its ears, the section of a link."`
+	NeedsM           *float64 `json:"needs_m,omitempty" doc:"Width that they take side by side: the rope of a soft eye, one and a half times the rope of a thimbled one, the bow of a shackle, twice the pin of a shackle for its ears, the section of a link, the eye of webbing, the handle of mesh."`
 	FilledRatio      *float64 `json:"filled_ratio,omitempty" doc:"Width that they take over the clear width."`
 }
 

@@ -10,7 +10,7 @@ type Gear struct {
 	Labels               []string    `json:"labels" doc:"A company's own labels of it, each as label=value."`
 	InBridle             bool        `json:"in_bridle" doc:"Whether it is part of a bridle."`
 	TaggedWithBridle     bool        `json:"tagged_with_bridle" doc:"Whether the tag of a bridle holds for it, and it has none of its own."`
-	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, and has no inspection of its own."`
+	InspectedWithBridle  bool        `json:"inspected_with_bridle" doc:"Whether it is inspected as part of a bridle, or as the hook at the end of a leg of one, and has no inspection of its own."`
 	DiameterM            *float64    `json:"diameter_m,omitempty" doc:"Diameter of the rope, nominal size of a chain, or section of a link or hook. No others have one."`
 	LengthM              *float64    `json:"length_m,omitempty" doc:"Length from bearing point to bearing point. A bridle and a beam have none of their own."`
 	OutsideRangeM        *float64    `json:"outside_range_m,omitempty" doc:"By how much its length as set lies outside what it can be set to; zero inside. Concerns turnbuckles and adjusters."`

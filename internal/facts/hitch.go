@@ -20,7 +20,7 @@ type Hitch struct {
 	EdgeRadiusM         *float64 `json:"edge_radius_m,omitempty" doc:"The radius of the corners that it bends over, over what softens them where that is given. Concerns a body with corners."`
 	SizeM               *float64 `json:"sling_size_m,omitempty" doc:"What bends of it are counted by: diameter of the rope, of a braided sling that of its component, size of a chain, thickness of a flat sling."`
 	PerimeterD          *float64 `json:"perimeter_d,omitempty" doc:"Once round the body, in diameters of the finished rope, sizes of the chain or thicknesses of the sling. Concerns a choke."`
-	EdgeSharp           *bool    `json:"edge_sharp,omitempty" doc:"Whether the corners are sharp for such a sling, as they are without protection: for rope and chain under one diameter or size in radius, for fabric under three thicknesses. Concerns a body with corners, and no mesh, of which no source tells."`
+	EdgeSharp           *bool    `json:"edge_sharp,omitempty" doc:"Whether the corners are sharp for such a sling, as they are without protection: for rope and chain under one diameter or size in radius, for fabric under three thicknesses, for mesh under six. Concerns a body with corners."`
 	EdgesProtected      bool     `json:"edges_protected" doc:"Whether the plan says that corners are softened."`
 	SoftenerSecured     string   `json:"softener_secured" enum:"yes,no,not_given,none" doc:"Whether what softens the edges is kept from falling or slipping away; none where nothing does."`
 	PinIn               string   `json:"pin_in" enum:"eye,running_part,not_given,none" doc:"What the pin of the shackle that closes a choke is in; none where there is none."`

@@ -19,6 +19,9 @@ type TagRatedSling struct {
 	Thickness       *quantity.Length // under load, of all but chain
 	EndLength       *quantity.Length // of each end of webbing or mesh that is none: an eye with its stitching, or a handle
 	EyeLength       *quantity.Length // inside length of each eye of webbing
+	EyeWidth        *quantity.Length // of each eye of webbing that is folded or tapered
+	HandleWidth     *quantity.Length // that a handle of mesh takes up in what it hangs in
+	HandleThickness *quantity.Length // of a handle of mesh, as it passes a throat
 	Endless         bool             // of webbing that has no eyes
 	Coating         string           // of mesh
 }

@@ -74,6 +74,9 @@ func decodeTagRatedSling(f fields, common gear.Common) gear.Item {
 		Thickness:       f.length("thickness"),
 		EndLength:       f.length("end_length"),
 		EyeLength:       f.length("eye_length"),
+		EyeWidth:        f.length("eye_width"),
+		HandleWidth:     f.length("handle_width"),
+		HandleThickness: f.length("handle_thickness"),
 		Endless:         f.truth("endless"),
 		Coating:         f.text("coating"),
 	}

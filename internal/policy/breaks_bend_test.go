@@ -20,6 +20,8 @@ func breaksBend() []broken {
 			"the bare edges of pipe, <edge_radius_m 0.03> in radius, are sharp for S1, whose chain is of <sling_size_m 0.02>: twice the radius is <body_over_rope_ratio 1.5> of that, and under <sharp_ratio 2> an edge cuts; put corner pieces between them", "#/hitch/4", 1.5},
 		{"bend/edge_unprotected", "fabric", inHitch(basketOnEdges, func(h *facts.Hitch) { h.SlingKind = "web_sling" }),
 			"the bare edges of pipe, <edge_radius_m 0.03> in radius, are sharp for S1, which is <sling_size_m 0.02> thick: twice the radius is <body_over_rope_ratio 3> of that, and under <sharp_fabric_ratio 6> an edge cuts; put corner pieces between them", "#/hitch/4", 3},
+		{"bend/edge_unprotected", "mesh", inHitch(basketOnEdges, func(h *facts.Hitch) { h.SlingKind, h.BodyOverRopeRatio = "mesh_sling", ptr(11.9) }),
+			"the bare edges of pipe, <edge_radius_m 0.03> in radius, are sharp for S1, whose mesh is <sling_size_m 0.02> thick: twice the radius is <body_over_rope_ratio 11.9> of that, and under <sharp_mesh_ratio 12> an edge bends its wires sharply; put corner pieces between them", "#/hitch/4", 11.9},
 		{"bend/sling_round_thin_body", "chain", inHitch(chokeAlone, func(h *facts.Hitch) { h.SlingKind, h.BodyOverRopeRatio = "chain_sling", ptr(1.5) }),
 			"S1, whose chain is of <sling_size_m 0.02>, is bent round pipe of <bent_over_m 0.6>, <body_over_rope_ratio 1.5> of that; no chain is bent round less than <least_chain_ratio 2>", "#/hitch/0", 1.5},
 		{"bend/sling_round_thin_body", "fabric", inHitch(chokeAlone, func(h *facts.Hitch) { h.SlingKind, h.BodyOverRopeRatio = "round_sling", ptr(5.0) }),

@@ -23,6 +23,7 @@ func fitsLevel(d *facts.Document) {
 		{What: "hook_in_hole", Inner: "H1", Outer: "the hole of attachment B"},
 		{What: "link_over_hook", Inner: "ML1", Outer: "the crane hook"},
 		{What: "link_in_bow", Inner: "ML1", Outer: "K9's bow"},
+		{What: "bow_in_hole", Inner: "K3's bow", Outer: "the hole of point SB1.BL", PinOverHole: ptr(0.4)},
 	} {
 		f.Record = facts.Record{Key: "fit/" + f.What, At: fmt.Sprintf("#/fit/%d", len(d.Fits))}
 		f.NeedsM, f.RoomM, f.FilledRatio = ptr(0.022), ptr(0.025), ptr(0.88)

@@ -30,7 +30,9 @@ test_meets_with_chain_at_a_radius_of_its_size if bare("chain_sling", 2) == set()
 
 test_meets_with_webbing_at_three_thicknesses if bare("web_sling", 6) == set()
 
-test_no_source_tells_of_mesh if bare("mesh_sling", 0.1) == set()
+test_breaks_with_mesh if bare("mesh_sling", 11.999) == {"mesh"}
+
+test_meets_with_mesh_at_six_thicknesses if bare("mesh_sling", 12) == set()
 
 test_softened if grades("wire_rope_sling", "body_with_corners", true, 0.1) == set()
 
