@@ -92,9 +92,6 @@ func (k KnownFinding) worse(f finding.Finding, c Case) string {
 			return fmt.Sprintf("it goes by %s, and by %s in the baseline", one.now.Field, one.then.Field)
 		default:
 			*one.to = &amount{value: one.then.Value, text: c.Print(one.then.Field, one.then.Value)}
-			if one.now != nil && (*one.to).text == one.now.Text { // worse by less than is printed
-				(*one.to).text = fmt.Sprintf("%v (%s)", one.then.Value, one.then.Field)
-			}
 		}
 	}
 	if was.measured == nil && f.Measured != nil && f.Grade == was.grade {

@@ -47,8 +47,9 @@ type KnownFinding struct {
 	Limit       *KnownFigure `json:"limit,omitempty" doc:"The limit then; absent where there was none."`
 	Fingerprint string       `json:"fingerprint" doc:"What the finding is known again by: 32 hexadecimal digits made of file, rule and subject, as in the SARIF report."`
 
-	line   int    // where it stands
-	former string // the id that it gives its rule, where that is one it had before
+	line   int             // where it stands
+	taken  finding.Finding // what it was taken down from; none of an entry that was read
+	former string          // the id that it gives its rule, where that is one it had before
 }
 
 // KnownFigure is a number in the unit that its field names.
