@@ -116,6 +116,10 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 			return err
 		}
 		told[o.Baseline.File] = true
+		if why := o.Baseline.NotHeld(o.Stage); why != "" {
+			fmt.Fprintf(k.env.Stderr, "liftlint: %s\n", visible(why))
+			return nil
+		}
 		return k.tellGone(o.Baseline)
 	})
 	if err != nil {
@@ -126,6 +130,7 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 	results, failures := judgeAll(ctx, each, progress.counting(inputs))
 	stop()
 	lint.SameDay(results)
+	lint.ToldOnce(results)
 	run := runOf(inputs, results, failures)
 	run.FailOn = failOn
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil

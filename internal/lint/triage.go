@@ -28,7 +28,11 @@ func (r *Result) settle(rules []*policy.Rule, o Options) error {
 		r.Recorded = &triage.KnownPlan{File: name, Profile: r.Profile}
 		steps = append(steps, triage.Record(r.Recorded, c))
 	}
-	if o.Baseline != nil {
+	switch {
+	case o.Baseline == nil:
+	case o.Baseline.NotHeld(o.Stage) != "":
+		steps = append(steps, triage.OtherStage(o.Baseline, o.Stage))
+	default:
 		if err := o.Baseline.Fits(name, r.Profile); err != nil {
 			return fmt.Errorf("%s: %w", r.File, err)
 		}

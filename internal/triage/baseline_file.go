@@ -176,7 +176,20 @@ func (b *Baseline) Fits(file, profile string) error {
 // FitsStage refuses a baseline of another stage.
 func (b *Baseline) FitsStage(stage string) error {
 	if b.Stage != stage {
-		return fmt.Errorf("%s is of stage %s, and plans are judged at stage %s: %w", b.File, b.Stage, stage, ErrOther)
+		return fmt.Errorf("%s: %w", b.otherStage(stage), ErrOther)
 	}
 	return nil
+}
+
+func (b *Baseline) otherStage(stage string) string {
+	return fmt.Sprintf("%s is of stage %s, and plans are judged at stage %s", b.File, b.Stage, stage)
+}
+
+// NotHeld says that a baseline is of another stage, so that it sets nothing aside;
+// empty where it is not.
+func (b *Baseline) NotHeld(stage string) string {
+	if b.Stage == stage {
+		return ""
+	}
+	return b.otherStage(stage) + ": it sets nothing aside, and all that is found counts"
 }
