@@ -57,6 +57,7 @@ func of(p Pair) Plan {
 	x, y := read(a), read(b)
 	if p.Old == nil {
 		plan.Findings = findings(a, b, an, bn)
+		plan.grow(a.Result, b.Result)
 		return plan
 	}
 	plan.Judged = judgedOtherwise(a.Result, b.Result, an, bn)
@@ -68,6 +69,7 @@ func of(p Pair) Plan {
 		plan.Written = gathered(slices.DeleteFunc(plan.Written, func(w Word) bool { return isCenter(w.What) }))
 	}
 	plan.Findings = findings(a, b, an, bn)
+	plan.grow(a.Result, b.Result)
 	plan.Unjudged = unjudged(accountOf(a.Result, an), accountAfter(a, b, an, bn))
 	return plan
 }
@@ -94,7 +96,7 @@ func revisionOf(s *Side) *Revision {
 }
 
 func (p Plan) same() bool {
-	return p.Status == "changed" && len(p.Judged)+len(p.Figures)+len(p.Gear)+len(p.Written)+len(p.Findings)+len(p.Unjudged) == 0
+	return p.Status == "changed" && len(p.Judged)+len(p.Figures)+len(p.Gear)+len(p.Written)+len(p.Findings)+len(p.Unjudged) == 0 && p.Grown == nil
 }
 
 // outcome is the exit code.

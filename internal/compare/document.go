@@ -38,6 +38,7 @@ type Plan struct {
 	Gear     []Gear    `json:"gear" doc:"Gear that came, went or is described otherwise."`
 	Written  []Word    `json:"written" doc:"What else is written otherwise, by its path in the plan."`
 	Findings []Finding `json:"findings" doc:"Findings that came, went or changed, the worst first."`
+	Grown    *Grown    `json:"grown,omitempty" doc:"What the baseline has taken in of the plan since the old revision; absent where that is nothing."`
 	Unjudged []Subject `json:"unjudged" doc:"What rules met before, and can't judge or do not look for any more."`
 }
 
@@ -54,6 +55,12 @@ type Word struct {
 	What string  `json:"what" doc:"What it is; of a plan, its path, with the ids of items."`
 	Old  *string `json:"old,omitempty" doc:"As it was; absent where nothing was."`
 	New  *string `json:"new,omitempty" doc:"As it is; absent where nothing is."`
+}
+
+// Grown is what a baseline has taken in since another revision.
+type Grown struct {
+	File     string `json:"file" doc:"The baseline."`
+	Findings int    `json:"findings" doc:"How many of its entries are new, or known as worse than before."`
 }
 
 // Ruling is something that a plan is judged by otherwise than before.
@@ -93,6 +100,7 @@ type Finding struct {
 	Key    string           `json:"key" doc:"The subject: a record's key in the facts, or what a built-in check names."`
 	Old    *FindingRevision `json:"old,omitempty" doc:"As it was; absent of a new one."`
 	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone, not judged, not looked for, or judged otherwise so that it is not found."`
+	Grown  bool             `json:"grown,omitempty" doc:"Whether it is set aside only because the baseline has taken it in since the old revision, as new or as bad as it is now. A new or worse one counts all the same."`
 	Why    []string         `json:"why,omitempty" doc:"Why it is not judged or not looked for any more, or what is set otherwise; absent of all others, and where it is not known."`
 }
 
@@ -129,7 +137,7 @@ type Side struct {
 func (f Finding) severity() (finding.Severity, bool) {
 	switch f.Change {
 	case "new", "worse", "counts_again":
-		return finding.Severity(f.New.Severity), !f.New.SetAside
+		return finding.Severity(f.New.Severity), !f.New.SetAside || f.Grown
 	case "judged_otherwise":
 		return finding.Severity(f.Old.Severity), !f.Old.SetAside
 	case "not_judged", "not_looked_for":

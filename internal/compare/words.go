@@ -46,7 +46,7 @@ func counted(p Plan) string {
 	if len(parts) > 0 {
 		words = "Findings: " + strings.Join(parts, ", ") + "."
 	}
-	return words + unjudgedWords(p.Unjudged) + judgedWords(p.Judged)
+	return words + unjudgedWords(p.Unjudged) + judgedWords(p.Judged) + grownWords(p.Grown)
 }
 
 // unjudgedWords count what was met and is not judged any more, and the rules that
@@ -182,7 +182,7 @@ func totals(c Comparison) string {
 func outcomeWords(c Comparison) string {
 	switch report.Exit(c.Exit) {
 	case report.Clean:
-		return "Nothing of severity " + c.FailOn + " or worse is new, worse than before, or not judged any more, or judged more mildly; that says nothing of what was there before"
+		return "Nothing of severity " + c.FailOn + " or worse that counts is new, worse than before, or not judged any more, or judged more mildly; that says nothing of what was there before"
 	case report.Findings:
 		return "There is something new or worse, of severity " + c.FailOn + " or worse, or that is not judged any more, or judged more mildly"
 	case report.Unchecked:

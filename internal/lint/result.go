@@ -59,6 +59,7 @@ type Result struct {
 	registers *Registers
 	legs      keyname.Legs
 	items     []identity // what its gear is known by
+	known     knownBy    // what is known of it already
 	planned   string     // the day that the plan itself names, empty where it names none
 }
 
