@@ -7,6 +7,8 @@ import (
 	"cmp"
 	"fmt"
 	"io"
+	"regexp"
+	"strconv"
 	"strings"
 
 	"liftlint/internal/finding"
@@ -124,7 +126,7 @@ func ranked(run report.Run, level string) []note {
 func failures(run report.Run) []note {
 	var list []note
 	for _, f := range run.Failures {
-		list = append(list, note{title: "Could not check", message: strings.TrimSpace(f)})
+		list = append(list, placed(f)...)
 	}
 	for _, r := range run.Results {
 		switch {
@@ -137,6 +139,30 @@ func failures(run report.Run) []note {
 	}
 	if run.Exit() == report.Nothing {
 		list = append(list, note{title: "Nothing checked", message: "there was no plan to judge"})
+	}
+	return list
+}
+
+// atPlace is a line of a failure that begins with where it is for.
+var atPlace = regexp.MustCompile(`^([^:]+):([0-9]+):([0-9]+): (.*)$`)
+
+// placed are the notes of a failure, one for each place that it names. What belongs to
+// none stands with the one before.
+func placed(failure string) []note {
+	var list []note
+	for line := range strings.SplitSeq(strings.TrimSpace(failure), "\n") {
+		m := atPlace.FindStringSubmatch(line)
+		switch {
+		case m != nil:
+			n := note{title: "Could not check", file: m[1], message: m[4]}
+			n.line, _ = strconv.Atoi(m[2]) // left out where it is no number
+			n.column, _ = strconv.Atoi(m[3])
+			list = append(list, n)
+		case len(list) == 0:
+			list = append(list, note{title: "Could not check", message: line})
+		default:
+			list[len(list)-1].message += "\n" + line
+		}
 	}
 	return list
 }
