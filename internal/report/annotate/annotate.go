@@ -114,7 +114,7 @@ func ranked(run report.Run, level string) []note {
 			if n == len(rounds) {
 				rounds = append(rounds, nil)
 			}
-			rounds[n] = append(rounds[n], noteOf(f))
+			rounds[n] = append(rounds[n], noteOf(r, f))
 		}
 	}
 	for _, round := range rounds {
@@ -167,7 +167,7 @@ func placed(failure string) []note {
 	return list
 }
 
-func noteOf(f finding.Finding) note {
+func noteOf(of *lint.Result, f finding.Finding) note {
 	r := f.Place.Range
 	n := note{file: f.Place.File, line: r.From.Line, column: r.From.Column, title: fmt.Sprintf("%s [%s]", f.Title, f.Rule)}
 	if f.Aside != nil {
@@ -176,7 +176,7 @@ func noteOf(f finding.Finding) note {
 	if r.To.Line == r.From.Line && r.To.Column > r.From.Column {
 		n.endLine, n.endColumn = r.To.Line, r.To.Column-1 // the service counts the last column in
 	}
-	n.message = report.Sentence(cmp.Or(f.Message, f.Title))
+	n.message = report.Named(of, f, report.Sentence(cmp.Or(f.Message, f.Title)))
 	if f.Aside != nil {
 		n.message += "\n" + report.Sentence(f.Word()+" "+f.Aside.Words())
 	}
