@@ -119,6 +119,10 @@ func (k *check) judge(ctx context.Context, inputs, unchanged []input) (judged, e
 			return err
 		}
 		told[o.Baseline.File] = true
+		if why := o.Baseline.NotHeld(o.Stage); why != "" {
+			fmt.Fprintf(k.env.Stderr, "liftlint: %s\n", visible(why))
+			return nil
+		}
 		return k.tellGone(o.Baseline)
 	}
 	each, err := all.forInputs(inputs)
@@ -132,6 +136,7 @@ func (k *check) judge(ctx context.Context, inputs, unchanged []input) (judged, e
 	others, notCompared := all.identify(ctx, each, unchanged)
 	all.tellUnread(k.env)
 	lint.SameDay(results, others)
+	lint.ToldOnce(results)
 	run := runOf(inputs, results, failures)
 	run.FailOn, run.NotCompared = failOn, notCompared
 	return judged{run, func() ([]*policy.Rule, error) { return rulesJudging(each, results) }}, nil

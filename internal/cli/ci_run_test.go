@@ -157,6 +157,10 @@ func TestActionOnARunner(t *testing.T) {
 	got := r.act(a, map[string]string{"since": first, "paths": "plans"})
 	r.expect("a faulty plan is new", got, 1, []string{"::error file=plans/vessel.lift.yaml,line="}, []string{"pump.lift.yaml"},
 		[]string{"plans/vessel.lift.yaml", "## Lift plans: what changed", "Added. Findings: 14 new"}, []string{"pump.lift.yaml"})
+	r.expect("what changed stands first", got, 1, []string{"::warning title=Lift plans::Something is new or worse"}, nil, nil, nil)
+	if !strings.HasPrefix(got.summary, "**What changed:** 2 plans, 1 the same. There is something new or worse") {
+		t.Errorf("the summary begins %.200s", got.summary)
+	}
 	if n := strings.Count(got.out, "::error "); n > 10 {
 		t.Errorf("%d annotations of one level", n)
 	}
@@ -179,8 +183,14 @@ func TestActionOnARunner(t *testing.T) {
 	r.expect("another stage", r.act(a, map[string]string{"stage": "draft", "profile": "eu"}), 0, nil, nil, []string{"profile eu", "stage draft"}, nil)
 	r.expect("no such stage", r.act(a, map[string]string{"stage": "none"}), 2, nil, nil, nil, nil)
 
+	strict := r.commit(map[string]string{"plans/pump.lift.yaml": clean})
+	r.commit(map[string]string{"liftlint.yaml": "liftlint: 1\nrules:\n  angle/leg_too_flat: {off: nobody asked}\n"})
+	r.expect("a rule is switched off", r.act(a, map[string]string{"since": strict}), 0, []string{"::warning title=Lift plans::Something is new or worse, is judged more mildly"}, []string{"::error"},
+		[]string{"**What changed:** 1 plan, 0 the same. There is something new or worse", "angle/leg\\_too\\_flat, off: nobody asked"}, nil)
+
 	broken := r.commit(map[string]string{"liftlint.yaml": "liftlint: 1\nruels: {}\n", "plans/pump.lift.yaml": clean})
-	r.expect("a broken configuration", r.act(a, nil), 3, []string{"::error title=Could not check::liftlint.yaml:2:1"}, nil, []string{"liftlint.yaml:2:1"}, nil)
+	r.expect("a broken configuration", r.act(a, nil), 3, []string{"::error file=liftlint.yaml,line=2,col=1,title=Could not check::"}, nil, []string{"liftlint.yaml:2:1"}, nil)
+	r.expect("nothing can be told of it", r.act(a, map[string]string{"since": strict}), 3, []string{"Not all of what changed could be told"}, nil, []string{"what changed", "Not all of what changed could be told"}, nil)
 	r.commit(map[string]string{"liftlint.yaml": ""})
 	r.expect("mended", r.act(a, map[string]string{"since": broken}), 0, []string{"::warning title=Lift plans::Not all of what changed could be told"}, nil, []string{"Not all of what changed could be told"}, nil)
 

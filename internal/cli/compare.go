@@ -35,8 +35,8 @@ of the other side is taken; with two, the PATHs, or else all plans.
 
 Exit codes: 0 compared; 1 something of severity --fail-on or worse is new or worse, a
 rule that could find such a thing can't judge any more what it judged before or is
-switched off, or a new plan is not valid; 2 wrong usage; 3 something could not be compared; 4 there was
-no plan.`,
+switched off, a rule, a lock or a limit is taken out or made milder, or a new plan is
+not valid; 2 wrong usage; 3 something could not be compared; 4 there was no plan.`,
 		Example: `  liftlint compare examples/filter-vessel.lift.yaml examples/filter-vessel-reviewed.lift.yaml
   liftlint compare origin/main plans
   liftlint compare --format markdown origin/main HEAD plans

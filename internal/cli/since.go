@@ -88,9 +88,10 @@ func (k *check) before(ctx context.Context, repo *gitrepo.Repo) (gitrepo.Tree, e
 	return repo.Tree(ctx, since)
 }
 
-// runStaged checks the index against the last commit.
+// runStaged checks the index against the last commit, and in a merge against what is
+// merged as well: what has come from there is not new.
 func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string) error {
-	before, err := repo.Head(ctx)
+	before, err := repo.Parents(ctx)
 	if err != nil {
 		return exit{Unchecked, err}
 	}
@@ -98,7 +99,7 @@ func (k *check) runStaged(ctx context.Context, repo *gitrepo.Repo, args []string
 	if err != nil {
 		return exit{Unchecked, err}
 	}
-	return k.runSnapshot(ctx, repo, now, args, before)
+	return k.runSnapshot(ctx, repo, now, args, before...)
 }
 
 // runSnapshot checks one tree of the repository against others: of plans that are in

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"liftlint/internal/builtin"
+	"liftlint/internal/facts"
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
 	"liftlint/internal/policy"
@@ -15,17 +16,20 @@ import (
 // to.
 type account struct {
 	judged    bool
-	met       map[put]string        // the key as the plan has it
+	met       map[put]string // the key as the plan has it
+	broken    map[put]bool
 	notJudged map[put]lint.Unjudged // likewise, with what the rule waits for
 	rules     map[string]lint.Checked
 	otherwise map[string][]string // what is set otherwise than before, by rule
+	texts     map[string]bool     // rules whose text is another than before
+	there     map[string]bool     // the records that there are; nil where that is not known
 }
 
 // put is a subject that a rule was put to.
 type put struct{ rule, subject string }
 
 func accountOf(r *lint.Result, n names) account {
-	a := account{met: map[put]string{}, notJudged: map[put]lint.Unjudged{}, rules: map[string]lint.Checked{}}
+	a := account{met: map[put]string{}, broken: map[put]bool{}, notJudged: map[put]lint.Unjudged{}, rules: map[string]lint.Checked{}}
 	if r == nil {
 		return a
 	}
@@ -35,6 +39,9 @@ func accountOf(r *lint.Result, n names) account {
 		a.rules[rule] = c
 		for _, k := range c.Met {
 			a.met[put{rule, n.of(k)}] = k
+		}
+		for _, k := range c.Broken {
+			a.broken[put{rule, n.of(k)}] = true
 		}
 		for _, u := range c.NotJudged {
 			a.notJudged[put{rule, n.of(u.Key)}] = u
@@ -70,10 +77,48 @@ func (a account) wentHow(f like) (change string, why []string) {
 	if why, ok := a.notAsked(f.rule); ok && !slices.Contains(builtin.IDs(), f.rule) {
 		return "not_looked_for", []string{why}
 	}
-	if why := a.otherwise[f.rule]; len(why) > 0 {
+	why = a.otherwise[f.rule]
+	if a.texts[f.rule] {
+		why = append(slices.Clone(why), textChanged)
+		if _, met := a.met[put{f.rule, f.subject}]; !met && a.has(f.subject) {
+			why = append(why, "it does not judge this any more")
+		}
+	}
+	if len(why) > 0 {
 		return "judged_otherwise", why
 	}
 	return "gone", nil
+}
+
+const textChanged = "the rule's text changed"
+
+// has reports whether there may be a record.
+func (a account) has(subject string) bool { return a.there == nil || a.there[subject] }
+
+// accountAfter is the account of a revision, with what became of that before.
+func accountAfter(a, b Side, an, bn names) account {
+	is := accountOf(b.Result, bn)
+	is.after(accountOf(a.Result, an), a.Result, b.Result, bn)
+	return is
+}
+
+// after completes an account by that of the revision before.
+func (a *account) after(b account, old, new *lint.Result, n names) {
+	a.otherwise, a.texts = settingsChanged(old, new), map[string]bool{}
+	for id, y := range a.rules {
+		x := b.rules[id]
+		a.texts[id] = x.By != nil && y.By != nil && x.By.Sum != y.By.Sum
+	}
+	if new == nil || new.Facts == nil {
+		return
+	}
+	a.there = map[string]bool{}
+	for _, name := range facts.Collections() {
+		views, _ := new.Facts.Document.Records(name)
+		for _, v := range views {
+			a.there[n.of(v.Key)] = true
+		}
+	}
 }
 
 // settingsChanged says of each rule what configurations set otherwise than before.
@@ -101,6 +146,12 @@ func settingsChanged(a, b *lint.Result) map[string][]string {
 	return changed
 }
 
+// finds reports whether a rule has looked at a subject and said what it found.
+func (a account) finds(p put) bool {
+	_, met := a.met[p]
+	return met || a.broken[p]
+}
+
 // unjudged are the subjects that were met, and that the same rule can't judge or
 // does not look for any more.
 func unjudged(a, b account) []Subject {
@@ -115,6 +166,9 @@ func unjudged(a, b account) []Subject {
 			list = append(list, s)
 		} else if why, ok := b.notAsked(p.rule); ok {
 			s.Change, s.Why = "not_looked_for", []string{why}
+			list = append(list, s)
+		} else if b.texts[p.rule] && !b.finds(p) && b.has(p.subject) {
+			s.Change, s.Why = "not_looked_for", []string{textChanged + ", and it does not judge this any more"}
 			list = append(list, s)
 		}
 	}

@@ -2,13 +2,11 @@ package compare
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"strings"
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
-	"liftlint/internal/policy"
 	"liftlint/internal/report"
 )
 
@@ -59,9 +57,10 @@ func of(p Pair) Plan {
 	x, y := read(a), read(b)
 	if p.Old == nil {
 		plan.Findings = findings(a, b, an, bn)
+		plan.grow(a.Result, b.Result)
 		return plan
 	}
-	plan.Judged = judgedOtherwise(a.Result, b.Result)
+	plan.Judged = judgedOtherwise(a.Result, b.Result, an, bn)
 	if plan.Status != "not_judged" {
 		plan.Figures = figures(a, b, x, y, an, bn)
 	}
@@ -70,7 +69,8 @@ func of(p Pair) Plan {
 		plan.Written = gathered(slices.DeleteFunc(plan.Written, func(w Word) bool { return isCenter(w.What) }))
 	}
 	plan.Findings = findings(a, b, an, bn)
-	plan.Unjudged = unjudged(accountOf(a.Result, an), accountOf(b.Result, bn))
+	plan.grow(a.Result, b.Result)
+	plan.Unjudged = unjudged(accountOf(a.Result, an), accountAfter(a, b, an, bn))
 	return plan
 }
 
@@ -95,56 +95,8 @@ func revisionOf(s *Side) *Revision {
 	return &Revision{File: s.Name, State: string(s.Result.State), ID: s.Result.ID, Title: s.Result.Title}
 }
 
-// judgedOtherwise compares what the revisions are judged by.
-func judgedOtherwise(a, b *lint.Result) []Word {
-	var list []Word
-	add := func(what, was, is string) {
-		if was == is {
-			return
-		}
-		w := Word{What: what}
-		if was != "" {
-			w.Old = &was
-		}
-		if is != "" {
-			w.New = &is
-		}
-		list = append(list, w)
-	}
-	if a.State != b.State {
-		add("how far it came", spaced(string(a.State)), spaced(string(b.State)))
-		return list
-	}
-	add("profile", a.Profile, b.Profile)
-	add("stage", a.Stage, b.Stage)
-	add("day", a.Day, b.Day)
-	was, is := settings(a), settings(b)
-	for _, k := range slices.Sorted(slices.Values(slices.Concat(was.keys, is.keys))) {
-		add(k, was.by[k], is.by[k])
-	}
-	return slices.CompactFunc(list, func(x, y Word) bool { return x.What == y.What })
-}
-
-type settingList struct {
-	keys []string
-	by   map[string]string
-}
-
-// settings are what configurations set, by rule.
-func settings(r *lint.Result) settingList {
-	s := settingList{by: map[string]string{}}
-	for _, o := range r.Overrides {
-		k := settingKey(o)
-		s.keys = append(s.keys, k)
-		s.by[k] = fmt.Sprint(o.Is)
-	}
-	return s
-}
-
-func settingKey(o policy.Override) string { return o.Rule + ", " + o.What }
-
 func (p Plan) same() bool {
-	return p.Status == "changed" && len(p.Judged)+len(p.Figures)+len(p.Gear)+len(p.Written)+len(p.Findings)+len(p.Unjudged) == 0
+	return p.Status == "changed" && len(p.Judged)+len(p.Figures)+len(p.Gear)+len(p.Written)+len(p.Findings)+len(p.Unjudged) == 0 && p.Grown == nil
 }
 
 // outcome is the exit code.
@@ -178,7 +130,7 @@ func (p Plan) worse(failOn finding.Severity) bool {
 	return slices.ContainsFunc(p.Findings, func(f Finding) bool {
 		s, worse := f.severity()
 		return worse && s.AtLeast(failOn)
-	}) || slices.ContainsFunc(p.Unjudged, func(s Subject) bool { return finding.Severity(s.Severity).AtLeast(failOn) })
+	}) || slices.ContainsFunc(p.Unjudged, func(s Subject) bool { return finding.Severity(s.Severity).AtLeast(failOn) }) || slices.ContainsFunc(p.Judged, func(r Ruling) bool { return r.Milder && finding.Severity(r.Severity).AtLeast(failOn) })
 }
 
 // Pairs puts plans together: by their paths, and what is left by their numbers, so

@@ -20,7 +20,7 @@ type Comparison struct {
 	Old      string   `json:"old" doc:"What was compared, as it was asked for."`
 	New      string   `json:"new" doc:"With what."`
 	FailOn   string   `json:"fail_on" doc:"The least severity of a finding, new or worse, that makes the exit code 1." enum:"error,warning,note"`
-	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 something of that severity is new or worse, or a rule that could find it can't judge any more what it judged before, is off now, or is set so that it finds less, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
+	Exit     int      `json:"exit" doc:"Exit code: 0 compared; 1 something of that severity is new or worse, or a rule that could find it can't judge any more what it judged before, is off now, or is set so that it finds less, or a rule, a lock or a limit is taken out or made milder, or a new plan is not valid; 3 something could not be compared; 4 there was no plan."`
 	Failures []string `json:"failures" doc:"What could not be compared. The rest does not speak for it."`
 	// NotCompared counts plans of which a check has failed.
 	NotCompared int    `json:"not_compared" doc:"Plans that failures keep from being compared. They are not in the list."`
@@ -33,11 +33,12 @@ type Plan struct {
 	Status   string    `json:"status" doc:"What became of it: changed; added, so that all its findings are new; gone; not judged, where a revision is not valid or could not be read, so that no rule ran on it." enum:"changed,added,gone,not_judged"`
 	Old      *Revision `json:"old,omitempty" doc:"The plan as it was; absent where it was added."`
 	New      *Revision `json:"new,omitempty" doc:"The plan as it is; absent where it is gone."`
-	Judged   []Word    `json:"judged" doc:"How it is judged otherwise than before: by which profile, at which stage, for which day, with which settings."`
+	Judged   []Ruling  `json:"judged" doc:"How it is judged otherwise than before: by which profile, at which stage, for which day, by which rules, with which settings and locks."`
 	Figures  []Figure  `json:"figures" doc:"Figures that changed, came or went."`
 	Gear     []Gear    `json:"gear" doc:"Gear that came, went or is described otherwise."`
 	Written  []Word    `json:"written" doc:"What else is written otherwise, by its path in the plan."`
 	Findings []Finding `json:"findings" doc:"Findings that came, went or changed, the worst first."`
+	Grown    *Grown    `json:"grown,omitempty" doc:"What the baseline has taken in of the plan since the old revision; absent where that is nothing."`
 	Unjudged []Subject `json:"unjudged" doc:"What rules met before, and can't judge or do not look for any more."`
 }
 
@@ -54,6 +55,22 @@ type Word struct {
 	What string  `json:"what" doc:"What it is; of a plan, its path, with the ids of items."`
 	Old  *string `json:"old,omitempty" doc:"As it was; absent where nothing was."`
 	New  *string `json:"new,omitempty" doc:"As it is; absent where nothing is."`
+}
+
+// Grown is what a baseline has taken in since another revision.
+type Grown struct {
+	File     string `json:"file" doc:"The baseline."`
+	Findings int    `json:"findings" doc:"How many of its entries are new, or known as worse than before."`
+}
+
+// Ruling is something that a plan is judged by otherwise than before.
+type Ruling struct {
+	What     string  `json:"what" doc:"What it is: the profile, the stage, the day, or something of a rule, after its id."`
+	Old      *string `json:"old,omitempty" doc:"As it was; absent where nothing was, and where only that it changed can be told, as of a rule's text."`
+	New      *string `json:"new,omitempty" doc:"As it is; absent where nothing is, and likewise."`
+	Rule     string  `json:"rule,omitempty" doc:"Id of the rule; absent where it is none's."`
+	Severity string  `json:"severity,omitempty" doc:"How bad what it is about could be before; absent where that is not known." enum:"error,warning,note"`
+	Milder   bool    `json:"milder" doc:"Whether it makes less be found, or found less bad, or lets more be accepted: a lock, a rule or a limit that is taken out, loosened or lowered. False also where that can't be told."`
 }
 
 // Figure is a computed or given figure that changed.
@@ -83,6 +100,7 @@ type Finding struct {
 	Key    string           `json:"key" doc:"The subject: a record's key in the facts, or what a built-in check names."`
 	Old    *FindingRevision `json:"old,omitempty" doc:"As it was; absent of a new one."`
 	New    *FindingRevision `json:"new,omitempty" doc:"As it is; absent of one that is gone, not judged, not looked for, or judged otherwise so that it is not found."`
+	Grown  bool             `json:"grown,omitempty" doc:"Whether it is set aside only because the baseline has taken it in since the old revision, as new or as bad as it is now. A new or worse one counts all the same."`
 	Why    []string         `json:"why,omitempty" doc:"Why it is not judged or not looked for any more, or what is set otherwise; absent of all others, and where it is not known."`
 }
 
@@ -119,7 +137,7 @@ type Side struct {
 func (f Finding) severity() (finding.Severity, bool) {
 	switch f.Change {
 	case "new", "worse", "counts_again":
-		return finding.Severity(f.New.Severity), !f.New.SetAside
+		return finding.Severity(f.New.Severity), !f.New.SetAside || f.Grown
 	case "judged_otherwise":
 		return finding.Severity(f.Old.Severity), !f.Old.SetAside
 	case "not_judged", "not_looked_for":

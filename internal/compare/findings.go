@@ -52,8 +52,7 @@ func findings(a, b Side, an, bn names) []Finding {
 		}
 		list = append(list, entry)
 	}
-	account := accountOf(b.Result, bn)
-	account.otherwise = settingsChanged(a.Result, b.Result)
+	account := accountAfter(a, b, an, bn)
 	for k, f := range was {
 		if _, ok := is[k]; !ok {
 			change, why := account.wentHow(k)

@@ -14,12 +14,15 @@ type group []Finding
 
 // grouped keeps the order in which the first of each group stands.
 func grouped(list []Finding) []group {
-	type kind struct{ change, severity, rule, grade, title string }
+	type kind struct {
+		change, severity, rule, grade, title string
+		grown                                bool
+	}
 	var groups []group
 	at := map[kind]int{}
 	for _, f := range list {
 		r := latest(f)
-		k := kind{f.Change, r.Severity, f.Rule, r.Grade, f.Title}
+		k := kind{f.Change, r.Severity, f.Rule, r.Grade, f.Title, f.Grown}
 		i, ok := at[k]
 		if !ok {
 			i = len(groups)
@@ -54,6 +57,9 @@ func (g group) lines() []string {
 	}
 	if why != "" {
 		lines = append(lines, "why: "+why)
+	}
+	if g[0].Grown {
+		lines = append(lines, "known only since this change, which has the baseline take it in")
 	}
 	rule := "rule " + g[0].Rule
 	if grade := latest(g[0]).Grade; grade != "" {

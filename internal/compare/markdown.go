@@ -63,7 +63,7 @@ func (p *page) plan(x Plan) {
 	p.figures(x.Figures)
 	p.list(headGear, lines(x.Gear, gearLine))
 	p.list(headWritten, lines(x.Written, wordLine))
-	p.list(headJudged, lines(x.Judged, wordLine))
+	p.list(headJudged, lines(x.Judged, rulingLine))
 }
 
 func (p *page) figures(list []Figure) {

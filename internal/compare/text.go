@@ -48,7 +48,7 @@ func (t *textPage) plan(p Plan) {
 	t.figures(p.Figures)
 	t.list(headGear, lines(p.Gear, gearLine))
 	t.list(headWritten, lines(p.Written, wordLine))
-	t.list(headJudged, lines(p.Judged, wordLine))
+	t.list(headJudged, lines(p.Judged, rulingLine))
 }
 
 func (t *textPage) figures(list []Figure) {

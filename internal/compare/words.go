@@ -46,7 +46,7 @@ func counted(p Plan) string {
 	if len(parts) > 0 {
 		words = "Findings: " + strings.Join(parts, ", ") + "."
 	}
-	return words + unjudgedWords(p.Unjudged)
+	return words + unjudgedWords(p.Unjudged) + judgedWords(p.Judged) + grownWords(p.Grown)
 }
 
 // unjudgedWords count what was met and is not judged any more, and the rules that
@@ -60,6 +60,23 @@ func unjudgedWords(list []Subject) string {
 		return ""
 	}
 	return fmt.Sprintf(" Not judged any more: %s that %s met before.", report.Plural(len(list), "subject"), report.Plural(len(rules), "rule"))
+}
+
+// judgedWords say that a plan is judged otherwise, and whether more mildly.
+func judgedWords(list []Ruling) string {
+	n := 0
+	for _, r := range list {
+		if r.Milder {
+			n++
+		}
+	}
+	switch {
+	case n > 0:
+		return fmt.Sprintf(" Judged more mildly: in %s.", report.Plural(n, "way"))
+	case len(list) > 0:
+		return " It is judged otherwise than before."
+	}
+	return ""
 }
 
 func spaced(word string) string { return strings.ReplaceAll(word, "_", " ") }
@@ -165,9 +182,9 @@ func totals(c Comparison) string {
 func outcomeWords(c Comparison) string {
 	switch report.Exit(c.Exit) {
 	case report.Clean:
-		return "Nothing of severity " + c.FailOn + " or worse is new, worse than before, or not judged any more; that says nothing of what was there before"
+		return "Nothing of severity " + c.FailOn + " or worse that counts is new, worse than before, or not judged any more, or judged more mildly; that says nothing of what was there before"
 	case report.Findings:
-		return "There is something new or worse, of severity " + c.FailOn + " or worse, or that is not judged any more"
+		return "There is something new or worse, of severity " + c.FailOn + " or worse, or that is not judged any more, or judged more mildly"
 	case report.Unchecked:
 		return "Something could not be compared"
 	}
@@ -182,6 +199,24 @@ const (
 	headWritten  = "Written otherwise"
 	headJudged   = "Judged otherwise"
 )
+
+// rulingLine tells of what a plan is judged by.
+func rulingLine(r Ruling) string {
+	switch {
+	case r.Old != nil || r.New != nil:
+		return r.What + ": " + change(Word{What: r.What, Old: r.Old, New: r.New}) + milderWords(r)
+	case strings.HasPrefix(r.What, "there is "):
+		return r.What
+	}
+	return r.What + ": changed"
+}
+
+func milderWords(r Ruling) string {
+	if r.Milder {
+		return ", which is milder"
+	}
+	return ""
+}
 
 func wordLine(w Word) string { return w.What + ": " + change(w) }
 

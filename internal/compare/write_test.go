@@ -44,7 +44,7 @@ func TestGoldens(t *testing.T) {
 		{Rule: "a/c", Title: "Sling worn", Severity: "error", Change: "not_judged", Key: "y", Why: []string{"the length is not given"}},
 		{Rule: "a/d", Title: "Tag gone", Severity: "note", Change: "not_looked_for", Key: "x", Why: []string{"switched off by liftlint.yaml: kits"}},
 	}
-	c.Plans[0].Judged = []compare.Word{{What: "profile", Old: &was, New: &is}}
+	c.Plans[0].Judged = []compare.Ruling{{What: "profile", Old: &was, New: &is}}
 	c.Failures = []string{"plans/b.lift.yaml: stopped"}
 	text := written(t, compare.WriteText, c)
 	reporttest.NeverSaysSafe(t, text)

@@ -148,7 +148,12 @@ func failure(command, said string, err error) error {
 
 // HooksDir is the folder of the hooks, as core.hooksPath has it.
 func (r *Repo) HooksDir(ctx context.Context) (string, error) {
-	out, err := r.git(ctx, nil, "rev-parse", "--git-path", "hooks")
+	return r.gitPath(ctx, "hooks")
+}
+
+// gitPath is where git keeps something of the working tree that is open.
+func (r *Repo) gitPath(ctx context.Context, name string) (string, error) {
+	out, err := r.git(ctx, nil, "rev-parse", "--git-path", name)
 	if err != nil {
 		return "", err
 	}

@@ -158,6 +158,31 @@ func TestExportLeavesOut(t *testing.T) {
 	}
 }
 
+// TestParents are the last commit and what is being merged.
+func TestParents(t *testing.T) {
+	s := forked(t)
+	count := func() int {
+		t.Helper()
+		list, err := s.open().Parents(context.Background())
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(list)
+	}
+	s.git("checkout", "-q", "main")
+	if n := count(); n != 1 {
+		t.Errorf("%d parents without a merge", n)
+	}
+	s.git("merge", "-q", "--no-commit", "--no-ff", "side")
+	if n := count(); n != 2 {
+		t.Errorf("%d parents in a merge", n)
+	}
+	s.git("merge", "--abort")
+	if n := count(); n != 1 {
+		t.Errorf("%d parents after one", n)
+	}
+}
+
 func TestNoGit(t *testing.T) {
 	t.Setenv("PATH", t.TempDir())
 	if _, err := gitrepo.Open(context.Background(), ".", os.Getenv); !errors.Is(err, gitrepo.ErrNoGit) {

@@ -2,7 +2,9 @@ package gitrepo
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path"
 	"path/filepath"
@@ -20,6 +22,32 @@ type Entry struct {
 	Mode   string
 	Object string // the name of its content
 	repo   *Repo  // where the content is: that of a submodule has its own
+}
+
+// Parents are the trees that the next commit follows: the last commit's, and those of
+// the commits that are being merged.
+func (r *Repo) Parents(ctx context.Context) ([]Tree, error) {
+	head, err := r.Head(ctx)
+	if err != nil {
+		return nil, err
+	}
+	file, err := r.gitPath(ctx, "MERGE_HEAD")
+	if err != nil {
+		return nil, err
+	}
+	merged, err := os.ReadFile(file)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return nil, err
+	}
+	list := []Tree{head}
+	for _, commit := range strings.Fields(string(merged)) {
+		t, err := r.Tree(ctx, commit)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, t)
+	}
+	return list, nil
 }
 
 // Tree is the files of a revision or of the index, by their paths from the top of

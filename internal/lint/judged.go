@@ -13,7 +13,7 @@ import (
 // every subject.
 func (r *Result) addVerdicts(verdicts []policy.Verdict) {
 	for _, v := range verdicts {
-		c := Checked{Rule: v.Rule.ID, Title: v.Rule.Title, Worst: v.Rule.Worst(r.Stage), DoesNotApply: v.DoesNotApply, NotAsked: !v.Rule.Asked(r.Stage), FormerIDs: v.Rule.FormerIDs}
+		c := Checked{Rule: v.Rule.ID, Title: v.Rule.Title, Worst: v.Rule.Worst(r.Stage), DoesNotApply: v.DoesNotApply, NotAsked: !v.Rule.Asked(r.Stage), FormerIDs: v.Rule.FormerIDs, By: v.Rule}
 		for _, o := range v.Outcomes {
 			switch o.State {
 			case policy.Broken:

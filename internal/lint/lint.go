@@ -61,11 +61,6 @@ func New(o Options) (*Linter, error) {
 	if held := o.Config; held.ProfileHeld && o.Profile != "" && o.Profile != held.Profile {
 		return nil, fmt.Errorf("profile %s is asked for, and %s locks the profile to %s: %w", o.Profile, held.ProfileFrom, held.Profile, ErrProfileLocked)
 	}
-	if o.Baseline != nil {
-		if err := o.Baseline.FitsStage(o.Stage); err != nil {
-			return nil, err
-		}
-	}
 	go l.packs.get(l.options.profileFor(""))
 	v, err := validate.New()
 	if err != nil {

@@ -16,11 +16,12 @@ import (
 
 	"liftlint/internal/finding"
 	"liftlint/internal/lint"
+	"liftlint/internal/policy"
 )
 
 // comparable leaves out what two results of one text need not share.
 func comparable() cmp.Options {
-	return cmp.Options{cmpopts.IgnoreUnexported(lint.Result{})}
+	return cmp.Options{cmpopts.IgnoreUnexported(lint.Result{}, policy.Rule{}, policy.Grade{})}
 }
 
 // TestFileAndStreamGiveTheSame: the name of the source is all that differs.

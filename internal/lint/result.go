@@ -46,8 +46,10 @@ type Result struct {
 	Checked  []Checked // every rule, by id; empty unless judged
 	// Overrides are what configurations set otherwise than profile and rules.
 	Overrides []policy.Override
-	Facts     *facts.Facts
-	Recorded  *triage.KnownPlan // what rules found, where that was asked for
+	// ProfileLockedBy is the configuration that locks the profile, empty where none does.
+	ProfileLockedBy string
+	Facts           *facts.Facts
+	Recorded        *triage.KnownPlan // what rules found, where that was asked for
 	// Gear is set where this is no plan but a register whose gear is judged by itself.
 	Gear *GearCount
 
@@ -58,6 +60,7 @@ type Result struct {
 	alone     bool // gear by itself, which no plan uses here
 	legs      keyname.Legs
 	items     []identity // what its gear is known by
+	known     knownBy    // what is known of it already
 	planned   string     // the day that the plan itself names, empty where it names none
 }
 
@@ -72,6 +75,7 @@ type Checked struct {
 	DoesNotApply string // why, where the rule has no subjects
 	NotAsked     bool   // it is switched off, or not asked at this stage
 	FormerIDs    []string
+	By           *policy.Rule // the rule as it was settled for the plan; nil where that is not known
 }
 
 // Unjudged is a subject that could not be judged, and why.
@@ -138,6 +142,9 @@ func (r *Result) identify(p *plan.Plan) {
 // heldProfile says so where a plan names another profile than the configuration
 // locks: it is judged by the latter.
 func (r *Result) heldProfile(p *plan.Plan, c config.Config) {
+	if c.ProfileHeld {
+		r.ProfileLockedBy = c.ProfileFrom
+	}
 	if c.ProfileHeld && p.Lift.Profile != "" && p.Lift.Profile != c.Profile {
 		message := fmt.Sprintf("the plan names profile %s, and %s locks the profile to %s, by which it is judged", p.Lift.Profile, c.ProfileFrom, c.Profile)
 		r.addBuiltin("config/profile_locked", message, "lift", r.locate("#/lift/profile"), nil)

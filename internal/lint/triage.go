@@ -28,7 +28,13 @@ func (r *Result) settle(rules []*policy.Rule, o Options) error {
 		r.Recorded = &triage.KnownPlan{File: name, Profile: r.Profile}
 		steps = append(steps, triage.Record(r.Recorded, c))
 	}
-	if o.Baseline != nil {
+	r.known = knownBy{o.Baseline, name, c}
+	switch {
+	case o.Baseline == nil:
+	case o.Baseline.NotHeld(o.Stage) != "":
+		r.known.baseline = nil
+		steps = append(steps, triage.OtherStage(o.Baseline, o.Stage))
+	default:
 		if err := o.Baseline.Fits(name, r.Profile); err != nil {
 			return fmt.Errorf("%s: %w", r.File, err)
 		}

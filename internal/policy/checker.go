@@ -43,6 +43,9 @@ func (c *checker) run(m metadata) {
 	if i := slices.IndexFunc(c.layers, func(l Layer) bool { return slices.Contains(l.NotWaivable, r.ID) }); i >= 0 {
 		r.HeldBy = c.layers[i].Name
 	}
+	if i := slices.IndexFunc(c.layers, func(l Layer) bool { return slices.Contains(l.Locked, r.ID) }); i >= 0 {
+		r.LockedBy = c.layers[i].Name
+	}
 	if r.NeedsFrom = m.Custom.NeedsFrom; r.NeedsFrom == "" {
 		r.NeedsFrom = Review
 	}

@@ -1,6 +1,10 @@
 package policy
 
-import "liftlint/internal/facts"
+import (
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"liftlint/internal/facts"
+)
 
 // SeeingAll is the pack whose rules see all of the facts, also what none reads, in
 // one query.
@@ -16,4 +20,15 @@ func (p *Pack) AskedApart() *Pack {
 	apart := *p
 	apart.apartFrom = 1
 	return &apart
+}
+
+// MilderWay is that of a parameter in a rule with a condition.
+func MilderWay(condition, param string) (int, error) {
+	m, err := ast.ParseModuleWithOpts("rule.rego", "package a\nimport data.params.a.b as p\nfinding contains {\"key\": leg.key} if {\n\tsome leg in input.legs\n\t"+condition+"\n}\n", ast.ParserOptions{RegoVersion: ast.RegoV1})
+	if err != nil {
+		return 0, err
+	}
+	r := &Rule{Params: []Param{{Name: param}}}
+	milderWays(m, r)
+	return r.Params[0].Milder, nil
 }

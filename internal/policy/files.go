@@ -1,6 +1,8 @@
 package policy
 
 import (
+	"crypto/sha256"
+	"encoding/hex"
 	"io/fs"
 	"path"
 	"strings"
@@ -34,6 +36,12 @@ type regoFile struct {
 	id   string // of its rule: topic/name
 	test bool
 	text string
+}
+
+// sum tells texts apart.
+func (f regoFile) sum() string {
+	sum := sha256.Sum256([]byte(f.text))
+	return hex.EncodeToString(sum[:])
 }
 
 // regoFiles reads every Rego file of the sources. One that stands where no

@@ -125,12 +125,13 @@ func (l *loader) rule(f regoFile) (r readRule) {
 	c := &checker{
 		shape: l.shape, profile: l.options.Profile.Name, layers: l.options.layers(), remedies: l.options.Remedies, mutant: l.options.mutant, without: l.options.without,
 		module: m, tree: tree, needs: map[string]bool{}, unsaid: unsaid{}, read: map[string]bool{},
-		rule: &Rule{ID: f.id, File: f.name},
+		rule: &Rule{ID: f.id, File: f.name, Sum: f.sum()},
 	}
 	c.run(meta)
 	r.problems = append(r.problems, c.problems...)
 	r.rule = c.rule
 	if len(c.problems) == 0 {
+		milderWays(m, c.rule)
 		inline(m, c.rule)
 		if c.rule.Off == "" {
 			r.module = m

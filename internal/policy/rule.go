@@ -38,7 +38,9 @@ type Rule struct {
 	Off       string   // why it is switched off, empty where it is not
 	OffBy     string   // the layer that switches it off
 	Overrides []Override
+	LockedBy  string // the configuration that locks it, empty where none does
 	File      string // where it stands
+	Sum       string // of its text: another text has another
 
 	message template
 	reads   []string // fields that its text and where read, in order
@@ -62,6 +64,7 @@ type Param struct {
 	Name    string
 	Value   any    // a float64, a string, a bool or a []string
 	Default any    // the same, as the rule's METADATA has it
+	Milder  int    // the way in which the rule finds less: 1 upward, -1 downward, 0 where that is not known
 	From    string // the layer that set it, empty for the default
 }
 

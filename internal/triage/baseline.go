@@ -16,6 +16,10 @@ const (
 	baselineFormer    = "baseline/former_id"
 )
 
+// BaselineOtherStage is the check whether a baseline is of the stage that plans are
+// judged at.
+const BaselineOtherStage = "baseline/other_stage"
+
 // Known sets aside the findings of one plan that the baseline has and that are no
 // worse than there. Whatever else it has of the plan is told of in a note.
 func Known(b *Baseline, file string, c Case) Step {
@@ -26,6 +30,14 @@ func Known(b *Baseline, file string, c Case) Step {
 			fs = b.known(fs, prints, k.underNewID(file, c), c)
 		}
 		return fs
+	}
+}
+
+// OtherStage tells that a baseline is of another stage than the plan is judged at.
+func OtherStage(b *Baseline, stage string) Step {
+	return func(fs []finding.Finding) []finding.Finding {
+		at := source.Position{Line: 1, Column: 1}
+		return append(fs, builtin.Finding(BaselineOtherStage, b.NotHeld(stage), "baseline", source.Location{File: b.File, Range: source.Range{From: at, To: at}}, nil))
 	}
 }
 
@@ -92,9 +104,6 @@ func (k KnownFinding) worse(f finding.Finding, c Case) string {
 			return fmt.Sprintf("it goes by %s, and by %s in the baseline", one.now.Field, one.then.Field)
 		default:
 			*one.to = &amount{value: one.then.Value, text: c.Print(one.then.Field, one.then.Value)}
-			if one.now != nil && (*one.to).text == one.now.Text { // worse by less than is printed
-				(*one.to).text = fmt.Sprintf("%v (%s)", one.then.Value, one.then.Field)
-			}
 		}
 	}
 	if was.measured == nil && f.Measured != nil && f.Grade == was.grade {

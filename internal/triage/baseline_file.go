@@ -47,8 +47,9 @@ type KnownFinding struct {
 	Limit       *KnownFigure `json:"limit,omitempty" doc:"The limit then; absent where there was none."`
 	Fingerprint string       `json:"fingerprint" doc:"What the finding is known again by: 32 hexadecimal digits made of file, rule and subject, as in the SARIF report."`
 
-	line   int    // where it stands
-	former string // the id that it gives its rule, where that is one it had before
+	line   int             // where it stands
+	taken  finding.Finding // what it was taken down from; none of an entry that was read
+	former string          // the id that it gives its rule, where that is one it had before
 }
 
 // KnownFigure is a number in the unit that its field names.
@@ -175,7 +176,20 @@ func (b *Baseline) Fits(file, profile string) error {
 // FitsStage refuses a baseline of another stage.
 func (b *Baseline) FitsStage(stage string) error {
 	if b.Stage != stage {
-		return fmt.Errorf("%s is of stage %s, and plans are judged at stage %s: %w", b.File, b.Stage, stage, ErrOther)
+		return fmt.Errorf("%s: %w", b.otherStage(stage), ErrOther)
 	}
 	return nil
+}
+
+func (b *Baseline) otherStage(stage string) string {
+	return fmt.Sprintf("%s is of stage %s, and plans are judged at stage %s", b.File, b.Stage, stage)
+}
+
+// NotHeld says that a baseline is of another stage, so that it sets nothing aside;
+// empty where it is not.
+func (b *Baseline) NotHeld(stage string) string {
+	if b.Stage == stage {
+		return ""
+	}
+	return b.otherStage(stage) + ": it sets nothing aside, and all that is found counts"
 }

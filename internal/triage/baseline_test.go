@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"liftlint/internal/finding"
+	"liftlint/internal/quantity"
 )
 
 // taken is the baseline of one plan with these findings.
@@ -94,7 +95,7 @@ func TestSameBytes(t *testing.T) {
 	meetsSchema(t, text)
 }
 
-// TestWorseThanKnownCounts by the exact figure: no rounding lets it pass.
+// TestWorseThanKnownCounts where a reader of the figures would see it.
 func TestWorseThanKnownCounts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		way := rapid.SampledFrom([]float64{1, -1}).Draw(t, "way")
@@ -102,11 +103,11 @@ func TestWorseThanKnownCounts(t *testing.T) {
 		draw := func(when string) finding.Finding {
 			return finding.Finding{Rule: "a/graded", Key: "k1", Grade: rapid.SampledFrom([]string{"bad", "less"}).Draw(t, "grade "+when),
 				Severity: rapid.SampledFrom(finding.Severities()).Draw(t, "severity "+when),
-				Measured: figure(value("measured " + when)), Limit: figure(40 - way*rapid.SampledFrom([]float64{0, 0.001}).Draw(t, "limit "+when))}
+				Measured: figure(value("measured " + when)), Limit: figure(40 - way*rapid.SampledFrom([]float64{0, 0.3}).Draw(t, "limit "+when))}
 		}
 		then, now := draw("then"), draw("now")
 		worse := !then.Severity.AtLeast(now.Severity) || now.Grade == "bad" && then.Grade == "less" ||
-			now.Grade == then.Grade && (way*(now.Measured.Value-then.Measured.Value) > 0 || way*(then.Limit.Value-now.Limit.Value) > 0)
+			now.Grade == then.Grade && (way*(now.Measured.Value-then.Measured.Value) > 0.05 && now.Measured.Text != then.Measured.Text || way*(then.Limit.Value-now.Limit.Value) > 0)
 		b, _ := taken([]finding.Finding{then})
 		out := Run([]finding.Finding{now}, Known(b, "p", plain()))
 		aside := slices.ContainsFunc(out, func(f finding.Finding) bool { return f.Aside != nil })
@@ -115,6 +116,42 @@ func TestWorseThanKnownCounts(t *testing.T) {
 			t.Fatalf("worse %v, set aside %v, said %v: %v", worse, aside, said, out)
 		}
 	})
+}
+
+// TestNearlyAsKnown: a figure that differs by less than is printed is known, however
+// many digits there are behind it, and the next that is printed is not.
+func TestNearlyAsKnown(t *testing.T) {
+	of := func(field string, v float64, units quantity.System) *finding.Figure {
+		text, _ := quantity.FormatSuffix(field, v, units)
+		return &finding.Figure{Field: field, Value: v, Text: text}
+	}
+	for _, x := range []struct {
+		field         string
+		limit, was    float64
+		near, further float64
+		units         quantity.System
+	}{
+		{"angle_deg", 30, 29.1903577, 29.1903576, 29.13, quantity.Metric},
+		{"angle_deg", 30, 29.1903577, 29.151, 29.04, quantity.Metric}, // 29 deg: fewer digits are no wider
+		{"use_ratio", 1, 1.0424, 1.0428, 1.06, quantity.Metric},
+		{"pull_n", 50000, 52500, 52510, 52800, quantity.Metric},
+		{"length_m", 1, 1.5, 1.50001, 1.6, quantity.US},
+	} {
+		found := func(v float64) finding.Finding {
+			return finding.Finding{Rule: "a/plain", Key: "k1", Severity: finding.Error, Measured: of(x.field, v, x.units), Limit: of(x.field, x.limit, x.units)}
+		}
+		c := plain()
+		c.Print = func(field string, v float64) string { return of(field, v, x.units).Text }
+		b, _ := taken([]finding.Finding{found(x.was)})
+		b, _ = again(t, b)
+		for v, known := range map[float64]bool{x.was: true, x.near: true, x.further: false} {
+			out := Run([]finding.Finding{found(v)}, Known(b, "p", c))
+			aside := slices.ContainsFunc(out, func(f finding.Finding) bool { return f.Aside != nil })
+			if aside != known {
+				t.Errorf("%s: %v (%s), %v (%s) was accepted: known %v", x.field, v, found(v).Measured.Text, x.was, found(x.was).Measured.Text, aside)
+			}
+		}
+	}
 }
 
 // TestGone: an entry that no longer occurs is told of at its line.

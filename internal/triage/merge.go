@@ -46,10 +46,11 @@ func (m *Merged) plan(then, now KnownPlan, grow bool) {
 	for _, k := range now.Findings {
 		old, ok := was[k.Fingerprint]
 		delete(was, k.Fingerprint)
-		worse := !ok || old.worse(k.finding(), now.judged) != ""
 		switch {
-		case !worse || grow:
+		case grow || ok && old.worse(k.finding(), now.judged) == "": // nor by less than is printed, of which many would add up
 			out.Findings = append(out.Findings, k)
+		case ok && old.worse(k.taken, now.judged) == "":
+			out.Findings = append(out.Findings, old)
 		case ok:
 			out.Findings = append(out.Findings, old)
 			m.LeftOut++

@@ -56,6 +56,26 @@ func TestBaselineOnlyShrinks(t *testing.T) {
 	})
 }
 
+// TestNearlyAsKnownStays as it was accepted: many small steps do not add up.
+func TestNearlyAsKnownStays(t *testing.T) {
+	f := func(v float64) []finding.Finding {
+		return []finding.Finding{{Rule: "a/plain", Key: "k1", Severity: finding.Error, Measured: figure(v), Limit: figure(30)}}
+	}
+	b, _ := taken(f(29.19))
+	for _, v := range []float64{29.18, 29.16} {
+		_, today := taken(f(v))
+		m, err := b.Merge([]KnownPlan{today}, false, nil)
+		if err != nil || m.LeftOut != 0 || m.Baseline.plan("p").Findings[0].Measured.Value != 29.19 {
+			t.Errorf("%+v, %v", m, err)
+		}
+		b = m.Baseline
+	}
+	_, today := taken(f(29.1))
+	if m, _ := b.Merge([]KnownPlan{today}, false, nil); m.LeftOut != 1 {
+		t.Errorf("%+v", m)
+	}
+}
+
 // TestOtherPlans stay in the baseline as long as there are such plans.
 func TestOtherPlans(t *testing.T) {
 	old, _ := taken([]finding.Finding{{Rule: "a/plain", Key: "k1", Severity: finding.Error}})

@@ -23,7 +23,7 @@ func Record(into *KnownPlan, c Case) Step {
 }
 
 func entryOf(f finding.Finding, key, print string) KnownFinding {
-	k := KnownFinding{Rule: f.Rule, Key: key, Severity: string(f.Severity), Fingerprint: print}
+	k := KnownFinding{Rule: f.Rule, Key: key, Severity: string(f.Severity), Fingerprint: print, taken: f}
 	if f.Grade != "" {
 		k.Grade = &f.Grade
 	}
@@ -42,7 +42,8 @@ func byRule(a, b KnownFinding) int {
 	return strings.Compare(a.Rule+"\x00"+a.Key+"\x00"+a.Fingerprint, b.Rule+"\x00"+b.Key+"\x00"+b.Fingerprint)
 }
 
-// finding is the entry as what it was taken from, as far as entries are compared.
+// finding is the entry as what it was taken from, as far as entries are compared:
+// without texts, so that figures are compared to the last digit that there is.
 func (k KnownFinding) finding() finding.Finding {
 	f := finding.Finding{Rule: k.Rule, Key: k.Key, Severity: finding.Severity(k.Severity), Measured: k.Measured.figure(), Limit: k.Limit.figure()}
 	if k.Grade != nil {

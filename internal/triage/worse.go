@@ -2,6 +2,9 @@ package triage
 
 import (
 	"fmt"
+	"math"
+	"math/big"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -78,18 +81,56 @@ func direction(f finding.Finding) float64 {
 	return 0
 }
 
-// passedBy reports whether a figure lies further in a direction. One accepted by
-// its text is passed where the texts tell it too, since the digits behind them
-// were never seen. What is no number passes everything.
+// passedBy reports whether a figure lies further in a direction, by more than half a
+// unit of the last digit that is printed: who reads both would see no difference. One
+// accepted by its text is passed where the texts tell it too, since the digits behind
+// them were never seen. What is no number passes everything.
 func (a amount) passedBy(f finding.Figure, way float64) bool {
 	if way*(f.Value-a.value) <= 0 {
 		return false
 	}
-	return !a.rounded || !(way*(printed(f)-a.value) <= 0)
+	if a.rounded {
+		return !(way*(printed(f)-a.value) <= 0)
+	}
+	return !a.near(f)
 }
 
 func (a amount) same(f finding.Figure) bool {
-	return f.Value == a.value || a.rounded && printed(f) == a.value
+	return f.Value == a.value || a.rounded && printed(f) == a.value || !a.rounded && a.near(f)
+}
+
+// near reports whether both are printed alike, or differ by no more than half a unit of
+// the last digit of the text that has more of them.
+func (a amount) near(f finding.Figure) bool {
+	if a.text == f.Text && f.Text != "" {
+		return true
+	}
+	return math.Abs(f.Value-a.value) <= min(lastDigit(f.Field, a.text), lastDigit(f.Field, f.Text))/2
+}
+
+var lastNumber = regexp.MustCompile(`[0-9]+(\.[0-9]+)?([^0-9]*)$`)
+
+// lastDigit is one unit of the last digit that a text has, in the unit of the field; 0
+// where the text can't be read.
+func lastDigit(field, text string) float64 {
+	text = withoutMass(text)
+	at := lastNumber.FindStringSubmatchIndex(text)
+	if at == nil {
+		return 0
+	}
+	number := text[at[0]:at[4]]
+	v, ok := new(big.Rat).SetString(number)
+	if !ok {
+		return 0
+	}
+	_, decimals, _ := strings.Cut(number, ".")
+	unit := new(big.Rat).SetFrac(big.NewInt(1), new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(len(decimals))), nil))
+	more, err := parse(field, text[:at[0]]+v.Add(v, unit).FloatString(len(decimals))+text[at[4]:])
+	is, err2 := parse(field, text)
+	if err != nil || err2 != nil {
+		return 0
+	}
+	return math.Abs(more - is)
 }
 
 // printed is a figure as its text has it; the figure itself where that can't be
@@ -101,11 +142,16 @@ func printed(f finding.Figure) float64 {
 	return f.Value
 }
 
-// parse reads a figure as reports print it. The mass behind a force, in
-// parentheses, says the same again.
+// parse reads a figure as reports print it.
 func parse(field, text string) (float64, error) {
+	return quantity.ParseSuffix(field, withoutMass(text))
+}
+
+// withoutMass leaves out the mass behind a force, in parentheses, which says the same
+// again.
+func withoutMass(text string) string {
 	if cut := strings.Index(text, " ("); cut > 0 && strings.HasSuffix(text, ")") {
-		text = text[:cut]
+		return text[:cut]
 	}
-	return quantity.ParseSuffix(field, text)
+	return text
 }

@@ -7,6 +7,8 @@ import (
 	"cmp"
 	"fmt"
 	"io"
+	"regexp"
+	"strconv"
 	"strings"
 
 	"liftlint/internal/finding"
@@ -112,7 +114,7 @@ func ranked(run report.Run, level string) []note {
 			if n == len(rounds) {
 				rounds = append(rounds, nil)
 			}
-			rounds[n] = append(rounds[n], noteOf(f))
+			rounds[n] = append(rounds[n], noteOf(r, f))
 		}
 	}
 	for _, round := range rounds {
@@ -124,7 +126,7 @@ func ranked(run report.Run, level string) []note {
 func failures(run report.Run) []note {
 	var list []note
 	for _, f := range run.Failures {
-		list = append(list, note{title: "Could not check", message: strings.TrimSpace(f)})
+		list = append(list, placed(f)...)
 	}
 	for _, r := range run.Results {
 		switch {
@@ -141,7 +143,31 @@ func failures(run report.Run) []note {
 	return list
 }
 
-func noteOf(f finding.Finding) note {
+// atPlace is a line of a failure that begins with where it is for.
+var atPlace = regexp.MustCompile(`^([^:]+):([0-9]+):([0-9]+): (.*)$`)
+
+// placed are the notes of a failure, one for each place that it names. What belongs to
+// none stands with the one before.
+func placed(failure string) []note {
+	var list []note
+	for line := range strings.SplitSeq(strings.TrimSpace(failure), "\n") {
+		m := atPlace.FindStringSubmatch(line)
+		switch {
+		case m != nil:
+			n := note{title: "Could not check", file: m[1], message: m[4]}
+			n.line, _ = strconv.Atoi(m[2]) // left out where it is no number
+			n.column, _ = strconv.Atoi(m[3])
+			list = append(list, n)
+		case len(list) == 0:
+			list = append(list, note{title: "Could not check", message: line})
+		default:
+			list[len(list)-1].message += "\n" + line
+		}
+	}
+	return list
+}
+
+func noteOf(of *lint.Result, f finding.Finding) note {
 	r := f.Place.Range
 	n := note{file: f.Place.File, line: r.From.Line, column: r.From.Column, title: fmt.Sprintf("%s [%s]", f.Title, f.Rule)}
 	if f.Aside != nil {
@@ -150,7 +176,7 @@ func noteOf(f finding.Finding) note {
 	if r.To.Line == r.From.Line && r.To.Column > r.From.Column {
 		n.endLine, n.endColumn = r.To.Line, r.To.Column-1 // the service counts the last column in
 	}
-	n.message = report.Sentence(cmp.Or(f.Message, f.Title))
+	n.message = report.Named(of, f, report.Sentence(cmp.Or(f.Message, f.Title)))
 	if f.Aside != nil {
 		n.message += "\n" + report.Sentence(f.Word()+" "+f.Aside.Words())
 	}

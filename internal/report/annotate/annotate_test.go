@@ -64,6 +64,24 @@ func obeyed(log string) (list []command, older bool) {
 	return list, older
 }
 
+// TestFailuresHavePlaces where they name one, and what follows stays with it.
+func TestFailuresHavePlaces(t *testing.T) {
+	got, _ := obeyed(written(t, report.Run{Failures: []string{
+		"liftlint.yaml:5:33: no such rule\nrules/a/b/rule.rego:2:1: no such key\n  not checked for it: plans/a.lift.yaml",
+		"plans/b.lift.yaml: the check stopped: at 1:2: x",
+	}}))
+	want := []string{"liftlint.yaml:5:33 no such rule", "rules/a/b/rule.rego:2:1 no such key\n  not checked for it: plans/a.lift.yaml", ":: plans/b.lift.yaml: the check stopped: at 1:2: x"}
+	if len(got) < len(want) {
+		t.Fatalf("%v", got)
+	}
+	for i, w := range want {
+		p := got[i].properties
+		if is := p["file"] + ":" + p["line"] + ":" + p["col"] + " " + got[i].message; is != w || got[i].level != "error" || p["title"] != "Could not check" {
+			t.Errorf("%q, not %q", is, w)
+		}
+	}
+}
+
 // TestExamples reads the commands of each example back.
 func TestExamples(t *testing.T) {
 	for _, r := range reporttest.Examples(t, root) {

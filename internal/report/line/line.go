@@ -26,7 +26,7 @@ func Write(w io.Writer, run report.Run) error {
 			continue
 		}
 		for _, f := range r.Findings {
-			put(&b, of(f))
+			put(&b, of(r, f))
 		}
 		if why := unjudged(r); why != "" {
 			put(&b, r.File+": error: not checked: "+why)
@@ -42,7 +42,8 @@ func Write(w io.Writer, run report.Run) error {
 	return err
 }
 
-func of(f finding.Finding) string {
+func of(r *lint.Result, f finding.Finding) string {
+	f.Message = report.Named(r, f, message(f))
 	if f.Aside != nil {
 		return fmt.Sprintf("%s: note: %s %s: %s (%s) [%s]", place(f), f.Word(), severity(f.Severity), message(f), f.Aside.Words(), f.Rule)
 	}

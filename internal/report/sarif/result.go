@@ -40,7 +40,7 @@ func (c *catalog) found(x *lint.Result, f finding.Finding, print string) result 
 		RuleIndex:           c.index[f.Rule],
 		Kind:                "fail",
 		Level:               level(f.Severity),
-		Message:             text{Text: message(sentences(f))},
+		Message:             text{Text: message(sentences(x, f))},
 		Locations:           []location{place(f)},
 		RelatedLocations:    related(f),
 		Fingerprints:        map[string]string{ownPrint: print},
@@ -56,12 +56,12 @@ func (c *catalog) found(x *lint.Result, f finding.Finding, print string) result 
 }
 
 // sentences are the finding in words; the first is all that a narrow view shows.
-func sentences(f finding.Finding) string {
+func sentences(x *lint.Result, f finding.Finding) string {
 	said := f.Message
 	if said == "" {
 		said = f.Title
 	}
-	said = report.Sentence(said)
+	said = report.Named(x, f, report.Sentence(said))
 	if f.Remedy != "" {
 		said += " To put it right: " + strings.TrimSuffix(f.Remedy, ".") + "."
 	}
