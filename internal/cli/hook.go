@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/finding"
 	"liftlint/internal/gitrepo"
 	"liftlint/internal/policy"
 )
@@ -156,14 +157,16 @@ func (k *hookCommand) run(ctx context.Context, name string, told []string) error
 	c.env.Stdout, c.output.env.Stdout = k.env.Stderr, k.env.Stderr // where git shows what hooks say
 	c.judging.stage, c.output.format.value = k.stage.value, "line"
 	var err error
-	what, whole := "commit", "liftlint check --staged"
+	what, whole := "commit", "liftlint check --staged"+k.asked()
 	switch name {
 	case preCommit:
 		c.change.staged = true
 		err = c.run(ctx, nil)
 	case prePush:
 		what = "push"
-		whole, err = c.runPushed(ctx, append(told, "")[0])
+		if whole, err = c.runPushed(ctx, append(told, "")[0]); whole != "" {
+			whole += k.failing()
+		}
 	default:
 		return wrongUsage(fmt.Errorf("there is no hook %s: there are %s and %s", name, preCommit, prePush))
 	}
@@ -177,6 +180,22 @@ func (k *hookCommand) run(ctx context.Context, name string, told []string) error
 	}
 	fmt.Fprintf(k.env.Stderr, "liftlint: the %s is refused; %s\n", what, advice)
 	return err
+}
+
+// asked are the options of a check that do as the hook does, as far as they are not
+// those that a check has by itself.
+func (k *hookCommand) asked() string {
+	if k.stage.value == policy.Review {
+		return k.failing()
+	}
+	return " --stage " + k.stage.value + k.failing()
+}
+
+func (k *hookCommand) failing() string {
+	if k.failOn.value == string(finding.Error) {
+		return ""
+	}
+	return " --fail-on " + k.failOn.value
 }
 
 // ownProgram is the path of this program, for where the PATH does not have it;
