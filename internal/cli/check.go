@@ -30,6 +30,8 @@ type check struct {
 	failOn    *choice
 	change    changeFlags
 	stdinName string
+	// noneIsFine is for hooks: that there is no plan is a line to them, and no report.
+	noneIsFine bool
 }
 
 func newCheck(e Environment) *cobra.Command {
@@ -138,6 +140,10 @@ func (k *check) judge(ctx context.Context, inputs []input) (judged, error) {
 
 // finish reports a run, and ends with what it comes to.
 func (k *check) finish(run judged) error {
+	if k.noneIsFine && run.Exit() == report.Nothing {
+		fmt.Fprintln(k.env.Stderr, "liftlint: there is no plan here, and nothing was checked")
+		return exit{code: Nothing}
+	}
 	reported, err := k.output.write(run.Run, k.judging.stage, run.rules)
 	if err != nil {
 		return exit{Unchecked, err}

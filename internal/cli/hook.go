@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -17,6 +18,7 @@ type hookCommand struct {
 	env     Environment
 	prePush bool
 	shared  bool
+	managed bool // a hook manager runs it
 	stage   *choice
 	failOn  *choice
 }
@@ -93,6 +95,7 @@ func newHookRun(e Environment) *cobra.Command {
 		RunE:      func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0], args[1:]) },
 	}
 	k.checkFlags(c)
+	c.Flags().BoolVar(&k.managed, "by-manager", false, "a hook manager runs it, and not git itself")
 	return c
 }
 
@@ -153,7 +156,7 @@ func (k *hookCommand) remove(ctx context.Context) error {
 
 // run checks, and refuses what is not to be: also what could not be checked.
 func (k *hookCommand) run(ctx context.Context, name string, told []string) error {
-	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn}
+	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn, noneIsFine: true}
 	c.env.Stdout, c.output.env.Stdout = k.env.Stderr, k.env.Stderr // where git shows what hooks say
 	c.judging.stage, c.output.format.value = k.stage.value, "line"
 	var err error
@@ -161,10 +164,23 @@ func (k *hookCommand) run(ctx context.Context, name string, told []string) error
 	switch name {
 	case preCommit:
 		c.change.staged = true
+		if k.managed {
+			if err := somethingStaged(ctx, k.env); err != nil {
+				return err
+			}
+		}
 		err = c.run(ctx, nil)
 	case prePush:
 		what = "push"
-		if whole, err = c.runPushed(ctx, append(told, "")[0]); whole != "" {
+		remote := append(told, "")[0]
+		if k.managed {
+			var pushed string
+			if remote, pushed, err = managedPush(k.env.Getenv); err != nil {
+				return err
+			}
+			c.env.Stdin = strings.NewReader(pushed)
+		}
+		if whole, err = c.runPushed(ctx, remote); whole != "" {
 			whole += k.failing()
 		}
 	default:
