@@ -224,7 +224,7 @@ func (k *check) tellGone(b *triage.Baseline) error {
 	}
 	for _, p := range b.Plans {
 		if _, err := os.Lstat(filepath.Join(paths.Root, filepath.FromSlash(p.File))); errors.Is(err, fs.ErrNotExist) {
-			fmt.Fprintf(k.env.Stderr, "liftlint: %s has %s of %s, which is not there any more: write the baseline anew\n", visible(b.File), report.Plural(len(p.Findings), "finding"), visible(p.File))
+			fmt.Fprintf(k.env.Stderr, "liftlint: %s has %s of %s, which is not there any more: write the baseline anew, with --renamed OLD=NEW where the plan has another name now\n", visible(b.File), report.Plural(len(p.Findings), "finding"), visible(p.File))
 		}
 	}
 	return nil
