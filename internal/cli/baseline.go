@@ -26,6 +26,7 @@ type baseline struct {
 	check *check // finds and judges the plans
 	write string
 	grow  bool
+	moved []string                 // OLD=NEW
 	stay  map[finding.Severity]int // findings that no baseline takes in
 }
 
@@ -41,14 +42,19 @@ may accept: check goes on telling of that.
 A baseline that is there already only shrinks: what no longer occurs is taken out,
 and what got better is kept as it is now. What a rule can't judge any more stays in,
 for as long as that can't be told. --grow takes in what is new or worse too.
-Nothing is written unless every plan could be judged.`,
+Nothing is written unless every plan could be judged.
+
+What is known of a plan that was renamed follows it with --renamed OLD=NEW, and is then
+held to as before: nothing new comes in by it.`,
 		Example: `  liftlint baseline plans --write known.json
-  liftlint check --baseline known.json plans`,
+  liftlint check --baseline known.json plans
+  liftlint baseline --renamed plans/old.lift.yaml=plans/new.lift.yaml --write known.json`,
 		RunE: func(c *cobra.Command, args []string) error { return k.run(c.Context(), args) },
 	}
 	k.check.judging.flags(c)
 	c.Flags().StringVar(&k.write, "write", "", "the file to write; without it the baseline is printed")
 	c.Flags().BoolVar(&k.grow, "grow", false, "take in findings that are new or worse")
+	c.Flags().StringArrayVar(&k.moved, "renamed", nil, "OLD=NEW: a plan that was renamed, whose known findings follow it")
 	c.Flags().StringVar(&k.check.output.root, "root", "", "the folder from which plans are named; otherwise that of the repository, the nearest with .git in it")
 	return c
 }
@@ -64,13 +70,16 @@ func (k *baseline) run(ctx context.Context, args []string) error {
 	if err != nil {
 		return err
 	}
-	today, err := k.today(ctx, args)
-	if err != nil {
-		return err
-	}
 	paths, err := k.check.output.paths()
 	if err != nil {
 		return exit{Unchecked, err}
+	}
+	if err := k.rename(was, paths); err != nil {
+		return wrongUsage(err)
+	}
+	today, err := k.today(ctx, args)
+	if err != nil {
+		return err
 	}
 	m, err := was.Merge(today, k.grow || !there, func(file string) bool {
 		_, err := os.Stat(filepath.Join(paths.Root, filepath.FromSlash(file)))
@@ -80,6 +89,26 @@ func (k *baseline) run(ctx context.Context, args []string) error {
 		return wrongUsage(err)
 	}
 	return k.put(m)
+}
+
+// rename has entries follow the plans that were renamed. One that is still there under
+// its old name was not: what is known of it would set aside another's.
+func (k *baseline) rename(was *triage.Baseline, paths report.Paths) error {
+	for _, pair := range k.moved {
+		from, to, ok := strings.Cut(pair, "=")
+		switch {
+		case !ok || from == "" || to == "":
+			return fmt.Errorf("--renamed %s: write OLD=NEW, such as plans/old.lift.yaml=plans/new.lift.yaml", pair)
+		case exists(from):
+			return fmt.Errorf("--renamed %s: %s is still there", pair, from)
+		case !exists(to):
+			return fmt.Errorf("--renamed %s: there is no %s", pair, to)
+		}
+		if err := was.Rename(paths.Relative(from), paths.Relative(to)); err != nil {
+			return fmt.Errorf("--renamed %s: %w", pair, err)
+		}
+	}
+	return nil
 }
 
 // earlier is the baseline that is there already; an empty one where none is.

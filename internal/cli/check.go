@@ -30,6 +30,8 @@ type check struct {
 	failOn    *choice
 	change    changeFlags
 	stdinName string
+	// noneIsFine is for hooks: that there is no plan is a line to them, and no report.
+	noneIsFine bool
 }
 
 func newCheck(e Environment) *cobra.Command {
@@ -144,6 +146,10 @@ func (k *check) judge(ctx context.Context, inputs, unchanged []input) (judged, e
 
 // finish reports a run, and ends with what it comes to.
 func (k *check) finish(run judged) error {
+	if k.noneIsFine && run.Exit() == report.Nothing {
+		fmt.Fprintln(k.env.Stderr, "liftlint: there is no plan here, and nothing was checked")
+		return exit{code: Nothing}
+	}
 	reported, err := k.output.write(run.Run, k.judging.stage, run.rules)
 	if err != nil {
 		return exit{Unchecked, err}
@@ -202,7 +208,7 @@ func (k *check) tellGone(b *triage.Baseline) error {
 	}
 	for _, p := range b.Plans {
 		if _, err := os.Lstat(filepath.Join(paths.Root, filepath.FromSlash(p.File))); errors.Is(err, fs.ErrNotExist) {
-			fmt.Fprintf(k.env.Stderr, "liftlint: %s has %s of %s, which is not there any more: write the baseline anew\n", visible(b.File), report.Plural(len(p.Findings), "finding"), visible(p.File))
+			fmt.Fprintf(k.env.Stderr, "liftlint: %s has %s of %s, which is not there any more: write the baseline anew, with --renamed OLD=NEW where the plan has another name now\n", visible(b.File), report.Plural(len(p.Findings), "finding"), visible(p.File))
 		}
 	}
 	return nil

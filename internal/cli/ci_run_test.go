@@ -6,6 +6,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -330,13 +331,29 @@ func TestPreCommitHookInstalls(t *testing.T) {
 	}
 	env := append(r.environment(), "PATH="+bin+string(os.PathListSeparator)+os.Getenv("PATH"))
 	r.commit(map[string]string{"plans/pump.lift.yaml": exampleText(t, "pump-skid")})
-	r.expect("nothing is staged", r.bash(hooks[0].Entry, env), 0, nil, nil, nil, nil)
+	atDesk := append(slices.Clone(env), "CI=")
+	r.expect("nothing is staged", r.bash(hooks[0].Entry, atDesk), 0, nil, nil, nil, nil)
+	if got := r.bash(hooks[0].Entry, env); got.code != 3 || !strings.Contains(got.errors, "nothing is staged, so that nothing was checked") {
+		t.Errorf("nothing is staged on a build service: %+v", got)
+	}
+	if got := r.bash(hooks[1].Entry, env); got.code != 3 || !strings.Contains(got.errors, "nothing says what is pushed, so that nothing was checked") {
+		t.Errorf("at no push: %+v", got)
+	}
 	r.write(filepath.Join(r.workspace, "plans/vessel.lift.yaml"), exampleText(t, "filter-vessel"))
-	r.expect("nothing is staged yet", r.bash(hooks[0].Entry, env), 0, nil, nil, nil, nil)
+	r.expect("nothing is staged yet", r.bash(hooks[0].Entry, atDesk), 0, nil, nil, nil, nil)
 	r.git("add", "plans")
 	got := r.bash(hooks[0].Entry, env)
 	r.expect("a faulty plan is staged", got, 1, nil, nil, nil, nil)
 	if !strings.Contains(got.errors, "plans/vessel.lift.yaml:98:9: error: ") || !strings.Contains(got.errors, "the commit is refused") {
 		t.Errorf("%+v", got)
+	}
+	base := strings.TrimSpace(r.git("rev-parse", "HEAD"))
+	r.git("commit", "-qm", "faulty")
+	to := strings.TrimSpace(r.git("rev-parse", "HEAD"))
+	for from, want := range map[string]int{base: 1, to: 0, "": 1} {
+		got := r.bash(hooks[1].Entry, append(slices.Clone(env), variableFrom+"="+from, variableTo+"="+to, variableRemote+"=origin"))
+		if got.code != want || strings.Contains(got.errors, "plans/vessel.lift.yaml:98:9: error: ") != (want == 1) {
+			t.Errorf("pushed since %q: %+v", from, got)
+		}
 	}
 }

@@ -69,21 +69,30 @@ func TestAction(t *testing.T) {
 	}
 }
 
-// TestPreCommitHooks: the entry is a command that there is.
+// TestPreCommitHooks: the entries are commands that there are, each for its stage, so
+// that none runs where it would look at nothing.
 func TestPreCommitHooks(t *testing.T) {
 	var hooks []struct {
 		ID, Name, Entry, Language string
+		Stages                    []string
 		PassFilenames             *bool `yaml:"pass_filenames"`
 		AlwaysRun                 bool  `yaml:"always_run"`
 	}
 	readYAML(t, ".pre-commit-hooks.yaml", &hooks)
-	if len(hooks) != 1 || hooks[0].ID != "liftlint" || hooks[0].Language != "golang" || hooks[0].PassFilenames == nil || *hooks[0].PassFilenames || !hooks[0].AlwaysRun {
-		t.Fatalf("%+v", hooks)
+	stages := map[string]string{"liftlint": preCommit, "liftlint-push": prePush}
+	if len(hooks) != len(stages) {
+		t.Errorf("%d hooks", len(hooks))
 	}
-	args := strings.Fields(hooks[0].Entry)
-	c, rest, err := newRoot(Environment{}).Find(args[1:])
-	if err != nil || args[0] != "liftlint" || c.Name() != "run" || len(rest) != 1 || rest[0] != preCommit {
-		t.Errorf("%s is %v, %v", hooks[0].Entry, c, err)
+	for _, h := range hooks {
+		stage := stages[h.ID]
+		if h.Language != "golang" || h.PassFilenames == nil || *h.PassFilenames || !h.AlwaysRun || len(h.Stages) != 1 || h.Stages[0] != stage {
+			t.Errorf("%+v", h)
+		}
+		args := strings.Fields(h.Entry)
+		c, rest, err := newRoot(Environment{}).Find(args[1:])
+		if err != nil || args[0] != "liftlint" || c.Name() != "run" || len(rest) != 2 || rest[0] != stage || rest[1] != "--by-manager" {
+			t.Errorf("%s is %v, %v", h.Entry, c, err)
+		}
 	}
 }
 

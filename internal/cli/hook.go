@@ -5,9 +5,11 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
+	"liftlint/internal/finding"
 	"liftlint/internal/gitrepo"
 	"liftlint/internal/policy"
 )
@@ -16,6 +18,7 @@ type hookCommand struct {
 	env     Environment
 	prePush bool
 	shared  bool
+	managed bool // a hook manager runs it
 	stage   *choice
 	failOn  *choice
 }
@@ -92,6 +95,7 @@ func newHookRun(e Environment) *cobra.Command {
 		RunE:      func(c *cobra.Command, args []string) error { return k.run(c.Context(), args[0], args[1:]) },
 	}
 	k.checkFlags(c)
+	c.Flags().BoolVar(&k.managed, "by-manager", false, "a hook manager runs it, and not git itself")
 	return c
 }
 
@@ -152,18 +156,33 @@ func (k *hookCommand) remove(ctx context.Context) error {
 
 // run checks, and refuses what is not to be: also what could not be checked.
 func (k *hookCommand) run(ctx context.Context, name string, told []string) error {
-	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn}
+	c := &check{env: k.env, output: newOutput(k.env), failOn: k.failOn, noneIsFine: true}
 	c.env.Stdout, c.output.env.Stdout = k.env.Stderr, k.env.Stderr // where git shows what hooks say
 	c.judging.stage, c.output.format.value = k.stage.value, "line"
 	var err error
-	what, whole := "commit", "liftlint check --staged"
+	what, whole := "commit", "liftlint check --staged"+k.asked()
 	switch name {
 	case preCommit:
 		c.change.staged = true
+		if k.managed {
+			if err := somethingStaged(ctx, k.env); err != nil {
+				return err
+			}
+		}
 		err = c.run(ctx, nil)
 	case prePush:
 		what = "push"
-		whole, err = c.runPushed(ctx, append(told, "")[0])
+		remote := append(told, "")[0]
+		if k.managed {
+			var pushed string
+			if remote, pushed, err = managedPush(k.env.Getenv); err != nil {
+				return err
+			}
+			c.env.Stdin = strings.NewReader(pushed)
+		}
+		if whole, err = c.runPushed(ctx, remote); whole != "" {
+			whole += k.failing()
+		}
 	default:
 		return wrongUsage(fmt.Errorf("there is no hook %s: there are %s and %s", name, preCommit, prePush))
 	}
@@ -177,6 +196,22 @@ func (k *hookCommand) run(ctx context.Context, name string, told []string) error
 	}
 	fmt.Fprintf(k.env.Stderr, "liftlint: the %s is refused; %s\n", what, advice)
 	return err
+}
+
+// asked are the options of a check that do as the hook does, as far as they are not
+// those that a check has by itself.
+func (k *hookCommand) asked() string {
+	if k.stage.value == policy.Review {
+		return k.failing()
+	}
+	return " --stage " + k.stage.value + k.failing()
+}
+
+func (k *hookCommand) failing() string {
+	if k.failOn.value == string(finding.Error) {
+		return ""
+	}
+	return " --fail-on " + k.failOn.value
 }
 
 // ownProgram is the path of this program, for where the PATH does not have it;

@@ -12,6 +12,20 @@ import (
 )
 
 // TestNoChange: order, units, comments, quotes and layout are none.
+// TestWaiverComes as one line, whatever there is to it.
+func TestWaiverComes(t *testing.T) {
+	text := example(t, "pump-skid")
+	with := text + "waivers:\n  - {rule: angle/leg_too_flat, grade: below_usual, subject: leg/hook/1, reason: checked, by: A. Planner, approved_by: B. Engineer, until: 2026-12-31}\n" +
+		"  - {rule: angle/leg_too_flat, grade: below_usual, subject: leg/hook/2, reason: checked, by: A. Planner, approved_by: B. Engineer, until: 2026-12-31}\n"
+	p := between(t, text, with)
+	if len(p.Written) != 2 || p.Written[0].Old != nil || !strings.Contains(*p.Written[0].New, "approved_by B. Engineer") {
+		t.Errorf("%+v", p.Written)
+	}
+	if p = between(t, with, strings.Replace(with, "reason: checked", "reason: looked at", 1)); len(p.Written) != 1 || *p.Written[0].Old != "checked" {
+		t.Errorf("%+v", p.Written)
+	}
+}
+
 func TestNoChange(t *testing.T) {
 	for _, name := range []string{"filter-vessel", "pump-skid"} {
 		text := example(t, name)

@@ -167,7 +167,7 @@ func differing(a, b written) []Word {
 func gathered(words []Word) []Word {
 	whole := map[string]*Word{}
 	for _, w := range words {
-		if item, ok := strings.CutSuffix(w.What, separator+"id"); ok && (w.Old == nil) != (w.New == nil) {
+		if item, ok := cutName(w.What); ok && (w.Old == nil) != (w.New == nil) {
 			whole[item] = &Word{What: item}
 		}
 	}
@@ -191,6 +191,15 @@ func gathered(words []Word) []Word {
 		}
 	}
 	return list
+}
+
+// cutName is the path of the item that a value stands for: what has an id, and a waiver,
+// which is known by its rule.
+func cutName(path string) (item string, ok bool) {
+	if strings.HasPrefix(path, "waivers"+separator) {
+		return strings.CutSuffix(path, separator+"rule")
+	}
+	return strings.CutSuffix(path, separator+"id")
 }
 
 // itemOf is the outermost item that a path lies in and that came or went.
