@@ -57,6 +57,8 @@ func standIns() []standIn {
 		{"/gear/*/groups/*/link", "", "the legs hang from the master link itself"},
 		{"/load/mass_tolerance", "load/bound_over_rated_load", "the mass is taken as it is; another rule says so"},
 		{"/gear/*/class", "sling/legs_unlike", "slings are compared as far as they are described; another rule says what is missing"},
+		{"/gear/*/inspection", "inspection/overdue gear/H", "a hook at the end of a leg of a bridle is inspected with it"},
+		{"/gear/*/inspection", "inspection/due_soon gear/H", "the same"},
 		{"/gear/*/core", "sling/legs_unlike", "the same"},
 		{"/gear/*/diameter", "sling/legs_unlike", "the same"},
 		{"/gear/*/tag", "tag/rating_over_", "there is no rating to hold against the rope; another rule breaks"},

@@ -100,7 +100,7 @@ func (g *rig) below(from string, upper, lower place, side float64) {
 		return
 	}
 	link := g.linkItem(g.id("ML"), "master_link", g.master, g.day, g.steel)
-	by := []string{g.add(g.shackleItem(g.id("K"), g.day, g.steel)), g.add(link)}
+	by := []string{g.add(g.shackleInPlate()), g.add(link)}
 	meet := upper
 	meet[2] -= g.low.lengthM + g.master.lengthM
 	var legs []*entry

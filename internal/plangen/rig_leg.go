@@ -42,7 +42,7 @@ func (g *rig) leg(reachM float64, from above, at string) *entry {
 	}
 	shackle := func() string { return g.add(g.shackleItem(g.id("K"), g.day, g.steel)) }
 	if from == inPlate {
-		add(shackle(), g.low.lengthM)
+		add(g.add(g.shackleInPlate()), g.low.lengthM)
 	}
 	sling := len(parts.below)
 	parts.below = append(parts.below, nil)
@@ -93,13 +93,23 @@ func (g *rig) hitched(lengthM float64, from above, end *entry) *entry {
 	return mapOf("", need(listOf("down", val("", g.add(sling)))), need(end))
 }
 
-// shackled puts a shackle at both ends of the sling of a leg, the lower one's pin in
-// what it ends at.
-func (g *rig) shackled(leg *entry) {
+// shackled puts a shackle at both ends of the sling of a leg, the last one's pin at the
+// end of it that takes a plate.
+func (g *rig) shackled(leg, upper *entry, lastPin string) {
 	down := leg.at("down")
-	upper, lower := g.shackleItem(g.id("K"), g.day, g.steel), g.shackleItem(g.id("K"), g.day, g.steel)
-	lower.set(val("pin", "lower"))
+	lower := g.shackleItem(g.id("K"), g.day, g.steel)
+	lower.set(val("pin", lastPin))
 	down.below = []*entry{val("", g.add(upper)), down.below[0], val("", g.add(lower))}
+}
+
+// shackleInPlate is one that hangs from a plate above it: by its pin, where the plan says
+// where that is. Its ears would not go through the hole.
+func (g *rig) shackleInPlate() *entry {
+	item := g.shackleItem(g.id("K"), g.day, g.steel)
+	if item.at("pin") != nil {
+		item.set(val("pin", "upper"))
+	}
+	return item
 }
 
 // extra is, now and then, a load cell or a turnbuckle, and its length.

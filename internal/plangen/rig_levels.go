@@ -84,12 +84,12 @@ func (g *rig) overBlock(from string, upper, one, other place) {
 	length := g.snap(0.3 + 14*g.d())
 	by := []string{g.blockItem(length)}
 	if from != "hook" {
-		by = append([]string{g.add(g.shackleItem(g.id("K"), g.day, g.steel))}, by...)
+		by = append([]string{g.add(g.shackleInPlate())}, by...)
 		length += g.low.lengthM
 	}
 	reach := apart(raised(upper, upper[2]-length), one) + apart(raised(upper, upper[2]-length), other)
 	leg := g.hitched(reach-2*g.low.lengthM, onBlock, need(mapOf("end", need(val("kind", "runs_to")),
 		need(listOf("at", val("", g.attach(one, upper)), val("", g.attach(other, upper)))))))
-	g.shackled(leg)
+	g.shackled(leg, g.shackleItem(g.id("K"), g.day, g.steel), "lower")
 	g.support(from, by, leg)
 }

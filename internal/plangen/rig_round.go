@@ -69,7 +69,7 @@ func (g *rig) baskets() {
 		at place
 	}{{".bl", left}, {".br", right}} {
 		link := g.linkItem(g.id("ML"), "master_link", g.master, g.day, g.steel)
-		by := []string{g.add(g.shackleItem(g.id("K"), g.day, g.steel)), g.add(link)}
+		by := []string{g.add(g.shackleInPlate()), g.add(link)}
 		g.support(id+e.id, by, g.hitched(2*reach+across, inLink, end("basket", g.round("pipe", e.at[0]))))
 	}
 }
@@ -126,7 +126,7 @@ func (g *rig) cradle() {
 		n := fmt.Sprint(i + 1)
 		station := g.snap(c[1] + y - start[1])
 		leg := g.hitched(2*drop+w+h-2*g.low.lengthM, inPlate, end("basket", g.round("drum", station, bare("softened", "true")), need(val("up_to", id+".r"+n))))
-		g.shackled(leg)
+		g.shackled(leg, g.shackleInPlate(), "upper") // both hang from plates
 		g.support(id+".l"+n, nil, leg)
 		g.support(id+".r"+n, nil)
 	}
@@ -147,7 +147,7 @@ func (g *rig) chokes() {
 		at place
 	}{{".bl", left}, {".br", right}} {
 		leg := g.hitched(reach, inPlate, end("choke", g.round("pipe", e.at[0], val("held_by", "bands round the pipe"))))
-		leg.at("down").below = append([]*entry{val("", g.add(g.shackleItem(g.id("K"), g.day, g.steel)))}, leg.at("down").below...)
+		leg.at("down").below = append([]*entry{val("", g.add(g.shackleInPlate()))}, leg.at("down").below...)
 		g.support(id+e.id, nil, leg)
 	}
 }
