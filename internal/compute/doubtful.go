@@ -7,6 +7,7 @@ import (
 
 	"liftlint/internal/facts"
 	"liftlint/internal/gear"
+	"liftlint/internal/quantity"
 	"liftlint/internal/register"
 )
 
@@ -21,7 +22,8 @@ func failed(base *gear.Common, r *register.Item, records []*register.Inspection)
 }
 
 // repaired is the newest repair on record, and whether the item was proof-tested
-// after it, which somebody who is named has to say. Of records of one day that which
+// after it with no less than its rated load, which somebody who is named has to say.
+// Of records of one day that which
 // stands last is the newest; a certificate of the day of the repair counts as of after it.
 func (w *work) repaired(base *gear.Common, r *register.Item, records []*register.Inspection) facts.RepairOnRecord {
 	f := facts.RepairOnRecord{At: at(base.Pointer), ProofTested: "none"}
@@ -36,11 +38,14 @@ func (w *work) repaired(base *gear.Common, r *register.Item, records []*register
 		return f
 	}
 	f.At, f.Date, f.ProofTested = at(inspectionPointer(base, r.Index(last))), last.Date.Format(time.DateOnly), "no"
-	tested := last.Vouched() && last.ProofLoad != nil
-	for _, x := range since {
-		tested = tested || x.Kind == register.ProofTest && x.Vouched()
+	enough := func(load *quantity.Load) bool {
+		return load != nil && (r.RatedLoad == nil || load.Newtons >= r.RatedLoad.Newtons)
 	}
-	if c := r.Certificate; c != nil && c.ProofLoad != nil && c.Date != nil && !c.Date.Before(last.Date) && w.byDay(*c.Date) {
+	tested := last.Vouched() && enough(last.ProofLoad)
+	for _, x := range since {
+		tested = tested || x.Kind == register.ProofTest && x.Vouched() && enough(x.ProofLoad)
+	}
+	if c := r.Certificate; c != nil && enough(c.ProofLoad) && c.Date != nil && !c.Date.Before(last.Date) && w.byDay(*c.Date) {
 		tested = true
 	}
 	if tested {

@@ -35,3 +35,28 @@ func TestLookOfTheDay(t *testing.T) {
 		}
 	}
 }
+
+// TestRecordsThatHideNothing: a proof test under the rated load shows nothing of a
+// repair, and an overload whose year is mistyped is still one.
+func TestRecordsThatHideNothing(t *testing.T) {
+	plan, loft := onFile(t)
+	const first = "    inspections:\n"
+	records := func(more string) string { return strings.Replace(loft, first, first+more, 1) }
+	const repaired = "      - {date: 2026-08-01, kind: repair, inspector: Q. Example, outcome: passed}\n"
+	test := func(load string) string {
+		return repaired + "      - {date: 2026-08-02, kind: proof_test, inspector: Q. Example, outcome: passed" + load + "}\n"
+	}
+	for name, c := range map[string]struct {
+		register, rule string
+		found          bool
+	}{
+		"a test of its rated load":  {records(test(", proof_load: 4.5 t")), "inspection/repair_untested", false},
+		"a test of a little":        {records(test(", proof_load: 0.1 t")), "inspection/repair_untested", true},
+		"a test of nothing said":    {records(test("")), "inspection/repair_untested", true},
+		"overloaded in a year more": {changed(t, loft, "overloaded: {date: 2026-02-03, cleared_by: Q. Example, cleared_on: 2026-02-20}", "overloaded: {date: 2027-02-03}"), "register/overload_not_cleared", true},
+	} {
+		if got := len(of(checkOnFile(t, plan, c.register), c.rule)) > 0; got != c.found {
+			t.Errorf("%s: found %v", name, got)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package register
 
 import (
+	"cmp"
 	"slices"
 	"time"
 )
@@ -68,8 +69,9 @@ func (i *Inspection) Answers(earlier *Inspection) bool {
 }
 
 // InOrder gives the records that had been made by a day, the oldest first; of
-// several on one day the one that stands last is the newest. Without a day it
-// gives all.
+// several on one day the one that stands last is the newest, but that one which did not
+// pass the item comes after those that did, unless there was a repair that day: which
+// was first no record says. Without a day it gives all.
 func (i *Item) InOrder(day *time.Time) []*Inspection {
 	list := make([]*Inspection, 0, len(i.Inspections))
 	for n := range i.Inspections {
@@ -77,8 +79,24 @@ func (i *Item) InOrder(day *time.Time) []*Inspection {
 			list = append(list, r)
 		}
 	}
-	slices.SortStableFunc(list, func(a, b *Inspection) int { return a.Date.Compare(b.Date) })
+	repaired := map[time.Time]bool{}
+	for _, r := range list {
+		repaired[r.Date] = repaired[r.Date] || r.Kind == Repair
+	}
+	slices.SortStableFunc(list, func(a, b *Inspection) int {
+		if c := a.Date.Compare(b.Date); c != 0 || repaired[a.Date] {
+			return c
+		}
+		return cmp.Compare(failedRank(a), failedRank(b))
+	})
 	return list
+}
+
+func failedRank(i *Inspection) int {
+	if i.Outcome == Failed {
+		return 1
+	}
+	return 0
 }
 
 // Open gives those of some records, the oldest first, that left something open,

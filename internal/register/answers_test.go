@@ -35,7 +35,8 @@ func TestAnswers(t *testing.T) {
 }
 
 // TestOpen: what a record left open stays so until one after it answers, in the
-// order of days and, on one day, of the file.
+// order of days and, on a day of a repair, of the file; on any other day what failed is
+// taken to come last.
 func TestOpen(t *testing.T) {
 	day := func(d int) time.Time { return time.Date(2026, 6, d, 0, 0, 0, 0, time.UTC) }
 	failed := func(d int) register.Inspection {
@@ -53,8 +54,9 @@ func TestOpen(t *testing.T) {
 		{"answered", []register.Inspection{failed(1), passed(2)}, nil},
 		{"any order of the file", []register.Inspection{passed(2), failed(1)}, nil},
 		{"passed before", []register.Inspection{passed(1), failed(2)}, []int{1}},
-		{"on one day the last counts", []register.Inspection{passed(3), failed(3)}, []int{1}},
-		{"on one day answered", []register.Inspection{failed(3), passed(3)}, nil},
+		{"on one day what failed counts", []register.Inspection{passed(3), failed(3)}, []int{1}},
+		{"on one day, in the other order", []register.Inspection{failed(3), passed(3)}, []int{0}},
+		{"on one day, repaired", []register.Inspection{failed(3), {Date: day(3), Kind: register.Repair, Outcome: register.Passed, Inspector: "Q. Example"}, passed(3)}, nil},
 		{"passed after the day", []register.Inspection{failed(1), passed(11)}, []int{0}},
 		{"failed after the day", []register.Inspection{failed(11), passed(1)}, nil},
 		{"two", []register.Inspection{failed(4), failed(2)}, []int{1, 0}},

@@ -15,7 +15,7 @@
 #       severity: error
 #     - name: other
 #       severity: {draft: note, review: warning, prelift: error}
-#   message: "{id} was repaired on {repair.date}, and no proof test that it held, with the name of who did it, is on record since: have it tested before it is used"
+#   message: "{id} was repaired on {repair.date}, and no proof test with its rated load or more that it held, with the name of who did it, is on record since: have it tested before it is used"
 #   place: repair
 #   cite:
 #     - {document: 29 CFR 1910.184, clause: "(e)(4) for chain, (g)(5) for mesh, (i)(8) for webbing", basis: memory, profiles: [us], grades: [sling]}
