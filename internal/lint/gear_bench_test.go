@@ -26,6 +26,8 @@ import (
 //	            facts, and no more is converted; each is shown only the records that
 //	            its conditions keep; signs are looked for before anything is written
 //	            of them; places are led into the register where a finding stands
+//	2026-11-28  12.3 s of processor time, 7.0 s on two cores that were little used;
+//	            437 MB: every rule is asked that reads what gear by itself has
 func BenchmarkCheckGear(b *testing.B) {
 	folder := b.TempDir()
 	write := func(name, text string) string {
