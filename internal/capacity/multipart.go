@@ -75,13 +75,9 @@ func BraidBodyAgrees(bodyM, componentM float64, parts int) (agrees, ok bool) {
 	return math.Abs(bodyM-expected) <= braidTolerance*expected*(1+sameSize), true
 }
 
-// cableLaidRopes are those of a cable-laid body: six round one (EN 13414-3, from
-// memory).
-const cableLaidRopes = 7
-
 // CableLaidBodyAgrees tells the same of the body and the rope of a cable-laid sling
 // or grommet, six ropes round one of their thickness: the body is three ropes thick
 // (geometry), to 15 %. ok is false for a diameter that is none.
 func CableLaidBodyAgrees(bodyM, componentM float64) (agrees, ok bool) {
-	return BraidBodyAgrees(bodyM, componentM, cableLaidRopes)
+	return BraidBodyAgrees(bodyM, componentM, cableRopes)
 }

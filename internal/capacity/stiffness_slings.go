@@ -22,8 +22,8 @@ const layAgainModulusPa = 80e9
 // 64 GPa (from memory), and two straight bars would have 206.
 const chainModulusPa = 100e9
 
-// cableRopes is how many ropes a cable-laid body is laid up of, six round one,
-// which makes it three ropes thick.
+// cableRopes is how many ropes a cable-laid body is laid up of, six round one
+// (EN 13414-3, from memory), which makes it three ropes thick.
 const cableRopes = 7
 
 // MultiPartStiffnessN is EA of a multi-part sling: the area of its parts times the

@@ -3,6 +3,7 @@ package capacity
 import (
 	"math"
 	"strconv"
+	"strings"
 	"sync"
 
 	"liftlint/internal/quantity"
@@ -64,8 +65,22 @@ var thermalLimits = sync.OnceValue(func() []thermalLimit {
 			must(strconv.ParseFloat(row["factor"], 64)),
 		})
 	}
-	return limits
+	return append(limits, fittingLimits(limits)...)
 })
+
+// fittingLimits are those of links and hooks of a chain's grade, which stand what the
+// chain does (common practice).
+func fittingLimits(all []thermalLimit) []thermalLimit {
+	steels := map[string]string{"80": "grade_8", "100": "grade_10"}
+	var limits []thermalLimit
+	for _, l := range all {
+		if steel, ok := steels[l.of.is]; ok && l.of.kind == Chain {
+			l.of, l.called = thermalFeature{Hardware, "steel", steel}, "fittings of "+strings.ReplaceAll(steel, "_", " ")
+			limits = append(limits, l)
+		}
+	}
+	return limits
+}
 
 func (l thermalLimit) sameAs(other thermalLimit) bool {
 	return l.practice == other.practice && l.of == other.of && l.cited == other.cited && l.lowestC == other.lowestC

@@ -10,6 +10,7 @@ import (
 
 	"liftlint/internal/compare"
 	"liftlint/internal/finding"
+	"liftlint/internal/lint"
 )
 
 type compareCommand struct {
@@ -159,6 +160,7 @@ func (k *compareCommand) judgeHere(ctx context.Context, s *side, j judging, path
 		return nil, nil, err
 	}
 	results, failed := judgeAll(ctx, each, inputs)
+	lint.SameDay(results, nil)
 	for i, r := range results {
 		name := s.nameOf(inputs[i].path, paths)
 		if failed[i] != nil {

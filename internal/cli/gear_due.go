@@ -101,6 +101,9 @@ func (k *gearDue) run(ctx context.Context, args []string) error {
 	if err := users.failed(); err != nil {
 		return err
 	}
+	if missing := users.notOn(r); len(missing) > 0 {
+		return exit{Unchecked, fmt.Errorf("these plans use gear that is not on the registers looked at, and whose due day is not known: %s; name their registers with --register", strings.Join(missing, ", "))}
+	}
 	return k.outcome(list)
 }
 

@@ -21,6 +21,19 @@ type gearUsers struct {
 	wrong   []string // plans that could not be read
 }
 
+// notOn are the numbers of items that the plans use and a register does not have.
+func (u *gearUsers) notOn(r *register.Register) []string {
+	var list []string
+	for _, p := range u.plans {
+		for _, use := range p.Uses() {
+			if _, ok := r.Find(use.Number); !ok {
+				list = append(list, use.Number)
+			}
+		}
+	}
+	return distinct(list)
+}
+
 // read reads plans; those that are not valid are named at the end.
 func (u *gearUsers) read(args []string) error {
 	if len(args) == 0 {

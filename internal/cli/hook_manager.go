@@ -50,7 +50,7 @@ func somethingStaged(ctx context.Context, e Environment) error {
 	if err != nil {
 		return exit{Unchecked, err}
 	}
-	if len(gitrepo.Differing(before, now)) == 0 {
+	if gitrepo.Same(before, now) {
 		return exit{Unchecked, errors.New("nothing is staged, so that nothing was checked: this hook is for commits; on a build service, liftlint check checks all plans, and --since those that a change concerns")}
 	}
 	return nil

@@ -38,8 +38,12 @@ func (w *work) repaired(base *gear.Common, r *register.Item, records []*register
 		return f
 	}
 	f.At, f.Date, f.ProofTested = at(inspectionPointer(base, r.Index(last))), last.Date.Format(time.DateOnly), "no"
+	rated := r.RatedLoad
+	if t := base.Tag; rated == nil && t != nil && t.Condition == gear.Legible {
+		rated = t.RatedLoad
+	}
 	enough := func(load *quantity.Load) bool {
-		return load != nil && (r.RatedLoad == nil || load.Newtons >= r.RatedLoad.Newtons)
+		return load != nil && rated != nil && load.Newtons >= rated.Newtons
 	}
 	tested := last.Vouched() && enough(last.ProofLoad)
 	for _, x := range since {

@@ -51,13 +51,14 @@ func leftInHeat(t capacity.Thermal, p capacity.BridlePractice, lowestC, highestC
 	return ratio, ok, why
 }
 
-// heatBasis is that of the rows which leave less than all: of chain they are from
-// trade tables, of rope read.
+// heatBasis is that of the rows which leave less than all: of chain, and of links and
+// hooks of its grade, they are from trade tables, of rope read.
 func heatBasis(k capacity.Kind) string {
-	if k == capacity.Chain {
-		return practice
+	switch k {
+	case capacity.WireRope, capacity.Grommet:
+		return read
 	}
-	return read
+	return practice
 }
 
 // thermalOf is what of an item bears on how hot and how cold it may get; false for

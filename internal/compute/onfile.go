@@ -64,8 +64,8 @@ func onFileNamed(id, number string) string {
 // without a day everything has.
 func (w *work) byDay(t time.Time) bool { return w.day == nil || !t.After(*w.day) }
 
-// overload judges an overload on record. It is cleared by a person, and not
-// before it took place. One dated after the day of the lift counts too: a year that is
+// overload judges an overload on record. It is cleared by a person, on a day
+// that is named and not before it took place. One dated after the day of the lift counts too: a year that is
 // mistyped must not make it vanish.
 func (w *work) overload(o *register.Overload) string {
 	switch {
@@ -73,7 +73,7 @@ func (w *work) overload(o *register.Overload) string {
 		return "none"
 	case o.ClearedBy == "":
 		return "not_cleared"
-	case o.ClearedOn != nil && (o.ClearedOn.Before(o.Date) || w.byDay(o.Date) && !w.byDay(*o.ClearedOn)):
+	case o.ClearedOn == nil, o.ClearedOn.Before(o.Date), w.byDay(o.Date) && !w.byDay(*o.ClearedOn):
 		return "not_cleared"
 	}
 	return "cleared"

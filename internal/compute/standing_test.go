@@ -24,7 +24,7 @@ func look(day int, kind register.InspectionKind, inspector string, outcome regis
 func onRecord(t *testing.T, list []register.Inspection, on *time.Time) *facts.Facts {
 	t.Helper()
 	sling := &gear.WireRopeSling{Common: gear.Common{ID: "S1", Kind: gear.WireRopeSlingKind, Pointer: "/gear/0"}}
-	item := &register.Item{Number: "S1", Gear: sling, Inspections: list}
+	item := &register.Item{Number: "S1", Gear: sling, Inspections: list, RatedLoad: &quantity.Load{Newtons: 1000}}
 	return compute.Gear([]gear.Item{sling}, compute.Conditions{
 		On: on, IntervalMonths: func(string, string) (int, bool) { return 12, true }, OnFile: map[string]*register.Item{"S1": item},
 	})

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path"
 	"path/filepath"
@@ -196,6 +197,12 @@ func (r *Repo) withoutRepository(name string) string {
 		}
 	}
 	return ""
+}
+
+// Same reports whether two trees hold the same entries. Unlike Differing it takes a link
+// for what is recorded of it.
+func Same(a, b Tree) bool {
+	return maps.EqualFunc(a, b, func(x, y Entry) bool { return x.Mode == y.Mode && x.Object == y.Object })
 }
 
 // Differing are the paths that are not the same in both trees. A link always counts as

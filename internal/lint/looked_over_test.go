@@ -54,6 +54,7 @@ func TestRecordsThatHideNothing(t *testing.T) {
 		"a test of a little":        {records(test(", proof_load: 0.1 t")), "inspection/repair_untested", true},
 		"a test of nothing said":    {records(test("")), "inspection/repair_untested", true},
 		"overloaded in a year more": {changed(t, loft, "overloaded: {date: 2026-02-03, cleared_by: Q. Example, cleared_on: 2026-02-20}", "overloaded: {date: 2027-02-03}"), "register/overload_not_cleared", true},
+		"cleared on no day":         {changed(t, loft, ", cleared_on: 2026-02-20", ""), "register/overload_not_cleared", true},
 	} {
 		if got := len(of(checkOnFile(t, plan, c.register), c.rule)) > 0; got != c.found {
 			t.Errorf("%s: found %v", name, got)

@@ -47,12 +47,18 @@ func (r *Result) placeOf(id string) string {
 // one of them counts.
 func (r *Result) telling(w *waiting) (telling []finding.Finding, counts bool) {
 	for _, f := range r.Findings {
-		if f.Rule != inputNotJudged && f.Severity.AtLeast(w.severity()) && isAbout(f, w.reason.ToldOf) {
+		if f.Rule != inputNotJudged && !ofTriage(f) && f.Severity.AtLeast(w.severity()) && isAbout(f, w.reason.ToldOf) {
 			telling = append(telling, f)
 			counts = counts || f.Aside == nil
 		}
 	}
 	return telling, counts
+}
+
+// ofTriage reports findings about waivers and baselines: their keys end with the
+// subject too, and they say nothing of why it can't be judged.
+func ofTriage(f finding.Finding) bool {
+	return strings.HasPrefix(f.Rule, "waiver/") || strings.HasPrefix(f.Rule, "baseline/")
 }
 
 // isAbout reports whether a finding is about what is named: the keys of records end

@@ -40,6 +40,27 @@ func TestReasonThatNothingTellsIsFound(t *testing.T) {
 	}
 }
 
+// TestFindingsOfWaiversTellNothing: that a waiver for a sling has run out says nothing
+// of why no rated load is known for it.
+func TestFindingsOfWaiversTellNothing(t *testing.T) {
+	hot := changed(t, example(t, "pump-skid"), "  units: metric\n", "  units: metric\n  temperature: {lowest: 10 C, highest: 230 C}\n")
+	const ofS1 = "serial: \"0231\", diameter: 22 mm, rated_load: 5.65 t, hitch: vertical, angle_from_horizontal: 90 deg, legs: 1, design_factor: 5}\n    inspection: {date: "
+	hot = changed(t, hot, ofS1+"2026-06-11", ofS1+"2025-12-10") // due within the month
+	hot += "waivers:\n  - {rule: inspection/due_soon, subject: gear/S1, " + people + ", until: 2026-01-01}\n"
+	off := config.Config{Files: []string{"x"}, Layers: []policy.Layer{{Name: "company/liftlint.yaml", Rules: map[string]policy.Setting{
+		"sling/temperature": {Off: "our furnaces have rules of their own"},
+	}}}}
+	r := check(t, linter(t, lint.Options{Config: off}), hot)
+	if len(of(r, "waiver/expired")) != 1 {
+		t.Fatalf("%s", rules(r))
+	}
+	if !slices.ContainsFunc(of(r, "input/not_judged"), func(f finding.Finding) bool {
+		return strings.HasPrefix(f.Message, "S1 is not rated at its temperature")
+	}) {
+		t.Errorf("%s", rules(r))
+	}
+}
+
 // TestReasonIsSetAsideWithWhatTellsIt: who accepts a bend for which nothing is rated
 // sees what can't be judged for it, among what is accepted.
 func TestReasonIsSetAsideWithWhatTellsIt(t *testing.T) {

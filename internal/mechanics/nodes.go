@@ -8,6 +8,9 @@ import "slices"
 // where they meet. What points without mass would ask for is left out; what bodies ask
 // for stays.
 func (s *system) boundMatrix(st []pose, cols []strand) []float64 {
+	if !s.hasPoints() {
+		return s.balanceMatrix(st, cols)
+	}
 	places := s.linkPlaces()
 	shifted := slices.Clone(cols)
 	for j := range shifted {
@@ -33,7 +36,7 @@ func (s *system) boundMatrix(st []pose, cols []strand) []float64 {
 type linkPlaces map[int]end
 
 func (p linkPlaces) of(e end) end {
-	if up, ok := p[e.body]; ok && e.body != World {
+	if up, ok := p[e.body]; ok {
 		return up
 	}
 	return e
@@ -44,10 +47,10 @@ func (p linkPlaces) of(e end) end {
 func (s *system) linkPlaces() linkPlaces {
 	above := map[int][]end{}
 	for i := range s.sliding {
+		if s.holdsBody(&s.sliding[i]) {
+			continue
+		}
 		for _, r := range s.sliding[i].runs {
-			if s.holdsBody(&s.sliding[i]) {
-				continue
-			}
 			if r.to.body != World {
 				above[r.to.body] = append(above[r.to.body], r.from)
 			}

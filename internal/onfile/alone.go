@@ -17,8 +17,8 @@ import (
 func Groups(r *register.Register) [][]*register.Item {
 	member := map[string]bool{}
 	for i := range r.Items {
-		for _, number := range membersOf(&r.Items[i]) {
-			member[number] = true
+		for _, m := range r.Items[i].Members.All() {
+			member[m.Number] = true
 		}
 	}
 	var groups [][]*register.Item
@@ -28,28 +28,14 @@ func Groups(r *register.Register) [][]*register.Item {
 			continue
 		}
 		group := []*register.Item{item}
-		for _, number := range membersOf(item) {
-			if m, ok := r.Find(number); ok {
-				group = append(group, m)
+		for _, m := range item.Members.All() {
+			if part, ok := r.Find(m.Number); ok {
+				group = append(group, part)
 			}
 		}
 		groups = append(groups, group)
 	}
 	return groups
-}
-
-func membersOf(item *register.Item) []string {
-	if item.Members == nil {
-		return nil
-	}
-	numbers := []string{item.Members.Master}
-	for _, g := range item.Members.Groups {
-		if g.Link != "" {
-			numbers = append(numbers, g.Link)
-		}
-		numbers = append(numbers, g.Legs...)
-	}
-	return numbers
 }
 
 // Alone is a plan that has nothing but items of a register, each under its

@@ -86,11 +86,11 @@ func (m *merger) join(old, here *yamldoc.Node) {
 
 // How far two lengths may lie apart and still be the same one, written in other
 // units. Sizes in millimeters and inches are named alike though they differ a
-// little: 22 mm and 7/8 in by 1 %, while those that follow each other differ by
-// 6 % and more.
+// little: 22 mm and 7/8 in by 1 % (arithmetic), while those that follow each other
+// differ by 6 % and more (from memory); both ratios are this project's own choice.
 const (
-	sameSize   = 0.03
-	sameFigure = 0.001
+	sameSizeRatio   = 0.03
+	sameFigureRatio = 0.001
 )
 
 // unreadable reports a value of the plan that is no quantity of its kind.
@@ -117,9 +117,9 @@ func (m *merger) same(a, b *yamldoc.Node, steps []string) bool {
 	if errX != nil || errY != nil {
 		return false
 	}
-	within := sameFigure
+	within := sameFigureRatio
 	if last := steps[len(steps)-1]; strings.Contains(last, "diameter") || last == "size" || last == "width" {
-		within = sameSize
+		within = sameSizeRatio
 	}
 	return math.Abs(x-y) <= within*math.Max(math.Abs(x), math.Abs(y))
 }

@@ -8,7 +8,7 @@ func breaksTag() []broken {
 			"the tag of S1 rests on a design factor of <tag.design_factor 4>; at least <least 5> is asked for", "#/tag", 4},
 		{"tag/design_factor_low", "chain", func(d *facts.Document) {
 			shows("chain_sling", "maker", "size")(d)
-			d.Gear[0].Tag.DesignFactor = ptr(3.0)
+			d.Gear[0].OfChain, d.Gear[0].Tag.DesignFactor = true, ptr(3.0)
 		},
 			"the tag of S1 rests on a design factor of <tag.design_factor 3>; at least <least_chain 4> is asked for", "#/tag", 3},
 		{"tag/design_factor_low", "fabric", func(d *facts.Document) { d.Gear[0].Kind, d.Gear[0].Tag.DesignFactor = "round_sling", ptr(4.0) },

@@ -1,7 +1,6 @@
 package register
 
 import (
-	"cmp"
 	"slices"
 	"time"
 )
@@ -79,17 +78,18 @@ func (i *Item) InOrder(day *time.Time) []*Inspection {
 			list = append(list, r)
 		}
 	}
-	repaired := map[time.Time]bool{}
-	for _, r := range list {
-		repaired[r.Date] = repaired[r.Date] || r.Kind == Repair
-	}
 	slices.SortStableFunc(list, func(a, b *Inspection) int {
-		if c := a.Date.Compare(b.Date); c != 0 || repaired[a.Date] {
+		switch c := a.Date.Compare(b.Date); {
+		case c != 0, failedRank(a) == failedRank(b), i.repairedOn(a.Date):
 			return c
 		}
-		return cmp.Compare(failedRank(a), failedRank(b))
+		return failedRank(a) - failedRank(b)
 	})
 	return list
+}
+
+func (i *Item) repairedOn(day time.Time) bool {
+	return slices.ContainsFunc(i.Inspections, func(r Inspection) bool { return r.Kind == Repair && r.Date.Equal(day) })
 }
 
 func failedRank(i *Inspection) int {

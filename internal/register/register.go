@@ -1,6 +1,7 @@
 package register
 
 import (
+	"strconv"
 	"time"
 
 	"liftlint/internal/gear"
@@ -77,6 +78,27 @@ const (
 type Members struct {
 	Master string
 	Groups []Group
+}
+
+// Member is something that a bridle is made of, and where the bridle names it.
+type Member struct{ What, Number, Pointer string }
+
+// All lists what a bridle is made of, from the top down; nothing of what is no bridle.
+func (m *Members) All() []Member {
+	if m == nil {
+		return nil
+	}
+	list := []Member{{"master link", m.Master, "/master"}}
+	for g, group := range m.Groups {
+		at := "/groups/" + strconv.Itoa(g)
+		if group.Link != "" {
+			list = append(list, Member{"intermediate link", group.Link, at + "/link"})
+		}
+		for l, leg := range group.Legs {
+			list = append(list, Member{"leg", leg, at + "/legs/" + strconv.Itoa(l)})
+		}
+	}
+	return list
 }
 
 // Group are the legs of a bridle that hang from one place; Link is empty where

@@ -10,13 +10,5 @@ import (
 // TestGear: registers are told of as such, with what was not judged for want of a
 // day, and one that can't be read with its faults.
 func TestGear(t *testing.T) {
-	for name, run := range map[string]report.Run{
-		"gear.txt":        reporttest.Gear(t, "2026-12-04"),
-		"gear_no_day.txt": reporttest.Gear(t, ""),
-		"gear_faulty.txt": reporttest.FaultyGear(t),
-	} {
-		got := written(t, run)
-		reporttest.Golden(t, name, got)
-		reporttest.NeverSaysSafe(t, got)
-	}
+	reporttest.EachGear(t, ".txt", func(run report.Run) string { return written(t, run) }, nil)
 }

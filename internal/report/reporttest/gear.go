@@ -63,6 +63,21 @@ func Gear(t testing.TB, day string) report.Run {
 	return report.Run{Results: results}
 }
 
+// EachGear writes registers as a format does: judged for a day, for none, and one that
+// can't be read. Each is as its golden file has it and says of nothing that it is fine.
+// sound takes out of what was written what only looks like it; nil leaves all.
+func EachGear(t *testing.T, ending string, write func(report.Run) string, sound func(string) string) {
+	t.Helper()
+	for name, run := range map[string]report.Run{"gear": Gear(t, "2026-12-04"), "gear_no_day": Gear(t, ""), "gear_faulty": FaultyGear(t)} {
+		got := write(run)
+		Golden(t, name+ending, got)
+		if sound != nil {
+			got = sound(got)
+		}
+		NeverSaysSafe(t, got)
+	}
+}
+
 // FaultyGear is a run over a register that can't be read.
 func FaultyGear(t testing.TB) report.Run {
 	t.Helper()

@@ -47,15 +47,7 @@ finding contains {"key": item.key, "grade": "fabric"} if {
 
 finding contains {"key": item.key, "grade": "chain"} if {
 	some item in input.gear
-	item.kind == "chain_sling"
-	item.tag.design_factor < p.least_chain
-}
-
-# The tag of a bridle of chain names a size.
-finding contains {"key": item.key, "grade": "chain"} if {
-	some item in input.gear
-	item.kind == "bridle"
-	"size" in item.tag.shows
+	item.of_chain == true
 	item.tag.design_factor < p.least_chain
 }
 
@@ -68,6 +60,6 @@ finding contains {"key": item.key, "grade": "rope"} if {
 finding contains {"key": item.key, "grade": "rope"} if {
 	some item in input.gear
 	item.kind == "bridle"
-	not "size" in item.tag.shows
+	item.of_chain == false
 	item.tag.design_factor < p.least
 }

@@ -2,15 +2,16 @@ package liftlint.rules.tag.design_factor_low_test
 
 import data.liftlint.rules.tag.design_factor_low.finding
 
-grades(kind, factor) := showing(kind, factor, ["design_factor"])
+grades(kind, factor) := made(kind, kind == "chain_sling", factor)
 
-showing(kind, factor, shows) := got if {
+made(kind, chain, factor) := got if {
 	got := {f.grade | some f in finding} with input as {"gear": [{
 		"key": "gear/S1",
 		"kind": kind,
+		"of_chain": chain,
 		"uses": 1,
 		"tag_names_design_factor": true,
-		"tag": {"state": "legible", "design_factor": factor, "shows": shows},
+		"tag": {"state": "legible", "design_factor": factor, "shows": ["design_factor", "size"]},
 	}]}
 }
 
@@ -24,7 +25,9 @@ test_breaks_bridle if grades("bridle", 4.9) == {"rope"}
 
 test_breaks_chain_under_four if grades("chain_sling", 3.9) == {"chain"}
 
-test_breaks_bridle_of_chain if showing("bridle", 3.9, ["size"]) == {"chain"}
+test_breaks_bridle_of_rope_whose_tag_names_a_size if made("bridle", false, 4.5) == {"rope"}
+
+test_breaks_bridle_of_chain if made("bridle", true, 3.9) == {"chain"}
 
 test_breaks_webbing_under_five if grades("web_sling", 4.9) == {"fabric"}
 
@@ -38,7 +41,7 @@ test_breaks_bridle_of_rope_once if grades("bridle", 3.9) == {"rope"}
 
 test_meets_chain_at_four if grades("chain_sling", 4) == set()
 
-test_meets_bridle_of_chain_at_four if showing("bridle", 4, ["size"]) == set()
+test_meets_bridle_of_chain_at_four if made("bridle", true, 4) == set()
 
 test_meets_webbing_at_five if grades("web_sling", 5) == set()
 
@@ -46,4 +49,4 @@ test_no_factor_on_the_tag if {
 	finding == set() with input as {"gear": [{"key": "gear/S1", "kind": "wire_rope_sling", "uses": 1, "tag_names_design_factor": false, "tag": {"state": "legible", "shows": []}}]}
 }
 
-test_a_size_alone_makes_no_bridle if showing("web_sling", 3.9, ["size"]) == {"fabric"}
+test_a_size_alone_makes_no_bridle if grades("web_sling", 3.9) == {"fabric"}
